@@ -1,0 +1,133 @@
+import { z } from 'zod';
+
+/** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
+export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
+/** A stitch without a bead. */
+export const bareMark = '.';
+/** A stitch not decided yet, on a blank chart. */
+export const undecidedMark = '_';
+/** The version this program writes. */
+export const patternVersion = 1;
+
+const finite = z.number().refine(Number.isFinite, 'expected a finite number');
+const positive = finite.refine((value) => value > 0, 'expected a number above 0');
+const notNegative = finite.refine((value) => value >= 0, 'expected 0 or more');
+const words = (most: number) => z.string().min(1).max(most);
+const hex = z.string().regex(/^#[0-9a-f]{6}$/, 'expected a colour as #rrggbb in small letters');
+
+export const shapeSchema = z.strictObject({
+  wedges: z.number().int().min(3).max(12).describe('N, equal sectors of the panel'),
+  rounds: z.number().int().min(2).max(80).describe('R, from the centre to the rim'),
+  increase: z
+    .enum(['first', 'middle', 'last'])
+    .describe('which stitch of each wedge is doubled in each round'),
+  lean: finite
+    .refine((value) => value >= -1 && value <= 1, 'expected a number from -1 to 1')
+    .describe('stitch widths by which a stitch sits behind the one it is worked into'),
+  outline: z.enum(['polygon', 'circle']),
+  construction: z.enum(['spiral', 'joined']),
+  hand: z.enum(['right', 'left']),
+  beadsFace: z
+    .enum(['away', 'toward'])
+    .describe('whether beads lie away from the worker or toward the worker'),
+  stitchWidthMm: positive.refine((value) => value <= 50, 'expected at most 50'),
+  roundHeightMm: positive.refine((value) => value <= 50, 'expected at most 50'),
+});
+
+export const beadSchema = z.strictObject({
+  letter: z
+    .string()
+    .regex(/^[A-HJ-NP-Z]$/, 'expected one letter from A to Z other than I and O')
+    .describe('name of the colour in this pattern, most used first'),
+  id: words(200).describe("the maker's or supplier's code"),
+  name: words(200),
+  hex,
+  finish: words(80).optional(),
+  size: words(40).optional().describe('trade size, for instance 11/0'),
+  diameterMm: positive.optional(),
+  beadsPerGram: positive.optional(),
+  grams: notNegative.optional().describe('grams in stock'),
+  price: notNegative.optional().describe('price of one packet'),
+  packGrams: positive.optional(),
+});
+
+export const placeSchema = z
+  .strictObject({
+    mmPerPixel: positive.describe('of the upright picture as it was read'),
+    centreXmm: finite,
+    centreYmm: finite,
+    rotateDegrees: finite.describe('clockwise on the bead face'),
+    mirror: z.boolean(),
+    repeat: z
+      .boolean()
+      .optional()
+      .describe('the picture lies on one wedge, rim up, and repeats in every wedge'),
+  })
+  .describe("where the upright picture's centre lies on the bead face, x right and y down");
+
+export const pictureSchema = z.strictObject({
+  file: words(1000),
+  width: z.number().int().positive(),
+  height: z.number().int().positive(),
+  art: z.enum(['photo', 'drawing']),
+  background: z
+    .union([hex, z.literal('bare')])
+    .optional()
+    .describe('what lies outside the picture and under its transparent parts'),
+  thumbnail: z
+    .string()
+    .max(4_000_000)
+    .regex(/^[A-Za-z0-9+/]*={0,2}$/, 'expected base64')
+    .describe('PNG of at most 512 pixels a side, base64'),
+  place: placeSchema,
+});
+
+export const panelSchema = z.strictObject({
+  name: words(80),
+  startDegrees: finite.describe('face angle of the start mark, clockwise from 12 o’clock'),
+  picture: pictureSchema.optional(),
+  rounds: z
+    .array(z.string().regex(/^[A-HJ-NP-Z._]*$/, "expected letters, '.' for bare, '_' for open"))
+    .min(2)
+    .max(80)
+    .describe('round r has N·r characters in working order'),
+});
+
+export const choiceSchema = z
+  .strictObject({
+    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches'),
+    lowerBound: notNegative.optional(),
+    gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
+    proven: z.boolean().optional(),
+    method: words(200),
+  })
+  .describe('how good the choice of beads is');
+
+const open = z.record(z.string(), z.unknown());
+
+export const patternSchema = z.strictObject({
+  format: z.literal('rondure-pattern'),
+  version: z.literal(patternVersion),
+  title: words(200),
+  shape: shapeSchema,
+  beads: z.array(beadSchema).max(letters.length),
+  panels: z.array(panelSchema).min(1).max(2),
+  choice: choiceSchema.optional(),
+  swatch: open.optional(),
+  frame: open.optional(),
+  thread: open.optional(),
+});
+
+export type Shape = z.infer<typeof shapeSchema>;
+/** A bead colour as it stands in a pattern; a palette's `Bead` is the same without its letter. */
+export type PatternBead = z.infer<typeof beadSchema>;
+export type Place = z.infer<typeof placeSchema>;
+export type PatternPicture = z.infer<typeof pictureSchema>;
+export type Panel = z.infer<typeof panelSchema>;
+export type Choice = z.infer<typeof choiceSchema>;
+export type Pattern = z.infer<typeof patternSchema>;
+
+/** The published JSON Schema (draft 2020-12) of pattern.json. */
+export function patternJsonSchema(): object {
+  return z.toJSONSchema(patternSchema, { target: 'draft-2020-12', io: 'input' });
+}

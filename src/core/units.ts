@@ -1,0 +1,33 @@
+/**
+ * Units as types: a number that says what it measures. Each has its own symbol, so that a length
+ * cannot be passed for an angle, and a small constructor that costs nothing when running.
+ */
+declare const millimetres: unique symbol;
+declare const radians: unique symbol;
+declare const roundNumber: unique symbol;
+declare const stitchIndex: unique symbol;
+declare const stitchNumber: unique symbol;
+declare const beadIndex: unique symbol;
+
+/** A length on the panel or on paper. */
+export type Millimetres = number & { readonly [millimetres]: true };
+/** An angle; on the bead face counted clockwise from 12 o'clock. */
+export type Radians = number & { readonly [radians]: true };
+/** 1 (centre) to R (rim). */
+export type RoundNumber = number & { readonly [roundNumber]: true };
+/** 0-based place inside a round, in working order, counted from the start mark. */
+export type StitchIndex = number & { readonly [stitchIndex]: true };
+/** 0-based place in the whole panel, in working order; round r begins at N·r(r-1)/2. */
+export type StitchNumber = number & { readonly [stitchNumber]: true };
+/** Row in a palette, 0-based. */
+export type BeadIndex = number & { readonly [beadIndex]: true };
+
+export const mm = (value: number): Millimetres => value as Millimetres;
+export const rad = (value: number): Radians => value as Radians;
+export const round = (value: number): RoundNumber => value as RoundNumber;
+export const stitch = (value: number): StitchIndex => value as StitchIndex;
+export const stitchInPanel = (value: number): StitchNumber => value as StitchNumber;
+export const bead = (value: number): BeadIndex => value as BeadIndex;
+
+export const degreesToRadians = (degrees: number): Radians => rad((degrees * Math.PI) / 180);
+export const radiansToDegrees = (angle: Radians): number => (angle * 180) / Math.PI;

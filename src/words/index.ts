@@ -1,0 +1,3 @@
+/** The typed message catalogue: every word a person reads. One folder a language. */
+export { en } from './en/index.js';
+export type { Words } from './en/index.js';
