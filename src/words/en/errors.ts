@@ -1,3 +1,5 @@
+import { pictureFormats } from './picture-formats.js';
+
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
  * error's facts. Keys are stable: programs read them.
@@ -15,4 +17,109 @@ export const errors = {
     `${f.where} was written by a newer Rondure (pattern version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
   'pattern-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
     `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it or make the pattern again from the picture.`,
+  usage: (f: { problem: string }) => f.problem,
+  'option-value': (f: { option: string; got: string; expected: string }) =>
+    `${f.option} cannot be “${f.got}”: give ${f.expected}.`,
+  'options-contradict': (f: { first: string; second: string; why: string }) =>
+    `${f.first} and ${f.second} contradict each other (${f.why}): leave one of them out.`,
+  'bead-unknown': (f: { option: string; got: string }) =>
+    `${f.option} names “${f.got}”, which is not a bead of this palette: use an id or a name from its list.`,
+  'bead-kept-and-left-out': (f: { id: string }) =>
+    `The bead “${f.id}” is both kept and left out: name it in one place only.`,
+  'across-out-of-reach': (f: { gotMm: number; leastMm: number; mostMm: number }) =>
+    `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
+  'nothing-to-bead': () =>
+    'No stitch would carry a bead, because the picture does not reach the panel: check --place, --zoom and --shift, or give a --background colour.',
+  interrupted: () => 'Interrupted: nothing was written.',
+  'colour-not-hex': (f: { got: string }) =>
+    `"${f.got}" is not a colour: write it as six digits, for instance d9b36a.`,
+  'colour-not-finite': (f: { where: 'stitches' | 'palette'; row: number }) =>
+    `Colour ${f.row} of the ${f.where} has a value that is not a number: check its L, a and b.`,
+  'colours-impossible': (f: { got: number }) =>
+    `A panel cannot have ${f.got} colours: ask for a whole number from 1 up.`,
+  'palette-all-left-out': () =>
+    'No bead is left to choose from: leave out fewer beads, or use a palette with more of them.',
+  'palette-too-small-to-keep': (f: { kept: number; most: number }) =>
+    `You keep ${f.kept} beads but allow only ${f.most} colours: raise --colours to ${f.kept}, or keep fewer beads.`,
+  'bead-not-in-palette': (f: { row: number; rows: number }) =>
+    `The palette has no bead ${f.row}: its beads are numbered 1 to ${f.rows}.`,
+  'weights-impossible': (f: { row: number; got: number }) =>
+    `Stitch ${f.row} has the weight ${f.got}: a weight is 0 or more.`,
+  'glyph-missing': (f: { character: string; code: string }) =>
+    `The bundled lettering has no "${f.character}" (${f.code}): leave that character out of the title and of the bead names.`,
+  'rounds-none': (f: { where: string }) =>
+    `${f.where} holds no list of rounds: a round should start with R1, R2 and so on, then a colon.`,
+  'rounds-unreadable': (f: { where: string; line: number; got: string; expected: string }) =>
+    `Line ${f.line} of ${f.where} cannot be read at “${f.got}”: expected ${f.expected === '3A' ? 'a number and a letter, such as 3A' : f.expected}.`,
+  'size-unknown': (f: { got: string; known: readonly string[] }) =>
+    `The bead size “${f.got}” is not in our table: use one of ${f.known.join(', ')}, or give the diameter of each bead in the palette.`,
+  'palette-empty': (f: { where: string }) =>
+    `${f.where} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
+  'palette-no-colour-column': (f: { where: string; found: readonly string[] }) =>
+    `${f.where} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
+  'palette-bad-row': (f: {
+    where: string;
+    line: number;
+    column: string;
+    got: string;
+    expected: string;
+  }) =>
+    `Line ${f.line} of ${f.where}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
+  'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
+    `Line ${f.line} of ${f.where} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+  'palette-too-long': (f: { where: string; most: number }) =>
+    `${f.where} holds more than ${f.most} beads: keep those that you might use.`,
+  'palette-no-bead-of-size': (f: { where: string; size: string; found: readonly string[] }) =>
+    `${f.where} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
+
+  // files that are read; `-` is the standard input
+  'file-missing': (f: { name: string }) =>
+    `${f.name} is not there: check the name and the folder.`,
+  'file-is-folder': (f: { name: string }) =>
+    `${f.name} is a folder: give the name of one file in it.`,
+  'file-unreadable': (f: { name: string; detail: string }) =>
+    `${f.name} cannot be read (${f.detail}): check that you may open it.`,
+  'file-empty': (f: { name: string }) =>
+    `${f.name} is empty: copy or download it once more.`,
+  'file-too-big': (f: { name: string; megabytes: number; limitMegabytes: number }) =>
+    `${f.name === '-' ? 'The standard input' : f.name} holds ${f.megabytes} MB or more, and at most ${f.limitMegabytes} MB are read: save a smaller copy.`,
+  'stdin-empty': (_: object) =>
+    'Nothing came in on the standard input: give the name of a file instead of "-", or pipe one in.',
+
+  // pictures
+  'picture-format-not-read': (f: { name: string; format: keyof typeof pictureFormats }) =>
+    `${f.name} is ${pictureFormats[f.format]}, which is not read here: give a picture saved as JPEG, PNG, WebP, GIF, TIFF, AVIF or SVG.`,
+  'picture-damaged': (f: { name: string; format: keyof typeof pictureFormats; detail: string }) =>
+    `${f.name} is ${pictureFormats[f.format]}, but it is cut short or damaged: copy or download it once more, or open and save it again in a picture program.`,
+  'picture-too-large': (f: {
+    name: string;
+    width: number;
+    height: number;
+    limitMegapixels: number;
+  }) =>
+    `${f.name} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+  'picture-invisible': (f: { name: string }) =>
+    `Nothing is to be seen in ${f.name}, since all of it is transparent: save it with its layers switched on.`,
+  'svg-entities': (f: { name: string }) =>
+    `${f.name} holds entities that stand for other text, which can swell without end: save it as a plain SVG in a drawing program.`,
+  'svg-too-slow': (f: { name: string; seconds: number }) =>
+    `${f.name} was not drawn within ${f.seconds} seconds: simplify it, or save it as PNG and give that.`,
+  'png-text-damaged': (f: { keyword: string }) =>
+    `The text "${f.keyword}" inside the PNG is damaged: use another copy of the file.`,
+
+  // the folder that is written
+  'output-exists': (f: { dir: string }) =>
+    `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
+  'output-not-ours': (f: { dir: string; found: 'file' | 'folder' | 'link' }) =>
+    `${f.dir} ${{ file: 'is a file', folder: 'is a folder without a pattern of ours in it', link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
+  'output-is-here': (f: { dir: string }) =>
+    `${f.dir} cannot be replaced while you work inside it: go one folder up and try again from there.`,
+  'output-parent-not-folder': (f: { dir: string; parent: string }) =>
+    `${f.dir} cannot be made, since ${f.parent} is not a folder: choose another place with -o.`,
+  'output-name-bad': (f: { dir: string }) =>
+    `${f.dir} cannot be the name of a folder here: choose a shorter or plainer one with -o.`,
+  'output-not-writable': (f: { dir: string; detail: string }) =>
+    `${f.dir} cannot be written (${f.detail}): choose a place with -o where you may write.`,
+  'output-disk-full': (f: { dir: string }) =>
+    `There is no room left on the disk for ${f.dir}: make room, or choose another place with -o.`,
 };

@@ -1,0 +1,31 @@
+/**
+ * sRGB in and out of linear light by table (IEC 61966-2-1). Math.pow differs in the last bit
+ * between engines, so both tables are rounded as they are made and nothing is raised to a power
+ * afterwards.
+ */
+
+/** IEC 61966-2-1, from a coded value 0..1 to linear light 0..1, rounded to 1e-12. */
+function decode(coded: number): number {
+  const linear = coded <= 0.04045 ? coded / 12.92 : Math.pow((coded + 0.055) / 1.055, 2.4);
+  return Math.round(linear * 1e12) / 1e12;
+}
+
+/** Linear light 0..1 of each 8-bit sRGB code; length 256. */
+export const srgbToLinear: Float64Array = Float64Array.from({ length: 256 }, (_, code) =>
+  decode(code / 255),
+);
+
+/** Linear light half way (in code) between code k and k + 1; length 255, ascending. */
+const upperEdge = Float64Array.from({ length: 255 }, (_, code) => decode((code + 0.5) / 255));
+
+/** Nearest 8-bit sRGB code, 0..255, for linear light; values outside 0..1 (and NaN) are clamped. */
+export function linearToSrgb8(linear: number): number {
+  let low = 0;
+  let high = 255;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (linear >= upperEdge[middle]) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
