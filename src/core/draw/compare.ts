@@ -1,0 +1,96 @@
+import type { Picture } from '../picture.js';
+import type { Words } from '../../words/index.js';
+import type { Fonts } from './font.js';
+import { scaledOnWhite } from './scale.js';
+import { SvgSurface } from './svg-surface.js';
+import { drawText, wrapped } from './text.js';
+
+/** Where things stand on the comparison, in pixels from the top left corner. */
+export const compareLayout = {
+  widthPx: 2000,
+  heightPx: 1800,
+  /** The picture, scaled to fit this box. */
+  inset: { x: 780, y: 120, side: 440 },
+  /** The panel as a chart without lean would give it. */
+  leaned: { x: 30, y: 650, side: 950 },
+  /** The panel as it is charted. */
+  upright: { x: 1020, y: 650, side: 950 },
+} as const;
+
+const ink = '#232629';
+
+/** The three pictures that are compared. */
+export interface CompareInput {
+  /** The panel as it is charted. */
+  upright: Picture;
+  /** The same panel sampled as if turn were 0. */
+  leaned: Picture;
+  /** The picture both were made from. */
+  inset: Picture;
+}
+
+/**
+ * What lean does: the picture above, below it the panel charted without lean and the upright one.
+ * Without letters: multiply it with the page of `compareCaptionsSvg`, rasterised at the same size
+ * (both are white where the other has something to show).
+ *
+ * @returns an opaque picture of the size in `compareLayout`
+ */
+export function renderCompare({ upright, leaned, inset }: CompareInput): Picture {
+  const { widthPx: width, heightPx: height } = compareLayout;
+  const data = new Uint8ClampedArray(4 * width * height).fill(255);
+  for (const [picture, box] of [
+    [leaned, compareLayout.leaned],
+    [upright, compareLayout.upright],
+    [inset, compareLayout.inset],
+  ] as const) {
+    const scale = box.side / Math.max(picture.width, picture.height);
+    const scaled = scaledOnWhite(
+      picture,
+      Math.max(1, Math.round(picture.width * scale)),
+      Math.max(1, Math.round(picture.height * scale)),
+    );
+    const left = box.x + Math.round((box.side - scaled.width) / 2);
+    const top = box.y + Math.round((box.side - scaled.height) / 2);
+    for (let y = 0; y < scaled.height; y++) {
+      const row = scaled.data.subarray(4 * y * scaled.width, 4 * (y + 1) * scaled.width);
+      data.set(row, 4 * ((top + y) * width + left));
+    }
+  }
+  return { width, height, data };
+}
+
+/**
+ * The captions of the comparison as an SVG page of outlines, one unit a pixel: rasterise it
+ * `compareLayout.widthPx` wide.
+ *
+ * @throws RondureError `glyph-missing`
+ */
+export function compareCaptionsSvg(fonts: Fonts, words: Words): string {
+  const { widthPx, heightPx, inset, leaned, upright } = compareLayout;
+  const text = words.compare;
+  const surface = new SvgSurface({
+    widthMm: widthPx,
+    heightMm: heightPx,
+    title: text.title,
+    description: text.description,
+  });
+  const bold = { face: fonts.bold, ink };
+  const middle = widthPx / 2;
+  drawText(surface, text.title, { ...bold, sizeMm: 52 }, middle, 82, 'middle');
+  const under = inset.y + inset.side + 48;
+  drawText(surface, text.picture, { ...bold, sizeMm: 34 }, middle, under, 'middle');
+  for (const [box, name, note] of [
+    [leaned, text.leaned, text.leanedNote],
+    [upright, text.upright, text.uprightNote],
+  ] as const) {
+    const x = box.x + box.side / 2;
+    const y = box.y + box.side + 40;
+    drawText(surface, name, { ...bold, sizeMm: 38 }, x, y, 'middle');
+    const style = { face: fonts.regular, ink, sizeMm: 30 };
+    wrapped(note, style, box.side - 60).forEach((line, n) => {
+      drawText(surface, line, style, x, y + 50 + 40 * n, 'middle');
+    });
+  }
+  return surface.toString();
+}

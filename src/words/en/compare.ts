@@ -1,0 +1,12 @@
+/** Words of the picture that shows what lean does. */
+export const compare = {
+  title: 'What lean does',
+  description: 'The same picture charted without lean and with it.',
+  picture: 'The picture',
+  leaned: 'Charted without lean',
+  leanedNote:
+    'Crochet stitches do not sit straight above each other. A chart that leaves this out comes off the hook like this.',
+  upright: 'Charted with lean',
+  uprightNote:
+    'Here every round is turned back by as much as it leans. This is the panel you make.',
+};
