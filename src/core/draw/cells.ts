@@ -1,0 +1,85 @@
+import type { Face } from './font.js';
+import type { Polyline, Surface } from './surface.js';
+import { centredOn, drawText, textWidth } from './text.js';
+
+export const black = '#000000';
+export const white = '#ffffff';
+/** Thin lines between cells: 3:1 and more on white (W3C, WCAG 2.1, 1.4.11). */
+export const cellLine = { stroke: '#555555', widthMm: 0.12, closed: true } as const;
+
+/** Small dots for stitches without a bead. */
+export function drawBareDots(
+  surface: Surface,
+  at: readonly (readonly [number, number])[],
+  diameterMm: number,
+): void {
+  const dots = at.map(([x, y]) => [x, y, x, y]);
+  surface.strokePath(dots, { stroke: '#555555', widthMm: diameterMm });
+}
+
+/** Bars that join the two stitches of each doubled pair: white under black, seen on any bead. */
+export function drawPairBars(
+  surface: Surface,
+  bars: readonly Polyline[],
+  widthMm: number,
+  name: string,
+  title: string,
+): void {
+  surface.strokePath(bars, { stroke: white, widthMm: widthMm * 1.9 });
+  surface.beginGroup(name, title);
+  surface.strokePath(bars, { stroke: black, widthMm });
+  surface.endGroup();
+}
+
+/** Dark lines with a light rim, seen on any bead. */
+export function drawStrongLines(
+  surface: Surface,
+  lines: readonly Polyline[],
+  widthMm: number,
+  name: string,
+  title?: string,
+): void {
+  surface.strokePath(lines, { stroke: white, widthMm: widthMm + 0.3 });
+  surface.beginGroup(name, title);
+  surface.strokePath(lines, { stroke: black, widthMm });
+  surface.endGroup();
+}
+
+/** The same letter on many cells. */
+export function drawLetters(
+  surface: Surface,
+  title: string,
+  letter: string,
+  style: { face: Face; capMm: number; ink: string },
+  at: readonly (readonly [number, number])[],
+): void {
+  const { face, capMm, ink } = style;
+  const sizeMm = capMm / face.capHeight;
+  const glyph = face.glyph(letter);
+  const glyphs = at.map(([x, y]) => centredOn(glyph, face, sizeMm, x, y));
+  surface.glyphs({ title, sizeMm, ink, glyphs });
+}
+
+/** Height of a round number's pill in heights of its digits. */
+export const pillPerDigit = 1.24;
+
+/** A round number in its pill, centred on x, y; every fifth one light on dark. */
+export function drawPill(
+  surface: Surface,
+  face: Face,
+  number: number,
+  x: number,
+  y: number,
+  digitMm: number,
+): void {
+  const sizeMm = digitMm / face.capHeight;
+  const inverted = number % 5 === 0;
+  const pillMm = digitMm * pillPerDigit;
+  const text = String(number);
+  const half = Math.max(0, (textWidth(text, { face, sizeMm }) - digitMm * 0.72) / 2);
+  const line = [[x - half, y, x + half, y]];
+  const [paper, ink] = inverted ? [black, white] : [white, black];
+  surface.strokePath(line, { stroke: ink, widthMm: pillMm });
+  surface.strokePath(line, { stroke: paper, widthMm: pillMm - 0.16 });
+  drawText(surface, text, { face, sizeMm, ink }, x, y + digitMm / 2, 'middle');
+}

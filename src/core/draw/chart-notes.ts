@@ -1,0 +1,81 @@
+import { black, cellLine, drawPairBars, drawPill, drawStrongLines, white } from './cells.js';
+import type { PanelSheet } from './sheet.js';
+import type { Surface } from './surface.js';
+import type { Legend } from './chart-legend.js';
+import { drawText, mmPerPoint, wrapped } from './text.js';
+
+type Symbol = (surface: Surface, x: number, y: number) => void;
+
+/** Notes under the key: which face and hand on the left, what the marks mean on the right. */
+export function notesOf(sheet: PanelSheet, widthMm: number, points: number): Legend {
+  const { geometry, words, fonts } = sheet;
+  const { shape, direction } = geometry;
+  const style = { face: fonts.regular, sizeMm: points * mmPerPoint };
+  const lineMm = style.sizeMm * 1.28;
+  const gap = 8;
+  const leftMm = (widthMm - gap) * 0.52;
+  const symbolMm = 8;
+  const rightMm = widthMm - gap - leftMm - symbolMm;
+  const { chart } = words;
+  const left = [
+    chart.faceNote({ hand: shape.hand, beadsFace: shape.beadsFace, direction }),
+    chart.otherFaceNote({ direction }),
+    chart.construction[shape.construction],
+  ].flatMap((note) => wrapped(note, style, leftMm));
+  const marks: [Symbol, string[]][] = [
+    [pairSymbol, wrapped(chart.marks.pair, style, rightMm)],
+    [numberSymbol, wrapped(chart.marks.number, style, rightMm)],
+    [fiveSymbol, wrapped(chart.marks.five, style, rightMm)],
+    [startSymbol, wrapped(chart.marks.startLine, style, rightMm)],
+  ];
+  const rightLines = marks.reduce((sum, [, lines]) => sum + lines.length, 0);
+
+  function pairSymbol(surface: Surface, x: number, y: number): void {
+    for (const at of [x, x + 3]) {
+      const ring = [at, y - 1.4, at + 3, y - 1.4, at + 3, y + 1.4, at, y + 1.4];
+      surface.fillPath([ring], { fill: white, outline: cellLine });
+    }
+    drawPairBars(surface, [[x + 2.1, y + 0.8, x + 3.9, y + 0.8]], 0.5, 'pair-symbol', '');
+  }
+  function numberSymbol(surface: Surface, x: number, y: number): void {
+    drawPill(surface, fonts.bold, 7, x + 3, y, 1.9);
+  }
+  function fiveSymbol(surface: Surface, x: number, y: number): void {
+    drawPill(surface, fonts.bold, 15, x + 3, y, 1.9);
+    surface.strokePath([[x, y - 1.7, x + 6, y - 1.7]], { stroke: black, widthMm: 0.35 });
+  }
+  function startSymbol(surface: Surface, x: number, y: number): void {
+    const steps = [
+      x,
+      y + 1,
+      x + 2,
+      y + 1,
+      x + 2,
+      y - 0.2,
+      x + 4,
+      y - 0.2,
+      x + 4,
+      y - 1.4,
+      x + 6,
+      y - 1.4,
+    ];
+    drawStrongLines(surface, [steps], 0.55, 'start-symbol');
+  }
+
+  return {
+    heightMm: Math.max(left.length, rightLines) * lineMm,
+    draw(surface, x, top) {
+      surface.beginGroup('notes', chart.groups.notes);
+      left.forEach((line, n) => drawText(surface, line, style, x, top + (n + 0.78) * lineMm));
+      let row = 0;
+      for (const [symbol, lines] of marks) {
+        const at = x + leftMm + gap;
+        symbol(surface, at, top + (row + 0.5) * lineMm);
+        for (const line of lines) {
+          drawText(surface, line, style, at + symbolMm, top + (row++ + 0.78) * lineMm);
+        }
+      }
+      surface.endGroup();
+    },
+  };
+}

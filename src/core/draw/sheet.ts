@@ -1,0 +1,52 @@
+import type { Footprints } from '../geometry/footprints.js';
+import type { PanelGeometry } from '../geometry/panel.js';
+import type { Panel, Pattern, PatternBead } from '../pattern/schema.js';
+import { bareMark, undecidedMark } from '../pattern/schema.js';
+import type { Words } from '../../words/index.js';
+import { inkOn } from '../colour/contrast.js';
+import type { Fonts } from './font.js';
+
+/** Everything a drawing of one panel is made from. */
+export interface PanelSheet {
+  readonly pattern: Pattern;
+  /** Index into pattern.panels. */
+  readonly panel: number;
+  readonly geometry: PanelGeometry;
+  readonly footprints: Footprints;
+  readonly words: Words;
+  readonly fonts: Fonts;
+  /** The pattern file's text, kept inside chart.svg so that a chart can be opened again. */
+  readonly patternJson?: string;
+}
+
+/** How one kind of stitch is drawn: a bead colour, a bare stitch or one not decided yet. */
+export interface CellKind {
+  /** Character in the pattern's rounds: a letter, '.' or '_'. */
+  readonly mark: string;
+  readonly bead?: PatternBead;
+  /** Colour of the cell, #rrggbb. */
+  readonly fill: string;
+  /** Black or white, whichever reads better on it. */
+  readonly ink: string;
+  /** Stitches in working order, numbered through the panel. */
+  readonly stitches: number[];
+}
+
+export const panelOf = (sheet: PanelSheet): Panel => sheet.pattern.panels[sheet.panel];
+
+/** The panel's stitches sorted by kind: beads in the pattern's order, then bare, then undecided. */
+export function cellKinds(sheet: PanelSheet): CellKind[] {
+  const kinds = new Map<string, CellKind>();
+  for (const bead of sheet.pattern.beads) {
+    const { letter, hex } = bead;
+    kinds.set(letter, { mark: letter, bead, fill: hex, ink: inkOn(hex), stitches: [] });
+  }
+  for (const mark of [bareMark, undecidedMark]) {
+    kinds.set(mark, { mark, fill: '#ffffff', ink: '#000000', stitches: [] });
+  }
+  let s = 0;
+  for (const round of panelOf(sheet).rounds) {
+    for (const mark of round) kinds.get(mark)?.stitches.push(s++);
+  }
+  return [...kinds.values()].filter((kind) => kind.bead || kind.stitches.length > 0);
+}

@@ -1,0 +1,91 @@
+import type { Face, Glyph } from './font.js';
+import type { GlyphRun, Surface } from './surface.js';
+
+/** Millimetres in a typographic point: 1/72 inch of 25.4 mm. */
+export const mmPerPoint = 25.4 / 72;
+
+export interface TextStyle {
+  readonly face: Face;
+  /** Millimetres an em. */
+  readonly sizeMm: number;
+  /** Colour as #rrggbb; black when left out. */
+  readonly ink?: string;
+}
+
+const black = '#000000';
+
+/** The characters of a text, composed (é is one), one outline each. */
+function characters(text: string): string[] {
+  return Array.from(text.normalize('NFC'));
+}
+
+/** Width of a text on one line, millimetres. */
+export function textWidth(text: string, { face, sizeMm }: TextStyle): number {
+  let ems = 0;
+  for (const character of characters(text)) ems += face.glyph(character).advance;
+  return ems * sizeMm;
+}
+
+/** Draws one line of text; y is its baseline, x its left end, middle or right end. */
+export function drawText(
+  surface: Surface,
+  text: string,
+  style: TextStyle,
+  x: number,
+  y: number,
+  anchor: 'start' | 'middle' | 'end' = 'start',
+): void {
+  const share = { start: 0, middle: 0.5, end: 1 }[anchor];
+  let at = x - share * textWidth(text, style);
+  const glyphs: GlyphRun['glyphs'][number][] = [];
+  for (const character of characters(text)) {
+    const glyph = style.face.glyph(character);
+    if (glyph.outline.length > 0) glyphs.push({ glyph, x: at, y });
+    at += glyph.advance * style.sizeMm;
+  }
+  surface.glyphs({ title: text, sizeMm: style.sizeMm, ink: style.ink ?? black, glyphs });
+}
+
+/** The text itself when it fits, otherwise its beginning with an ellipsis. */
+export function shortened(text: string, style: TextStyle, widthMm: number): string {
+  if (textWidth(text, style) <= widthMm) return text;
+  const kept = characters(text);
+  while (kept.length > 0) {
+    kept.pop();
+    const tried = `${kept.join('').trimEnd()}…`;
+    if (textWidth(tried, style) <= widthMm) return tried;
+  }
+  return '';
+}
+
+/** A text broken at spaces into lines no wider than given; a longer word is shortened. */
+export function wrapped(text: string, style: TextStyle, widthMm: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const word of text.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && textWidth(longer, style) > widthMm) {
+      lines.push(shortened(line, style, widthMm));
+      line = word;
+    } else {
+      line = longer;
+    }
+  }
+  if (line !== '') lines.push(shortened(line, style, widthMm));
+  return lines;
+}
+
+/** Origin that puts a glyph's ink, or for digits and capitals their cap height, centred on x, y. */
+export function centredOn(
+  glyph: Glyph,
+  face: Face,
+  sizeMm: number,
+  x: number,
+  y: number,
+): { glyph: Glyph; x: number; y: number } {
+  return {
+    glyph,
+    x: x - (sizeMm * (glyph.box.left + glyph.box.right)) / 2,
+    y: y + (sizeMm * face.capHeight) / 2,
+  };
+}

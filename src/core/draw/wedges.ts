@@ -1,0 +1,207 @@
+import { pairStart } from '../geometry/links.js';
+import { stitchesBefore } from '../shape.js';
+import { black, cellLine, drawBareDots, drawLetters, drawPairBars } from './cells.js';
+import { legendOf } from './chart-legend.js';
+import { drawHeading, headingMm } from './heading.js';
+import { marginMm, smallestPaper } from './paper.js';
+import type { Paper } from './paper.js';
+import { cellKinds } from './sheet.js';
+import type { CellKind, PanelSheet } from './sheet.js';
+import type { Polyline, Surface } from './surface.js';
+import { SvgSurface } from './svg-surface.js';
+import { drawText, mmPerPoint, wrapped } from './text.js';
+
+/** Smallest and largest cells on paper. */
+const leastCellMm = 3.4;
+const mostCellMm = 6.5;
+/** Room for row numbers beside a triangle, and for its name and arrow above. */
+const sideMm = 8;
+const aboveMm = 9;
+const betweenMm = 4;
+
+interface Layout {
+  readonly paper: Paper;
+  readonly cellMm: number;
+  readonly pages: number;
+  /** Middle of the rim's upper border of each wedge's triangle, millimetres on the tall page. */
+  readonly tops: readonly { x: number; y: number }[];
+  readonly legendTop: number;
+}
+
+/** Triangles side by side on one paper, as many as keep their cells large enough. */
+function acrossOn(paper: Paper, rounds: number): { perRow: number; cellMm: number } {
+  const inner = paper.widthMm - 2 * marginMm;
+  const cell = (perRow: number) => (inner / perRow - sideMm) / rounds;
+  let perRow = 1;
+  while (perRow < 4 && cell(perRow + 1) >= leastCellMm) perRow++;
+  return { perRow, cellMm: Math.min(mostCellMm, Math.floor(cell(perRow) * 100) / 100) };
+}
+
+function layOut(sheet: PanelSheet, howLines: number, legendMm: number): Layout {
+  const { wedges, rounds } = sheet.geometry.shape;
+  const paper = smallestPaper((one) => acrossOn(one, rounds).cellMm >= leastCellMm);
+  const { perRow, cellMm } = acrossOn(paper, rounds);
+  const columnMm = (paper.widthMm - 2 * marginMm) / perRow;
+  const blockMm = aboveMm + rounds * cellMm + betweenMm;
+  const bottomOf = (page: number) => (page + 1) * paper.heightMm - marginMm;
+  let page = 0;
+  let y = marginMm + headingMm + howLines * lineMm + 3;
+  const fits = (height: number) => {
+    if (y + height <= bottomOf(page) + betweenMm) return;
+    page++;
+    y = page * paper.heightMm + marginMm + 8;
+  };
+  const tops: { x: number; y: number }[] = [];
+  for (let wedge = 0; wedge < wedges; wedge++) {
+    const column = wedge % perRow;
+    if (column === 0) fits(blockMm);
+    const numbers = sheet.geometry.direction === 1 ? sideMm / 2 : -sideMm / 2;
+    tops.push({ x: marginMm + (column + 0.5) * columnMm + numbers, y: y + aboveMm });
+    if (column === perRow - 1 || wedge === wedges - 1) y += blockMm;
+  }
+  fits(legendMm + betweenMm);
+  return { paper, cellMm, pages: page + 1, tops, legendTop: y };
+}
+
+const lineMm = 9.5 * mmPerPoint * 1.3;
+
+/**
+ * One triangle a wedge, rim up, as one tall SVG of whole pages one below the other: row r is
+ * round r and has r cells, in the order of work as the arrows show.
+ *
+ * @throws RondureError `glyph-missing`
+ */
+export function wedgesSvg(sheet: PanelSheet): string {
+  const { words, fonts, pattern, geometry } = sheet;
+  const { wedges, rounds } = geometry.shape;
+  const { direction } = geometry;
+  const kinds = cellKinds(sheet);
+  const note = { face: fonts.regular, sizeMm: 9.5 * mmPerPoint };
+  const how = words.chart.wedgesHow({ wedges, direction });
+  // The paper depends on the rounds alone, so that lines can be broken before all is laid out.
+  const { paper } = layOut(sheet, 2, 0);
+  const inner = paper.widthMm - 2 * marginMm;
+  const lines = wrapped(how, note, inner);
+  const legend = legendOf(sheet, kinds, inner);
+  const layout = layOut(sheet, lines.length, legend.heightMm);
+  const title = words.chart.wedgesTitle({ title: pattern.title });
+  const surface = new SvgSurface({
+    widthMm: paper.widthMm,
+    heightMm: paper.heightMm * layout.pages,
+    title,
+    description: words.chart.describeWedges({ wedges, rounds }),
+  });
+  drawHeading(surface, sheet, kinds, title, { left: marginMm, top: marginMm, widthMm: inner });
+  lines.forEach((line, n) => {
+    drawText(surface, line, note, marginMm, marginMm + headingMm + 2.3 + n * lineMm);
+  });
+  for (let page = 0; page < layout.pages; page++) {
+    const text = words.chart.pageOf({ page: page + 1, pages: layout.pages });
+    const y = page * paper.heightMm + marginMm + 4.6;
+    drawText(surface, text, note, paper.widthMm - marginMm, y, 'end');
+  }
+  const marks = marksByStitch(kinds);
+  for (let wedge = 0; wedge < wedges; wedge++) {
+    drawTriangle(surface, sheet, marks, wedge, layout);
+  }
+  legend.draw(surface, marginMm, layout.legendTop);
+  return surface.toString();
+}
+
+function marksByStitch(kinds: readonly CellKind[]): Map<number, CellKind> {
+  return new Map(kinds.flatMap((kind) => kind.stitches.map((s) => [s, kind] as const)));
+}
+
+function drawTriangle(
+  surface: Surface,
+  sheet: PanelSheet,
+  kindOf: ReadonlyMap<number, CellKind>,
+  wedge: number,
+  { tops, cellMm }: Layout,
+): void {
+  const { geometry, words, fonts } = sheet;
+  const { shape, direction } = geometry;
+  const { rounds } = shape;
+  const top = tops[wedge];
+  const name = `wedge-${wedge + 1}`;
+  const middleX = (r: number, j: number) => top.x + direction * (j - (r - 1) / 2) * cellMm;
+  const middleY = (r: number) => top.y + (rounds - r + 0.5) * cellMm;
+  const half = cellMm / 2;
+  const cells = new Map<CellKind, { rings: Polyline[]; at: [number, number][] }>();
+  const bars: Polyline[] = [];
+  const fives: Polyline[] = [];
+  for (let r = 1; r <= rounds; r++) {
+    const y = middleY(r);
+    for (let j = 0; j < r; j++) {
+      const kind = kindOf.get(stitchesBefore(shape, r) + wedge * r + j);
+      if (!kind) continue;
+      const x = middleX(r, j);
+      const ring = [x - half, y - half, x + half, y - half, x + half, y + half, x - half, y + half];
+      const group = cells.get(kind) ?? { rings: [], at: [] };
+      group.rings.push(ring);
+      group.at.push([x, y]);
+      cells.set(kind, group);
+    }
+    const pair = pairStart(shape, r);
+    if (pair !== undefined) {
+      const x = (middleX(r, pair) + middleX(r, pair + 1)) / 2;
+      bars.push([x - 0.18 * cellMm, y + 0.36 * cellMm, x + 0.18 * cellMm, y + 0.36 * cellMm]);
+    }
+    if (r % 5 === 0 && r < rounds) {
+      const reach = ((r + 1) * cellMm) / 2;
+      fives.push([top.x - reach, y - half, top.x + reach, y - half]);
+    }
+  }
+  surface.beginGroup(name, words.chart.wedge({ wedge: wedge + 1 }));
+  surface.beginGroup(`${name}-cells`);
+  for (const [{ fill }, { rings }] of cells) surface.fillPath(rings, { fill, outline: cellLine });
+  surface.endGroup();
+  surface.strokePath(fives, { stroke: black, widthMm: 0.4 });
+  drawPairBars(surface, bars, 0.13 * cellMm, `${name}-pairs`, words.chart.groups.pairs);
+  surface.beginGroup(`${name}-letters`);
+  const capMm = Math.min(3.6, 0.56 * cellMm);
+  for (const [{ mark, bead, ink, stitches }, { at }] of cells) {
+    if (bead) {
+      const title = words.chart.cells({ letter: mark, name: bead.name, count: stitches.length });
+      drawLetters(surface, title, mark, { face: fonts.bold, capMm, ink }, at);
+    } else if (mark === '.') {
+      drawBareDots(surface, at, 0.2 * cellMm);
+    }
+  }
+  surface.endGroup();
+  surface.beginGroup(`${name}-numbers`, words.chart.groups.numbers);
+  for (let r = 1; r <= rounds; r++) {
+    const face = r % 5 === 0 ? fonts.bold : fonts.regular;
+    const style = { face, sizeMm: Math.min(3.2, 0.82 * cellMm) };
+    const x = middleX(r, 0) - direction * (half + 1.2);
+    const y = middleY(r) + (style.sizeMm * face.capHeight) / 2;
+    drawText(surface, String(r), style, x, y, direction === 1 ? 'end' : 'start');
+  }
+  surface.endGroup();
+  drawReadingArrow(surface, sheet, name, wedge, top, rounds * cellMm);
+  surface.endGroup();
+}
+
+/** Name of the wedge and, beside it, the arrow that says which way its rows are read. */
+function drawReadingArrow(
+  surface: Surface,
+  { geometry, words, fonts }: PanelSheet,
+  name: string,
+  wedge: number,
+  top: { x: number; y: number },
+  rimMm: number,
+): void {
+  const { direction } = geometry;
+  const title = { face: fonts.bold, sizeMm: 11 * mmPerPoint };
+  const from = top.x - (direction * rimMm) / 2;
+  const anchor = direction === 1 ? 'start' : 'end';
+  drawText(surface, words.chart.wedge({ wedge: wedge + 1 }), title, from, top.y - 2.2, anchor);
+  const tail = from + direction * 21;
+  const tip = tail + direction * Math.max(10, Math.min(30, rimMm - 21));
+  const y = top.y - 3.4;
+  const neck = tip - direction * 3.4;
+  surface.beginGroup(`${name}-arrow`, words.chart.wedgeWay({ direction }));
+  surface.strokePath([[tail, y, neck, y]], { stroke: black, widthMm: 0.7 });
+  surface.fillPath([[tip, y, neck, y - 1.5, neck, y + 1.5]], { fill: black });
+  surface.endGroup();
+}
