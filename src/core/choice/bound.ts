@@ -1,46 +1,42 @@
 import { costOfAll } from './matrix.js';
 import type { Problem } from './matrix.js';
+import { nearPairs } from './pairs.js';
+import type { Pairs } from './pairs.js';
 
-/** Work is counted in looked-up differences, never in time. */
-const workAllowed = 150_000_000;
-const mostRounds = 60;
+/** Work is counted in looked-up differences, never in time: a clock must not decide a result. */
+const workAllowed = 16_000_000;
+const mostRounds = 100;
 /** How near the bound must come to count as a proof, as a share of the cost. */
 const close = 1e-6;
 
 /**
  * A cost below which no choice can lie. Lagrangian relaxation of "each place is served once":
  * every place pays a price, and the beads whose places pay most above their differences open.
- * Any prices give a valid bound; a subgradient step improves them (M. L. Fisher, Management
- * Science 27(1):1-18, 1981). Starts between nearest and second nearest of the choice at hand.
+ * Any prices give a valid bound; subgradient steps improve them (M. L. Fisher, Management
+ * Science 27(1):1-18, 1981). Prices start between nearest and second nearest of the choice at
+ * hand and stay below a cap, so that only pairs nearer than the cap are ever looked at.
  */
 export function lowerBound(problem: Problem, open: readonly number[], cost: number): number {
-  const { places: n, beads, difference, weight, most, kept } = problem;
+  const { places: n, beads, weight, most, kept } = problem;
   let bound = Math.min(cost, costOfAll(problem));
   if (cost - bound <= close * cost) return bound;
-  const price = startPrices(problem, open);
+  const { price, cap } = startPrices(problem, open);
+  const pairs = nearPairs(problem, cap);
   const reduced = new Float64Array(beads);
   const served = new Int32Array(n);
-  const rounds = Math.min(mostRounds, Math.floor(workAllowed / (n * beads)));
+  const rounds = Math.min(mostRounds, Math.floor(workAllowed / (pairs.place.length + n)));
   let stride = 1;
   let stale = 0;
   for (let round = 0; round < rounds; round++) {
     let value = 0;
     for (let i = 0; i < n; i++) value += weight[i] * price[i];
-    for (let j = 0; j < beads; j++) {
-      const row = j * n;
-      let sum = 0;
-      for (let i = 0; i < n; i++) {
-        const d = difference[row + i];
-        if (d < price[i]) sum += weight[i] * (d - price[i]);
-      }
-      reduced[j] = sum;
-    }
-    const chosen = cheapest(reduced, most, kept);
+    for (let j = 0; j < beads; j++) reduced[j] = reducedCost(pairs, j, price, weight);
     served.fill(0);
-    for (const j of chosen) {
+    for (const j of cheapest(reduced, most, kept)) {
       value += reduced[j];
-      const row = j * n;
-      for (let i = 0; i < n; i++) if (difference[row + i] < price[i]) served[i]++;
+      for (let at = pairs.from[j]; at < pairs.from[j + 1]; at++) {
+        if (pairs.difference[at] < price[pairs.place[at]]) served[pairs.place[at]]++;
+      }
     }
     if (value > bound + 1e-4 * (cost - bound)) stale = 0;
     else if (++stale >= 4) {
@@ -54,9 +50,23 @@ export function lowerBound(problem: Problem, open: readonly number[], cost: numb
     for (let i = 0; i < n; i++) norm += weight[i] * (1 - served[i]) * (1 - served[i]);
     if (norm === 0) break;
     const step = (stride * (cost - value)) / norm;
-    for (let i = 0; i < n; i++) price[i] = Math.max(0, price[i] + step * (1 - served[i]));
+    for (let i = 0; i < n; i++) {
+      price[i] = Math.min(cap[i], Math.max(0, price[i] + step * (1 - served[i])));
+    }
   }
   return bound;
+}
+
+/** What bead j costs less the prices of the places that it serves below their price; <= 0. */
+function reducedCost(pairs: Pairs, j: number, price: Float64Array, weight: Float64Array): number {
+  const { from, place, difference } = pairs;
+  let sum = 0;
+  for (let at = from[j]; at < from[j + 1]; at++) {
+    const i = place[at];
+    const over = difference[at] - price[i];
+    if (over < 0) sum += weight[i] * over;
+  }
+  return sum;
 }
 
 /** The kept beads and then those of least reduced cost, `most` in all, none above 0. */
@@ -67,10 +77,14 @@ function cheapest(reduced: Float64Array, most: number, kept: number): number[] {
   return order.slice(0, kept).concat(loose.slice(0, most - kept));
 }
 
-/** Half way between nearest and second nearest open bead of each place. */
-function startPrices(problem: Problem, open: readonly number[]): Float64Array {
+/** Half way between nearest and second nearest open bead of each place; caps a little farther. */
+function startPrices(
+  problem: Problem,
+  open: readonly number[],
+): { price: Float64Array; cap: Float64Array } {
   const { places: n, difference } = problem;
   const price = new Float64Array(n);
+  const cap = new Float64Array(n);
   for (let i = 0; i < n; i++) {
     let nearest = Infinity;
     let next = Infinity;
@@ -81,7 +95,9 @@ function startPrices(problem: Problem, open: readonly number[]): Float64Array {
         nearest = d;
       } else if (d < next) next = d;
     }
-    price[i] = next === Infinity ? nearest : (nearest + next) / 2;
+    if (next === Infinity) next = 2 * nearest + 10;
+    price[i] = (nearest + next) / 2;
+    cap[i] = 1.25 * next + 1;
   }
-  return price;
+  return { price, cap };
 }

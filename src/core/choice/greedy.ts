@@ -13,20 +13,11 @@ export function greedy(problem: Problem): number[] {
   const nearest = new Float32Array(n).fill(farthest + 1);
   const open: number[] = [];
 
+  const rowOf = (j: number): Float32Array => difference.subarray(j * n, j * n + n);
   const openOne = (j: number): void => {
     open.push(j);
-    const row = j * n;
-    for (let i = 0; i < n; i++)
-      if (difference[row + i] < nearest[i]) nearest[i] = difference[row + i];
-  };
-  const saving = (j: number): number => {
-    const row = j * n;
-    let sum = 0;
-    for (let i = 0; i < n; i++) {
-      const less = nearest[i] - difference[row + i];
-      if (less > 0) sum += weight[i] * less;
-    }
-    return sum;
+    const row = rowOf(j);
+    for (let i = 0; i < n; i++) if (row[i] < nearest[i]) nearest[i] = row[i];
   };
 
   for (let j = 0; j < kept; j++) openOne(j);
@@ -38,7 +29,7 @@ export function greedy(problem: Problem): number[] {
     const order = Array.from(atMost.keys()).sort((p, q) => atMost[q] - atMost[p] || p - q);
     for (const j of order) {
       if (atMost[j] < bestSaving || atMost[j] === 0) break;
-      atMost[j] = saving(j);
+      atMost[j] = saving(rowOf(j), nearest, weight);
       if (atMost[j] > bestSaving || (atMost[j] === bestSaving && j < best)) {
         best = j;
         bestSaving = atMost[j];
@@ -49,4 +40,14 @@ export function greedy(problem: Problem): number[] {
     atMost[best] = 0;
   }
   return open;
+}
+
+/** What opening a bead saves over the nearest open one; all arrays by place. */
+function saving(row: Float32Array, nearest: Float32Array, weight: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < row.length; i++) {
+    const less = nearest[i] - row[i];
+    if (less > 0) sum += weight[i] * less;
+  }
+  return sum;
 }

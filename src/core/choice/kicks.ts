@@ -2,7 +2,7 @@ import type { Problem } from './matrix.js';
 import { makeSearch } from './swaps.js';
 
 /** Work is counted in looked-up differences, never in time: a clock must not decide a result. */
-const workAllowed = 150_000_000;
+const workAllowed = 50_000_000;
 const mostKicks = 10;
 /** Passes over the whole matrix that one kick takes, roughly. */
 const passesAKick = 4;

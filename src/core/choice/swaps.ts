@@ -77,18 +77,7 @@ export function makeSearch(problem: Problem, start: readonly number[]): Search {
   /** Swaps j in for the best slot, when that saves anything. */
   const tryBead = (j: number): boolean => {
     const row = j * n;
-    let saved = 0;
-    extra.fill(0);
-    for (let i = 0; i < n; i++) {
-      const d = difference[row + i];
-      if (d >= second[i]) continue;
-      const nearest = first[i];
-      const w = weight[i];
-      if (d < nearest) {
-        saved += w * (nearest - d);
-        extra[slot[i]] += w * (second[i] - nearest);
-      } else extra[slot[i]] += w * (second[i] - d);
-    }
+    const saved = scan(difference.subarray(row, row + n), first, second, slot, weight, extra);
     let best = -1;
     let bestSaving = total * leastShare;
     for (let s = kept; s < size; s++) {
@@ -146,4 +135,32 @@ export function makeSearch(problem: Problem, start: readonly number[]): Search {
 
   restart(start);
   return { open, cost: () => total, restart, descend };
+}
+
+/**
+ * What opening a bead saves when nothing is closed; `extra` becomes, for every slot, what it saves
+ * besides when that slot is closed for it. All arrays by place, except `extra`.
+ */
+function scan(
+  row: Float32Array,
+  first: Float32Array,
+  second: Float32Array,
+  slot: Uint16Array,
+  weight: Float64Array,
+  extra: Float64Array,
+): number {
+  extra.fill(0);
+  let saved = 0;
+  for (let i = 0; i < row.length; i++) {
+    const d = row[i];
+    const next = second[i];
+    if (d >= next) continue;
+    const nearest = first[i];
+    const w = weight[i];
+    if (d < nearest) {
+      saved += w * (nearest - d);
+      extra[slot[i]] += w * (next - nearest);
+    } else extra[slot[i]] += w * (next - d);
+  }
+  return saved;
 }
