@@ -6,6 +6,8 @@ import type { Ring } from './rings.js';
 
 /** Corners of the round hole at the centre, drawn as a polygon of the same area. */
 const holeCorners = 96;
+/** Centres are kept to this; shorter edges of cells mean nothing. */
+const shortestEdgeMm = 1e-6;
 
 /** Who owns which part of the panel: one diagram for sampling, neighbours, hits and chart cells. */
 export interface Footprints {
@@ -57,12 +59,14 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
   function cellOf(s: number): Ring {
     const polygon = voronoi.cellPolygon(s);
     if (!polygon) return new Float64Array(0);
-    const ring = new Float64Array(2 * (polygon.length - 1));
-    for (let p = 0; p < polygon.length - 1; p++) {
-      ring[2 * p] = polygon[p][0];
-      ring[2 * p + 1] = polygon[p][1];
+    // Where many cells meet in a point (the centre), corners differ in the last bits only: an edge
+    // that short has no direction, and clipping along it would cut anything away.
+    const ring: number[] = [];
+    for (let p = 0, q = polygon.length - 2; p < polygon.length - 1; q = p, p++) {
+      const [x, y] = polygon[p];
+      if (Math.hypot(x - polygon[q][0], y - polygon[q][1]) > shortestEdgeMm) ring.push(x, y);
     }
-    return oriented(ring);
+    return oriented(Float64Array.from(ring));
   }
 
   let last = 0;

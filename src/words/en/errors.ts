@@ -1,5 +1,10 @@
 import { pictureFormats } from './picture-formats.js';
 
+/** A file as it stands in a sentence. */
+const named = (name: string) => (name === '-' ? 'the standard input' : name);
+/** The same at the beginning of one. */
+const Named = (name: string) => (name === '-' ? 'The standard input' : name);
+
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
  * error's facts. Keys are stable: programs read them.
@@ -74,36 +79,36 @@ export const errors = {
 
   // files that are read; `-` is the standard input
   'file-missing': (f: { name: string }) =>
-    `${f.name} is not there: check the name and the folder.`,
+    `${Named(f.name)} is not there: check the name and the folder.`,
   'file-is-folder': (f: { name: string }) =>
-    `${f.name} is a folder: give the name of one file in it.`,
+    `${Named(f.name)} is a folder: give the name of one file in it.`,
   'file-unreadable': (f: { name: string; detail: string }) =>
-    `${f.name} cannot be read (${f.detail}): check that you may open it.`,
+    `${Named(f.name)} cannot be read (${f.detail}): check that you may open it.`,
   'file-empty': (f: { name: string }) =>
-    `${f.name} is empty: copy or download it once more.`,
+    `${Named(f.name)} is empty: copy or download it once more.`,
   'file-too-big': (f: { name: string; megabytes: number; limitMegabytes: number }) =>
-    `${f.name === '-' ? 'The standard input' : f.name} holds ${f.megabytes} MB or more, and at most ${f.limitMegabytes} MB are read: save a smaller copy.`,
+    `${Named(f.name)} holds ${f.megabytes} MB or more, and at most ${f.limitMegabytes} MB are read: save a smaller copy.`,
   'stdin-empty': (_: object) =>
     'Nothing came in on the standard input: give the name of a file instead of "-", or pipe one in.',
 
   // pictures
   'picture-format-not-read': (f: { name: string; format: keyof typeof pictureFormats }) =>
-    `${f.name} is ${pictureFormats[f.format]}, which is not read here: give a picture saved as JPEG, PNG, WebP, GIF, TIFF, AVIF or SVG.`,
+    `${Named(f.name)} is ${pictureFormats[f.format]}, which is not read here: give a picture saved as JPEG, PNG, WebP, GIF, TIFF, AVIF or SVG.`,
   'picture-damaged': (f: { name: string; format: keyof typeof pictureFormats; detail: string }) =>
-    `${f.name} is ${pictureFormats[f.format]}, but it is cut short or damaged: copy or download it once more, or open and save it again in a picture program.`,
+    `${Named(f.name)} is ${pictureFormats[f.format]}, but it is cut short or damaged: copy or download it once more, or open and save it again in a picture program.`,
   'picture-too-large': (f: {
     name: string;
     width: number;
     height: number;
     limitMegapixels: number;
   }) =>
-    `${f.name} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+    `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
   'picture-invisible': (f: { name: string }) =>
-    `Nothing is to be seen in ${f.name}, since all of it is transparent: save it with its layers switched on.`,
+    `Nothing is to be seen in ${named(f.name)}, since all of it is transparent: save it with its layers switched on.`,
   'svg-entities': (f: { name: string }) =>
-    `${f.name} holds entities that stand for other text, which can swell without end: save it as a plain SVG in a drawing program.`,
+    `${Named(f.name)} holds entities that stand for other text, which can swell without end: save it as a plain SVG in a drawing program.`,
   'svg-too-slow': (f: { name: string; seconds: number }) =>
-    `${f.name} was not drawn within ${f.seconds} seconds: simplify it, or save it as PNG and give that.`,
+    `${Named(f.name)} was not drawn within ${f.seconds} seconds: simplify it, or save it as PNG and give that.`,
   'png-text-damaged': (f: { keyword: string }) =>
     `The text "${f.keyword}" inside the PNG is damaged: use another copy of the file.`,
 

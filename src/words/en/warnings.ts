@@ -8,4 +8,10 @@ export const warnings = {
     `${f.wedges} wedges are too many for this stitch to lie flat (about ${f.flatWedges} would): the rim will ruffle. Use fewer wedges, a narrower stitch or a higher round.`,
   'stitch-smaller-than-bead': (f: { what: 'width' | 'height'; gotMm: number; beadMm: number }) =>
     `A stitch ${f.what} of ${f.gotMm} mm is less than nine tenths of the bead (${f.beadMm} mm): the beads will not fit side by side. Measure a swatch, or use smaller beads.`,
+  'kept-bead-unused': (f: { id: string }) =>
+    `The bead “${f.id}” is kept, but no stitch comes nearest to it, so it is not in the chart.`,
+  'palette-sizes-left-out': (f: { count: number; size: string; others: readonly string[] }) =>
+    `${f.count === 1 ? '1 bead' : `${f.count} beads`} of the palette (size ${f.others.join(', ')}) left out: the panel is worked in ${f.size}. Use --size to choose another size.`,
+  'palette-columns-ignored': (f: { columns: readonly string[] }) =>
+    `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
 };

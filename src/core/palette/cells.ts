@@ -1,0 +1,55 @@
+import { RondureError } from '../errors.js';
+import type { Words } from '../../words/index.js';
+import type { Column } from './columns.js';
+import type { Table, TableRow } from './table.js';
+
+/** Characters that would hide or reorder text where it is shown later. */
+const hidden = /[\p{Cc}\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/u;
+
+/** Reads the cells of one row; every refusal names the line and the column. */
+export interface RowReader {
+  readonly line: number;
+  /** The cell without spaces around it; '' where the row is short. */
+  raw(column: Column): string;
+  /** A text of at most `most` characters, undefined when empty. */
+  text(column: Column, most: number): string | undefined;
+  /** A number in a range, undefined when empty. */
+  number(column: Column, least: number, most: number, expected?: string): number | undefined;
+  /** An error for this row. */
+  bad(column: Column, expected: string): RondureError;
+}
+
+/** Makes the function that gives a reader for each row of a table. */
+export function rowReader(table: Table, where: string, words: Words): (row: TableRow) => RowReader {
+  const { at } = table.columns;
+  const commaAllowed = table.separator !== ',';
+  return ({ line, cells }) => {
+    const raw = (column: Column) => {
+      const index = at.get(column);
+      return index === undefined ? '' : (cells[index] ?? '').replace(/\s+/g, ' ').trim();
+    };
+    const bad = (column: Column, expected: string) => {
+      const got = raw(column).replace(new RegExp(hidden, 'gu'), '').slice(0, 40);
+      return new RondureError('palette-bad-row', { where, line, column, got, expected });
+    };
+    return {
+      line,
+      raw,
+      bad,
+      text(column, most) {
+        const text = raw(column);
+        if (text.length > most) throw bad(column, words.palette.text(most));
+        if (hidden.test(text)) throw bad(column, words.palette.noControls);
+        return text === '' ? undefined : text;
+      },
+      number(column, least, most, expected = words.palette.number({ least, most })) {
+        const text = raw(column).replace('−', '-');
+        if (text === '') return undefined;
+        const form = commaAllowed ? /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/ : /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
+        const value = form.test(text) ? Number(text.replace(',', '.')) : NaN;
+        if (!(value >= least && value <= most)) throw bad(column, expected);
+        return value + 0;
+      },
+    };
+  };
+}

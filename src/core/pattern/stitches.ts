@@ -1,0 +1,28 @@
+import { bareMark, undecidedMark } from './schema.js';
+import type { Panel, Pattern } from './schema.js';
+
+/** What every stitch of a panel carries, in working order: a letter, `.` or `_` each. */
+export function lettersInWorkingOrder(panel: Pick<Panel, 'rounds'>): string {
+  return panel.rounds.join('');
+}
+
+/** The beads of a panel in working order: its letters without bare and undecided stitches. */
+export function beadsInWorkingOrder(panel: Pick<Panel, 'rounds'>): string {
+  return beadsOnly(lettersInWorkingOrder(panel));
+}
+
+/** The letters of some stitches, without bare and undecided ones. */
+export function beadsOnly(marks: string): string {
+  return marks.replaceAll(bareMark, '').replaceAll(undecidedMark, '');
+}
+
+/** How often each letter of the pattern is worked, over all its panels, in the order of its beads. */
+export function beadCounts(pattern: Pick<Pattern, 'beads' | 'panels'>): Map<string, number> {
+  const counts = new Map(pattern.beads.map((bead) => [bead.letter, 0]));
+  for (const panel of pattern.panels) {
+    for (const letter of beadsInWorkingOrder(panel)) {
+      counts.set(letter, (counts.get(letter) ?? 0) + 1);
+    }
+  }
+  return counts;
+}

@@ -1,0 +1,13 @@
+import Papa from 'papaparse';
+
+/** One cell; undefined stays empty. */
+export type Cell = string | number | undefined;
+
+/**
+ * A CSV text with header: comma, LF, a newline at the end, quotes where needed (RFC 4180, but for
+ * the line end). A cell that a spreadsheet would take for a formula gets an apostrophe before it.
+ */
+export function csvText(header: readonly string[], rows: readonly (readonly Cell[])[]): string {
+  const table = [[...header], ...rows.map((row) => [...row])];
+  return `${Papa.unparse(table, { newline: '\n', escapeFormulae: true })}\n`;
+}

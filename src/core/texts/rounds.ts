@@ -1,0 +1,128 @@
+import type { Words } from '../../words/index.js';
+import { directionOf, stitchCount } from '../shape.js';
+import { pairStart } from '../geometry/links.js';
+import { bareMark, undecidedMark } from '../pattern/schema.js';
+import type { Pattern, Shape } from '../pattern/schema.js';
+import { beadsInWorkingOrder, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
+import { oneLine, twoColumns, wrapped } from './lines.js';
+import { folded, runsOf, wedgesOf } from './runs.js';
+
+/**
+ * rounds.txt: how to work a panel, then one line a round in working order. `parseRoundsText` reads
+ * the lines back.
+ *
+ * @param panelIndex 0-based
+ */
+export function roundsText(pattern: Pattern, panelIndex: number, words: Words): string {
+  const { rounds } = pattern.panels[panelIndex];
+  let total = 0;
+  const lines = rounds.map((marks, index) => {
+    const r = index + 1;
+    const beads = beadsOnly(marks).length;
+    total += beads;
+    const { lists } = words;
+    const counts = `${lists.stitches(marks.length)}, ${lists.beads(beads)}, total ${total}`;
+    return `R${r} (${counts.replaceAll(/(\d),(\d)/g, '$1$2')}): ${roundBody(pattern.shape, r, marks, words)}`;
+  });
+  return `${roundsHeader(pattern, panelIndex, words)}\n\n${lines.join('\n')}\n`;
+}
+
+/**
+ * The stitches of one round as words: runs, the pairs in square brackets, equal neighbouring
+ * wedges folded. A run goes on over the border between two wedges where no pair stands there.
+ */
+export function roundBody(
+  shape: Pick<Shape, 'increase'>,
+  r: number,
+  marks: string,
+  words: Words,
+): string {
+  const pair = pairStart(shape, r);
+  if (pair === undefined) return runsText(marks, words).join(' ');
+  const said: string[] = [];
+  let plain = '';
+  const flush = () => {
+    said.push(...runsText(plain, words));
+    plain = '';
+  };
+  for (const { item: wedge, times } of folded(wedgesOf(marks, r))) {
+    const before = wedge.slice(0, pair);
+    const doubled = pairText(wedge.slice(pair, pair + 2), words);
+    const after = wedge.slice(pair + 2);
+    if (times > 1) {
+      flush();
+      const inside = [...runsText(before, words), doubled, ...runsText(after, words)];
+      said.push(`(${inside.join(' ')}) x ${times}`);
+    } else {
+      plain += before;
+      flush();
+      said.push(doubled);
+      plain = after;
+    }
+  }
+  flush();
+  return said.join(' ');
+}
+
+function runsText(marks: string, words: Words): string[] {
+  return runsOf(marks).map(({ letter, count }) => {
+    const name = markText(letter, words);
+    return name === letter ? `${count}${letter}` : `${count} ${name}`;
+  });
+}
+
+function pairText(pair: string, words: Words): string {
+  return `[${Array.from(pair, (mark) => markText(mark, words)).join(' ')}]`;
+}
+
+function markText(mark: string, words: Words): string {
+  if (mark === bareMark) return words.lists.bare;
+  return mark === undecidedMark ? words.lists.open : mark;
+}
+
+function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): string {
+  const { shape } = pattern;
+  const panel = pattern.panels[panelIndex];
+  const say = words.rounds;
+  const marks = lettersInWorkingOrder(panel);
+  const open = marks.split(undecidedMark).length - 1;
+  const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
+  const paragraphs = [
+    say.begin(shape.wedges),
+    say.stitch(shape),
+    say.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
+    shape.construction === 'spiral' ? say.spiral : say.joined,
+    say.marker,
+    say.increases(`[A ${second}]`),
+    marks.includes(bareMark) ? `${say.reading} ${say.bare}` : say.reading,
+    ...(open > 0 ? [words.lists.openLeft(open)] : []),
+  ];
+  return [
+    headingText(pattern, panelIndex, say.title, words),
+    ...paragraphs.map((paragraph) => wrapped(paragraph)),
+  ].join('\n\n');
+}
+
+/** Title, size and the list of beads: the top of rounds.txt and of stringing.txt. */
+export function headingText(
+  pattern: Pattern,
+  panelIndex: number,
+  title: (f: { title: string; panel: string }) => string,
+  words: Words,
+): string {
+  const { shape } = pattern;
+  const panel = pattern.panels[panelIndex];
+  const beads = beadsInWorkingOrder(panel);
+  const counts = new Map<string, number>();
+  for (const letter of beads) counts.set(letter, (counts.get(letter) ?? 0) + 1);
+  const key = pattern.beads.map(({ letter, id, name }): [string, string] => {
+    const label = oneLine(id === name ? name : `${name} (${id})`);
+    return [letter, words.lists.colour({ name: label, count: counts.get(letter) ?? 0 })];
+  });
+  return [
+    title({ title: oneLine(pattern.title), panel: oneLine(panel.name) }),
+    words.lists.size({ ...shape, stitches: stitchCount(shape), beads: beads.length }),
+    '',
+    ...(key.length > 0 ? [words.lists.colours, twoColumns(key)] : []),
+  ].join('\n');
+}

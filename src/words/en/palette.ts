@@ -1,0 +1,13 @@
+/** What a cell of a palette should have held; stands after "expected" in its error. */
+export const palette = {
+  colour: 'a colour such as #d9b36a',
+  labLightness: 'a number from 0 to 100',
+  labAxis: 'a number from -160 to 160',
+  number: (f: { least: number; most: number }) => `a number from ${f.least} to ${f.most}`,
+  text: (most: number) => `at most ${most} characters`,
+  noControls: 'plain text without hidden control characters',
+  size: (known: readonly string[]) =>
+    `a size we know (${known.join(', ')}), or a diameterMm for this bead`,
+  quotes: 'a closing quotation mark',
+  wholeLine: 'the line',
+};

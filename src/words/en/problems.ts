@@ -1,0 +1,19 @@
+/** One sentence for each thing that can be wrong inside a pattern; the parameter is its facts. */
+export const problems = {
+  'round-count': (f: { panel: string; got: number; expected: number }) =>
+    `The ${f.panel} panel has ${f.got} rounds where its shape says ${f.expected}.`,
+  'round-length': (f: { panel: string; round: number; got: number; expected: number }) =>
+    `Round ${f.round} of the ${f.panel} panel has ${f.got} stitches; it needs ${f.expected}.`,
+  'letter-unknown': (f: { panel: string; round: number; stitch: number; letter: string }) =>
+    `Stitch ${f.stitch} of round ${f.round} of the ${f.panel} panel is ${f.letter}, and no bead has that letter.`,
+  'letter-twice': (f: { letter: string; first: number; second: number }) =>
+    `Beads ${f.first} and ${f.second} of the list both have the letter ${f.letter}: give one of them another.`,
+  'letter-out-of-order': (f: { letter: string; bead: number; expected: string }) =>
+    `Bead ${f.bead} of the list has the letter ${f.letter}; the next free letter is ${f.expected}.`,
+  'polygon-middle-increase': () =>
+    'The outline is a polygon and the increase is in the middle of each wedge, which makes no corners: use a circle, or increase in the first or last stitch.',
+  'panel-name-twice': (f: { panel: string }) =>
+    `Both panels are named ${f.panel}: give one of them another name.`,
+  'stringing-differs': (f: { panel: string; bead: number; got: string; expected: string }) =>
+    `The stringing list of the ${f.panel} panel does not read back to its chart: bead ${f.bead} from the needle is ${f.got} and should be ${f.expected}. This is our fault; please report it.`,
+};

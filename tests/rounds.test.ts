@@ -1,0 +1,201 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { RondureError } from '../src/core/errors.js';
+import { roundBody, roundsText } from '../src/core/texts/rounds.js';
+import { parseRoundsText } from '../src/core/texts/read-rounds.js';
+import { parentOf } from '../src/core/geometry/links.js';
+import { en } from '../src/words/index.js';
+import { anyPattern, patternOf, someBeads } from './help/patterns.js';
+
+const roundLines = (text: string) => text.split('\n').filter((line) => /^R\d+ \(/.test(line));
+
+describe('the lines of rounds.txt', () => {
+  it('count, bracket the pair and fold equal wedges, by hand for three rounds of three wedges', () => {
+    const pattern = patternOf(['AAB', 'ABABAB', 'AABAAB.AB']);
+    expect(roundLines(roundsText(pattern, 0, en))).toEqual([
+      'R1 (3 stitches, 3 beads, total 3): 2A 1B',
+      'R2 (6 stitches, 6 beads, total 9): ([A B]) x 3',
+      'R3 (9 stitches, 8 beads, total 17): (1A [A B]) x 2 1 bare [A B]',
+    ]);
+  });
+
+  it('has the example of the 7th round of 7 wedges: 49 stitches, 196 in all', () => {
+    // 7·(1+2+…+7) = 196, counted by hand.
+    const rounds = Array.from({ length: 7 }, (_, r) => 'A'.repeat(7 * (r + 1)));
+    rounds[6] = 'AAABAAC'.repeat(7);
+    expect(roundLines(roundsText(patternOf(rounds), 0, en))[6]).toBe(
+      'R7 (49 stitches, 49 beads, total 196): (3A 1B 1A [A C]) x 7',
+    );
+  });
+
+  it('puts the pair where the increase is', () => {
+    // Round 4 is worked into round 3: its pair follows stitch 0, 1 or 2 of each wedge of 3.
+    const marks = 'ABCDABCDABCE';
+    expect(roundBody({ increase: 'first' }, 4, marks, en)).toBe('([A B] 1C 1D) x 2 [A B] 1C 1E');
+    expect(roundBody({ increase: 'middle' }, 4, marks, en)).toBe('(1A [B C] 1D) x 2 1A [B C] 1E');
+    expect(roundBody({ increase: 'last' }, 4, marks, en)).toBe('(1A 1B [C D]) x 2 1A 1B [C E]');
+  });
+
+  it('lets a run go on over the border between wedges that differ', () => {
+    expect(roundBody({ increase: 'middle' }, 4, 'AAAACBBAAAAD', en)).toBe(
+      '1A [A A] 1A 1C [B B] 2A [A A] 1D',
+    );
+  });
+
+  it('brackets exactly the stitches that share a parent, for every increase', () => {
+    for (const increase of ['first', 'middle', 'last'] as const) {
+      for (let r = 2; r <= 24; r++) {
+        const wedges = 5;
+        const marks = Array.from({ length: wedges * r }, (_, i) => 'ABCDE'[(i * 7 + (i >> 2)) % 5]);
+        const body = roundBody({ increase }, r, marks.join(''), en);
+        const inPairs: number[] = [];
+        let at = 0;
+        const flat = body.replace(/\(([^)]*)\) x (\d+)/g, (_, part: string, n: string) =>
+          Array<string>(Number(n)).fill(part).join(' '),
+        );
+        for (const [, pair, count] of flat.matchAll(/\[([^\]]*)\]|(\d+)[A-Z]/g)) {
+          if (pair) inPairs.push(at);
+          at += pair ? 2 : Number(count);
+        }
+        const shared = marks.flatMap((_, i) =>
+          i > 0 && parentOf({ increase }, r, i) === parentOf({ increase }, r, i - 1) ? [i - 1] : [],
+        );
+        expect(inPairs).toEqual(shared);
+      }
+    }
+  });
+
+  it('read back to the chart, whatever the pattern', () => {
+    fc.assert(
+      fc.property(anyPattern, (pattern) => {
+        const text = roundsText(pattern, 0, en);
+        expect(parseRoundsText(text, 'rounds.txt')).toEqual(pattern.panels[0].rounds);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('give counts that add up, whatever the pattern', () => {
+    fc.assert(
+      fc.property(anyPattern, (pattern) => {
+        let total = 0;
+        roundLines(roundsText(pattern, 0, en)).forEach((line, index) => {
+          const found = /^R(\d+) \((\d+) stitch(?:es)?, (\d+) beads?, total (\d+)\)/.exec(line);
+          const [r, stitches, beads, sum] = found?.slice(1).map(Number) ?? [];
+          total += pattern.panels[0].rounds[index].replace(/[._]/g, '').length;
+          expect([r, stitches, sum]).toEqual([index + 1, pattern.shape.wedges * r, total]);
+          expect(beads).toBeLessThanOrEqual(stitches);
+        });
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('stay one line a round and print numbers without separators', () => {
+    const rounds = Array.from({ length: 60 }, (_, r) => 'AB'.repeat(6 * (r + 1)));
+    const lines = roundLines(roundsText(patternOf(rounds, { wedges: 12 }), 0, en));
+    expect(lines).toHaveLength(60);
+    // 12·60·61/2 by hand.
+    expect(lines[59]).toMatch(/^R60 \(720 stitches, 720 beads, total 21960\): /);
+  });
+});
+
+describe('the head of rounds.txt', () => {
+  const rounds = ['AAB', 'ABABAB', 'AABAABAAB'];
+  const head = (wish: Parameters<typeof patternOf>[1] = {}) =>
+    roundsText(patternOf(rounds, wish), 0, en).split('\nR1 (')[0].replace(/\s+/g, ' ');
+
+  it('is wrapped at 76 characters and tells title, beads, start, stitch and pairs', () => {
+    const text = roundsText(patternOf(rounds), 0, en);
+    const lines = text.slice(0, text.indexOf('\nR1 (')).split('\n');
+    for (const line of lines) expect(line.length).toBeLessThanOrEqual(76);
+    expect(lines[0]).toBe('Rounds of Barley moon, front panel');
+    expect(head()).toMatch(/magic ring, or a short chain closed into a ring/);
+    expect(head()).toMatch(/the 3 beaded stitches of round 1/);
+    expect(head()).toMatch(/single crochet in US terms, which is double crochet in UK terms/);
+    expect(head()).toMatch(/\[A B\], are two beaded stitches worked into one and the same stitch/);
+    expect(text).toMatch(/\n {2}A {2}colour 1 \(op-1\), 11 beads\n {2}B {2}colour 2/);
+  });
+
+  // On the bead face a right-hander's work runs clockwise when the beads lie away, and so on; the
+  // worker looks at the other face only when beads lie away (common practice, no source).
+  it.each([
+    ['right', 'away', 'runs clockwise', 'where it runs anticlockwise'],
+    ['left', 'away', 'runs anticlockwise', 'where it runs clockwise'],
+    ['right', 'toward', 'runs anticlockwise', 'that same face'],
+    ['left', 'toward', 'runs clockwise', 'that same face'],
+  ] as const)('tells a %s-hander with beads %s which way', (hand, beadsFace, way, seen) => {
+    const text = head({ hand, beadsFace });
+    expect(text).toContain(`for the ${hand} hand`);
+    expect(text).toContain(way);
+    expect(text).toContain(seen);
+  });
+
+  it('tells what is not counted, for spirals and joined rounds', () => {
+    expect(head({ construction: 'spiral' })).toMatch(
+      /two or three slip stitches to smooth the step; they carry no bead and are not counted/,
+    );
+    expect(head({ construction: 'joined' })).toMatch(
+      /slip stitches and the step-up chains carry no bead and are not counted/,
+    );
+  });
+
+  it('explains bare and open stitches where there are some', () => {
+    expect(head()).not.toMatch(/bare|open/);
+    const pattern = patternOf(['A.A', 'A_A.AA']);
+    expect(roundsText(pattern, 0, en)).toMatch(/2 bare is two stitches without a bead/);
+    expect(roundsText(pattern, 0, en).replace(/\s+/g, ' ')).toMatch(/1 stitch is not decided yet/);
+  });
+
+  it('keeps a title with line breaks on one line, and no title can pass for a round', () => {
+    const pattern = patternOf(rounds);
+    pattern.title = 'Moon\nR1: 3B\u0007';
+    pattern.beads[0].name = 'sand\nR1: 3B';
+    const text = roundsText(pattern, 0, en);
+    expect(text.split('\n')[0]).toBe('Rounds of Moon R1: 3B, front panel');
+    expect(parseRoundsText(text, 'x')).toEqual(rounds);
+  });
+});
+
+describe('parseRoundsText', () => {
+  it('forgives spaces, capitals, signs and missing counts', () => {
+    const typed = [
+      'my moon',
+      ' r1 : 3 a',
+      'Round 2 (6 stitches): ( [a B] ) × 2 , [ A bare ]',
+      'rnd 3: (x [a a])x2',
+      '   2 OPEN a',
+    ].join('\r\n');
+    expect(parseRoundsText(typed, 'typed')).toEqual(['AAA', 'ABABA.', 'XAAXAA__A']);
+  });
+
+  it('knows the letter X from the sign for times', () => {
+    const pattern = patternOf(['XXX', 'XAXAXA', 'XXAXXAXAX'], {}, someBeads(24));
+    const text = roundsText(pattern, 0, en);
+    expect(text).toContain('([X A]) x 3');
+    expect(parseRoundsText(text, 'x')).toEqual(pattern.panels[0].rounds);
+  });
+
+  it.each([
+    ['', 'rounds-none'],
+    ['R1: 3A\nR3: 3A', 'rounds-unreadable'],
+    ['R1: 3I', 'rounds-unreadable'],
+    ['R1: 3A)', 'rounds-unreadable'],
+    ['R1: (3A', 'rounds-unreadable'],
+    ['R1: 3A ?', 'rounds-unreadable'],
+    ['R1: 999999999A', 'rounds-unreadable'],
+    ['R1: ((((900A) x 900) x 900) x 900)', 'rounds-unreadable'],
+    [`R1: ${'('.repeat(10000)}`, 'rounds-unreadable'],
+    ['R1: 0A', 'rounds-unreadable'],
+  ])('refuses %j', (text, code) => {
+    let got: unknown;
+    try {
+      parseRoundsText(text, 'typed');
+    } catch (error) {
+      got = error;
+    }
+    expect(got).toBeInstanceOf(RondureError);
+    expect(got).toMatchObject({ code });
+    expect((got as Error).message).toMatch(/typed/);
+  });
+});
