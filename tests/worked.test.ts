@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { differenceCiede2000 } from 'culori';
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { parseHex } from '../src/core/colour/hex.js';
 import { scaledOnWhite } from '../src/core/draw/scale.js';
@@ -9,11 +11,13 @@ import {
   workedPxPerMm,
   workedWidthPx,
 } from '../src/core/draw/worked.js';
-import { renderCompare, compareLayout } from '../src/core/draw/compare.js';
+import { compareCaptionsSvg, compareLayout, renderCompare } from '../src/core/draw/compare.js';
+import { loadFonts } from '../src/core/draw/font.js';
 import { acrossMm } from '../src/core/geometry/edge.js';
 import { panelGeometry } from '../src/core/geometry/panel.js';
 import { completeShape } from '../src/core/shape.js';
 import type { Picture } from '../src/core/picture.js';
+import { en } from '../src/words/index.js';
 
 // Judged by culori's CIEDE2000, not by ours.
 const difference = differenceCiede2000();
@@ -116,11 +120,13 @@ describe('the worked picture', () => {
     const picture = renderWorked({ geometry, hexOf: () => undefined, widthPx: 500 });
     const [r, g, b] = threadRgb;
     let most = 0;
+    let clear = 0;
     for (let p = 0; p < picture.data.length; p += 4) {
       const [red, , blue] = picture.data.subarray(p, p + 3);
       most = Math.max(most, Math.abs(red - blue));
-      expect(picture.data[p + 3]).toBe(255);
+      if (picture.data[p + 3] !== 255) clear++;
     }
+    expect(clear).toBe(0);
     // Nothing is more colourful than lit thread.
     expect(most).toBeLessThanOrEqual(1.6 * (Math.max(r, g, b) - Math.min(r, g, b)));
     const half = renderWorked({
@@ -195,5 +201,33 @@ describe('the comparison', () => {
     for (let p = 0; p < small.data.length; p += 4) {
       expect(Math.abs(small.data[p] - 187.5)).toBeLessThan(1.1);
     }
+  });
+
+  it('puts its captions where no picture lies', async () => {
+    const font = (weight: string) =>
+      readFileSync(new URL(`../fonts/NotoSans-${weight}.ttf`, import.meta.url));
+    const svg = compareCaptionsSvg(loadFonts(font('Regular'), font('Bold')), en);
+    const { data, info } = await sharp(Buffer.from(svg))
+      .resize(compareLayout.widthPx)
+      .greyscale()
+      .raw()
+      .toBuffer({ resolveWithObject: true });
+    expect([info.width, info.height]).toEqual([compareLayout.widthPx, compareLayout.heightPx]);
+    const boxes = [compareLayout.inset, compareLayout.leaned, compareLayout.upright];
+    let ink = 0;
+    let covered = 0;
+    for (let p = 0; p < info.width * info.height; p++) {
+      if (data[p * info.channels] > 200) continue;
+      const x = p % info.width;
+      const y = Math.floor(p / info.width);
+      ink++;
+      const inside = (b: { x: number; y: number; side: number }) =>
+        x >= b.x && x < b.x + b.side && y >= b.y && y < b.y + b.side;
+      if (boxes.some(inside)) covered++;
+      // Nothing runs off the page.
+      if (x < 10 || x >= info.width - 10 || y < 10 || y >= info.height - 10) covered++;
+    }
+    expect(ink).toBeGreaterThan(5000);
+    expect(covered).toBe(0);
   });
 });
