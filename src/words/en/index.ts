@@ -1,7 +1,30 @@
+import { chart } from './chart.js';
+import { cli } from './cli.js';
+import { compare } from './compare.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
+import { lists } from './lists.js';
+import { palette } from './palette.js';
+import { pattern } from './pattern.js';
+import { problems } from './problems.js';
+import { pictureFormats } from './picture-formats.js';
+import { rounds } from './rounds.js';
+import { stringing } from './stringing.js';
 
 /** English. Its type is the type of every language: a missing word does not compile. */
-export const en = { errors, warnings };
+export const en = {
+  chart,
+  cli,
+  compare,
+  errors,
+  warnings,
+  lists,
+  palette,
+  pattern,
+  pictureFormats,
+  problems,
+  rounds,
+  stringing,
+};
 
 export type Words = typeof en;

@@ -1,0 +1,121 @@
+import type { Command } from 'commander';
+import type { Bead } from '../core/bead.js';
+import { parseHex, formatHex } from '../core/colour/hex.js';
+import { RondureError } from '../core/errors.js';
+import type { PanelWish } from '../core/make.js';
+import type { Picture } from '../core/picture.js';
+import type { ChartOptions } from './chart-options.js';
+
+/** Refuses options that say two things about one question, before any work is done. */
+export function refuseContradictions(command: Command, picture: string): void {
+  const given = (key: string) => command.getOptionValueSource(key) === 'cli';
+  const options = command.opts<ChartOptions>();
+  const refuse = (first: string, second: string, why: string) => {
+    throw new RondureError('options-contradict', { first, second, why });
+  };
+  if (given('rounds') && given('across')) refuse('--rounds', '--across', 'both set the size');
+  if (given('colours') && given('colors')) {
+    refuse('--colours', '--colors', 'they are one option in two spellings');
+  }
+  if (options.json && options.quiet) refuse('--json', '--quiet', 'one prints, the other does not');
+  if (options.dryRun && options.force) refuse('--dry-run', '--force', 'nothing is written');
+  if (picture === '-' && options.beads === '-') {
+    refuse('PICTURE -', '--beads -', 'standard input can be read once only');
+  }
+  if (given('outline') && options.outline === 'polygon' && options.increase === 'middle') {
+    throw new RondureError('polygon-needs-end-increase', undefined);
+  }
+  if (options.output === undefined && !options.dryRun) {
+    throw new RondureError('usage', {
+      problem: 'Say where the pattern should go: add -o and the name of a new folder.',
+    });
+  }
+}
+
+/** Turns options, picture and palette into what the core makes a pattern from. */
+export function panelWish(
+  command: Command,
+  inputs: { picture: Picture; pictureName: string; beads: readonly Bead[]; diameterMm: number },
+): PanelWish {
+  const options = command.opts<ChartOptions>();
+  const { beads } = inputs;
+  const indices = (option: string, names: readonly string[] = []) =>
+    names.map((name) => beadNamed(beads, option, name));
+  const keep = indices('--keep', options.keep);
+  const leaveOut = indices('--leave-out', options.leaveOut);
+  const background = backgroundOf(beads, options.background);
+  const kept = typeof background === 'number' ? [...keep, background] : keep;
+  for (const index of kept) {
+    if (leaveOut.includes(index)) {
+      throw new RondureError('bead-kept-and-left-out', { id: beads[index].id });
+    }
+  }
+  const [shiftXmm, shiftYmm] = options.shift;
+  return {
+    picture: inputs.picture,
+    pictureName: inputs.pictureName,
+    title: options.title ?? titleFrom(inputs.pictureName),
+    beads,
+    colours: options.colors ?? options.colours,
+    shape: {
+      wedges: options.wedges,
+      rounds: options.rounds,
+      increase: options.increase,
+      lean: options.lean,
+      construction: options.construction,
+      hand: options.hand,
+      beadsFace: options.beadsFace,
+      beadDiameterMm: inputs.diameterMm,
+      ...(options.outline && { outline: options.outline }),
+      ...(options.stitchWidth !== undefined && { stitchWidthMm: options.stitchWidth }),
+      ...(options.roundHeight !== undefined && { roundHeightMm: options.roundHeight }),
+    },
+    ...(options.across !== undefined && { acrossMm: options.across }),
+    ...(options.start !== undefined && { startDegrees: options.start }),
+    place: {
+      place: options.place,
+      zoom: options.zoom,
+      shiftXmm,
+      shiftYmm,
+      rotateDegrees: options.rotate,
+      mirror: options.mirror ?? false,
+      repeat: options.repeat ?? false,
+    },
+    art: options.art,
+    background,
+    keep,
+    leaveOut,
+  };
+}
+
+function beadNamed(beads: readonly Bead[], option: string, name: string): number {
+  const wanted = name.toLowerCase();
+  const byId = beads.findIndex((bead) => bead.id.toLowerCase() === wanted);
+  const index = byId >= 0 ? byId : beads.findIndex((bead) => bead.name.toLowerCase() === wanted);
+  if (index < 0) throw new RondureError('bead-unknown', { option, got: name });
+  return index;
+}
+
+/** A bead of the palette comes first, so that a bead whose id looks like a colour is itself. */
+function backgroundOf(beads: readonly Bead[], text: string): string | number {
+  if (text.toLowerCase() === 'bare') return 'bare';
+  const wanted = text.toLowerCase();
+  const index = beads.findIndex(
+    (bead) => bead.id.toLowerCase() === wanted || bead.name.toLowerCase() === wanted,
+  );
+  if (index >= 0 && !/^#?[0-9a-f]{6}$/.test(wanted)) return index;
+  const rgb = parseHex(text);
+  if (rgb) return formatHex(...rgb);
+  if (index >= 0) return index;
+  throw new RondureError('option-value', {
+    option: '--background',
+    got: text,
+    expected: 'a colour such as ffffff, a bead of the palette, or bare',
+  });
+}
+
+/** The picture's name without folder and ending, as a title. */
+function titleFrom(pictureName: string): string {
+  const base = pictureName.replace(/\.[^.]{1,5}$/, '').replace(/[\u0000-\u001f\u007f]/g, ' '); // eslint-disable-line no-control-regex
+  return base.trim().slice(0, 200) || 'panel';
+}

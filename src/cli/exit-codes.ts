@@ -1,0 +1,36 @@
+import type { ErrorCode } from '../core/errors.js';
+
+/** Documented in README: what a script can tell from the exit code. */
+export const exitCodes = {
+  done: 0,
+  bug: 1,
+  usage: 2,
+  input: 3,
+  impossible: 4,
+  output: 5,
+  interrupted: 130,
+} as const;
+
+const usage = new Set<string>([
+  'usage',
+  'option-value',
+  'options-contradict',
+  'bead-unknown',
+  'bead-kept-and-left-out',
+  'polygon-needs-end-increase',
+]);
+const impossible = new Set<string>([
+  'shape-impossible',
+  'across-out-of-reach',
+  'nothing-to-bead',
+  'palette-too-small-to-keep',
+]);
+
+/** The one table from error codes to exit codes; what is not named is about the input. */
+export function exitCodeFor(code: ErrorCode): number {
+  if (usage.has(code)) return exitCodes.usage;
+  if (impossible.has(code)) return exitCodes.impossible;
+  if (code.startsWith('output-')) return exitCodes.output;
+  if (code === 'interrupted') return exitCodes.interrupted;
+  return exitCodes.input;
+}

@@ -1,0 +1,102 @@
+import type { PanelReport } from '../core/make.js';
+import type { Pattern } from '../core/pattern/schema.js';
+import { warningSentence } from '../core/errors.js';
+import type { Words } from '../words/index.js';
+
+/** What the summary tells; `--json` prints it as one object. */
+export interface ChartResult {
+  pattern: Pattern;
+  report: PanelReport;
+  colourChanges: number;
+  wishMm: number | undefined;
+  folder: string | undefined;
+  files: string[];
+}
+
+/** Version of the object printed by `--json`. */
+export const summarySchema = 1;
+
+/** The `--json` summary: stable keys, numbers with fixed rounding. */
+export function summaryJson(result: ChartResult, words: Words): string {
+  const { pattern, report } = result;
+  const object = {
+    schema: 'rondure-summary',
+    version: summarySchema,
+    title: pattern.title,
+    folder: result.folder ?? null,
+    files: result.files,
+    wedges: pattern.shape.wedges,
+    rounds: report.rounds,
+    stitches: report.stitches,
+    beads: report.beads,
+    colours: report.colours,
+    acrossMm: rounded(report.acrossMm, 2),
+    acrossWishMm: result.wishMm ?? null,
+    outline: pattern.shape.outline,
+    startDegrees: pattern.panels[0].startDegrees,
+    difference: {
+      formula: 'CIEDE2000',
+      mean: rounded(report.meanDifference, 4),
+      worst: rounded(report.worstDifference, 4),
+    },
+    colourChanges: result.colourChanges,
+    art: report.art,
+    artDecided: report.artDecided,
+    warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
+  };
+  return JSON.stringify(object, null, 2) + '\n';
+}
+
+/** The summary for a person: what was made, in aligned rows, warnings last. */
+export function summaryText(result: ChartResult, words: Words): string {
+  const said = words.cli.summary;
+  const { report, pattern } = result;
+  const rows: [string, string][] = [
+    [
+      said.rows.panel,
+      said.panel({
+        wedges: pattern.shape.wedges,
+        rounds: report.rounds,
+        stitches: grouped(report.stitches),
+      }),
+    ],
+    [said.rows.beads, grouped(report.beads)],
+    [
+      said.rows.across,
+      said.across({
+        mm: report.acrossMm.toFixed(1),
+        wishMm: result.wishMm === undefined ? undefined : String(rounded(result.wishMm, 1)),
+      }),
+    ],
+    [said.rows.colours, String(report.colours)],
+    [
+      said.rows.difference,
+      said.difference({
+        mean: report.meanDifference.toFixed(1),
+        worst: report.worstDifference.toFixed(1),
+      }),
+    ],
+    [said.rows.thread, said.thread({ changes: grouped(result.colourChanges) })],
+    [said.rows.art, said.art({ art: report.art, decided: report.artDecided })],
+  ];
+  const wide = Math.max(...rows.map(([name]) => name.length));
+  const title = said.title({
+    title: pattern.title,
+    folder: result.folder ?? '',
+    dry: result.folder === undefined,
+  });
+  const lines = [title, ...rows.map(([name, text]) => `  ${name.padEnd(wide)}  ${text}`)];
+  for (const one of report.warnings) {
+    lines.push('', `${said.warning} ${warningSentence(words, one)}`);
+  }
+  return lines.join('\n') + '\n';
+}
+
+function rounded(value: number, digits: number): number {
+  return Number(value.toFixed(digits));
+}
+
+/** Thousands parted by a comma, the same under every locale. */
+function grouped(count: number): string {
+  return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
+}

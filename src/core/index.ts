@@ -1,0 +1,52 @@
+/**
+ * Rondure's core: from pixels to a panel pattern, its texts and its drawings. Pure: it knows no
+ * files and no DOM, and runs in Node and in a browser alike.
+ */
+export type { Bead, BeadOfStitch } from './bead.js';
+export { bare, undecided } from './bead.js';
+export { chooseBeads, nearestBead } from './choice/choose.js';
+export { ciede2000, ciede2000Fast } from './colour/ciede2000.js';
+export { hexToLab65 } from './colour/lab.js';
+export { RondureError, errorSentence, warningSentence } from './errors.js';
+export type { ErrorCode, Warning, WarningCode } from './errors.js';
+export { acrossMm, finishedEdge, holeRadius, ringLine, roundsForAcross } from './geometry/edge.js';
+export { panelFootprints } from './geometry/footprints.js';
+export type { Footprints } from './geometry/footprints.js';
+export { pairStart, parentOf } from './geometry/links.js';
+export { panelGeometry } from './geometry/panel.js';
+export type { PanelGeometry } from './geometry/panel.js';
+export { defaultStartDegrees, doubledStitch, turnsInWedges } from './geometry/turn.js';
+export { makePattern } from './make.js';
+export type { PanelReport, PanelWish } from './make.js';
+export { sampledWithoutTurn } from './leaned.js';
+export { readPalette } from './palette/read-palette.js';
+export { beadSizes, parseSize } from './palette/sizes.js';
+export { checkPattern, problemSentence } from './pattern/check.js';
+export { parsePattern } from './pattern/parse.js';
+export { letters, patternJsonSchema, patternSchema, patternVersion } from './pattern/schema.js';
+export type { Panel, Pattern, PatternBead, Place, Shape } from './pattern/schema.js';
+export { patternText } from './pattern/serialise.js';
+export type { Picture } from './picture.js';
+export { chartSvg, patternInSvg } from './draw/chart.js';
+export { loadFonts } from './draw/font.js';
+export { wedgesSvg } from './draw/wedges.js';
+export { renderWorked } from './draw/worked.js';
+export { decideArt } from './sampling/art.js';
+export { placePicture } from './sampling/place.js';
+export { samplePanel } from './sampling/sample.js';
+export {
+  completeShape,
+  directionOf,
+  flatWedges,
+  naturalOutline,
+  shapeWarnings,
+  stitchCount,
+  stitchesBefore,
+  stitchesInRound,
+} from './shape.js';
+export { colourChanges } from './texts/runs.js';
+export { materials, materialsCsv } from './texts/materials.js';
+export { roundsText } from './texts/rounds.js';
+export { expandStringing, stringingCsv, stringingText } from './texts/stringing.js';
+export { en } from '../words/index.js';
+export type { Words } from '../words/index.js';

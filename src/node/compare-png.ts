@@ -1,0 +1,21 @@
+import { compareCaptionsSvg, compareLayout, renderCompare } from '../core/draw/compare.js';
+import type { CompareInput } from '../core/draw/compare.js';
+import type { Fonts } from '../core/draw/font.js';
+import type { Words } from '../words/index.js';
+import { rasteriseSvg } from './rasterise.js';
+import { sharp } from './sharp.js';
+
+/** PNG bytes of the comparison: the pictures with their captions laid over them. */
+export async function comparePng(
+  input: CompareInput,
+  fonts: Fonts,
+  words: Words,
+): Promise<Uint8Array> {
+  const captions = rasteriseSvg(compareCaptionsSvg(fonts, words), compareLayout.widthPx);
+  const { data, width, height } = renderCompare(input);
+  return sharp(data, { raw: { width, height, channels: 4 } })
+    .composite([{ input: Buffer.from(await captions), blend: 'multiply' }])
+    .removeAlpha()
+    .png({ compressionLevel: 3 })
+    .toBuffer();
+}

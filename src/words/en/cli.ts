@@ -1,0 +1,92 @@
+/** Words of the command line: help and the summary. */
+export const cli = {
+  about:
+    'Turns a picture into a round bead-crochet panel that can really be made: chart, stringing list, shopping list.',
+  chart: 'make a panel pattern from a picture',
+  chartPicture: 'the picture: JPEG, PNG, WebP, GIF, TIFF, AVIF or SVG; - reads standard input',
+  examples: `Examples:
+  rondure chart moon.png -o moon
+  rondure chart cat.jpg --beads mybeads.csv --colours 8 --across 9cm -o cat
+  rondure chart logo.svg --wedges 6 --rounds 22 --hand left --background bare -o logo
+`,
+  exitCodes: `Exit codes: 0 done, 1 a fault of this program, 2 wrong use, 3 unusable picture, palette or pattern,
+4 a panel that cannot be made, 5 output could not be written, 130 interrupted.`,
+  options: {
+    output: 'the new folder for the pattern and its charts',
+    beads: 'your beads as a CSV file; - reads standard input',
+    beadsDefault: 'a mixed palette of 120 colours',
+    colours: 'most bead colours to use, 1 to 24',
+    colors: 'the same as --colours',
+    wedges: 'wedges, 3 to 12',
+    rounds: 'rounds, 2 to 80',
+    across: 'finished size instead of rounds: 90, 90mm, 9cm or 3.5in',
+    acrossDefault: 'what --rounds gives',
+    size: 'bead size, for instance 11/0',
+    sizeDefault: "the palette's own, else 11/0",
+    roundHeight: 'height of a round in mm, from your swatch',
+    stitchWidth: 'width of a stitch in mm, from your swatch',
+    stitchDefault: 'from the bead size',
+    increase: 'which stitch of each wedge is doubled',
+    lean: 'how far a stitch leans back over the one below, in stitches, -1 to 1',
+    outline: 'shape of the rim',
+    outlineDefault: 'polygon where it nests, else circle',
+    construction: 'work in a spiral or join every round',
+    hand: 'the hand that holds the hook',
+    beadsFace: 'which way the beads lie: away from you or toward you',
+    start: 'where round 1 begins, degrees clockwise from 12 o’clock',
+    startDefault: "so that the rim's step lies at 12 o'clock",
+    place: 'fit: all of the picture; fill: no empty rim; inside: all inside the rim',
+    zoom: 'enlarge the picture, for instance 1.2',
+    shift: 'move the picture right and down, in mm, for instance 3,-2',
+    rotate: 'turn the picture clockwise, in degrees',
+    mirror: 'flip the picture left to right',
+    repeat: 'put the picture on one wedge and repeat it in every wedge',
+    off: 'off',
+    art: 'photo keeps mean colours; drawing keeps outlines; auto decides',
+    background: 'colour, bead or "bare" around the picture and under its transparent parts',
+    keep: 'beads that must be used: ids or names, separated by commas',
+    leaveOut: 'beads that must not be used: ids or names, separated by commas',
+    none: 'none',
+    title: 'title of the pattern',
+    titleDefault: "the picture's name",
+    json: 'print the summary as one JSON object',
+    quiet: 'print nothing but errors',
+    force: 'replace the files of an earlier pattern in the folder; other files stay',
+    dryRun: 'say what would be made, write nothing',
+    version: 'print the version',
+    help: 'show this help',
+  },
+  steps: {
+    reading: 'Reading the picture …',
+    choosing: 'Choosing beads …',
+    drawing: 'Drawing the chart …',
+    rendering: 'Painting the panel …',
+    writing: 'Writing the files …',
+  },
+  summary: {
+    title: (f: { title: string; folder: string; dry: boolean }) =>
+      f.dry ? `“${f.title}” (trial run, nothing written)` : `“${f.title}” is in ${f.folder}`,
+    rows: {
+      panel: 'panel',
+      beads: 'beads',
+      across: 'across',
+      colours: 'colours',
+      difference: 'difference',
+      thread: 'thread',
+      art: 'picture',
+    },
+    panel: (f: { wedges: number; rounds: number; stitches: string }) =>
+      `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
+    across: (f: { mm: string; wishMm: string | undefined }) =>
+      f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
+    difference: (f: { mean: string; worst: string }) =>
+      `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
+    thread: (f: { changes: string }) => `${f.changes} colour changes`,
+    art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
+      `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
+    warning: 'Note:',
+  },
+  error: 'Error:',
+  bug: 'That was a fault of this program, not yours. Please report it with this text:',
+  tryHelp: 'See: rondure chart --help',
+};
