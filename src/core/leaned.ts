@@ -4,7 +4,7 @@ import { parseHex } from './colour/hex.js';
 import { linearToLab65 } from './colour/lab.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
-import type { Pattern } from './pattern/schema.js';
+import type { Pattern, PatternBead } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { samplePanel } from './sampling/sample.js';
 import { pictureFromPng } from './thumbnail.js';
@@ -13,13 +13,13 @@ import { pictureFromPng } from './thumbnail.js';
  * What a panel would look like if its chart were drawn without lean: the picture sampled as if
  * turn were 0. Shown at the real centres it comes out twisted.
  *
- * @returns hex of each stitch in working order, undefined where bare; and the picture it was
+ * @returns bead of each stitch in working order, undefined where bare; and the picture it was
  *   sampled from. Undefined when the pattern keeps no picture.
  */
 export function sampledWithoutTurn(
   pattern: Pattern,
   panel: number,
-): { hexOf: (string | undefined)[]; picture: Picture } | undefined {
+): { beadOf: (PatternBead | undefined)[]; picture: Picture } | undefined {
   const { picture: entry, startDegrees } = pattern.panels[panel];
   if (!entry) return undefined;
   const picture = pictureFromPng(entry.thumbnail);
@@ -38,10 +38,10 @@ export function sampledWithoutTurn(
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const palette = new Float64Array(pattern.beads.flatMap((bead) => hexToLab65(bead.hex)));
-  const hexOf = Array.from({ length: geometry.count }, (_, s) => {
+  const beadOf = Array.from({ length: geometry.count }, (_, s) => {
     if (colours.bare[s] || pattern.beads.length === 0) return undefined;
     const [r, g, b] = colours.linear.subarray(3 * s, 3 * s + 3);
-    return pattern.beads[nearestBead(palette, ...linearToLab65(r, g, b))].hex;
+    return pattern.beads[nearestBead(palette, ...linearToLab65(r, g, b))];
   });
-  return { hexOf, picture };
+  return { beadOf, picture };
 }

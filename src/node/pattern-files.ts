@@ -6,7 +6,7 @@ import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import { sampledWithoutTurn } from '../core/leaned.js';
 import { patternText } from '../core/pattern/serialise.js';
-import type { Pattern } from '../core/pattern/schema.js';
+import type { Pattern, PatternBead } from '../core/pattern/schema.js';
 import { lettersInWorkingOrder } from '../core/pattern/stitches.js';
 import type { Picture } from '../core/picture.js';
 import { materialsCsv } from '../core/texts/materials.js';
@@ -44,8 +44,14 @@ export async function patternFiles(
   const chartPng = rasteriseSvg(chartSvg(sheet), chartWidthPx);
   said('rendering');
   const widthPx = workedWidthPx(pattern.shape);
-  const hexes = hexOfStitches(pattern, panel);
-  const upright = renderWorked({ geometry, hexOf: (s) => hexes[s], widthPx });
+
+  const beads = beadsOfStitches(pattern, panel);
+  const upright = renderWorked({
+    geometry,
+    hexOf: (s) => beads[s]?.hex,
+    finishOf: (s) => beads[s]?.finish,
+    widthPx,
+  });
   const workedPng = encodePng(upright);
   const compare = comparePicture(pattern, panel, geometry, upright, words);
   const files = new Map<string, Uint8Array | string>([
@@ -75,13 +81,15 @@ async function comparePicture(
   if (!without) return undefined;
   const leaned = renderWorked({
     geometry,
-    hexOf: (s) => without.hexOf[s],
+    hexOf: (s) => without.beadOf[s]?.hex,
+    finishOf: (s) => without.beadOf[s]?.finish,
     widthPx: upright.width,
   });
   return comparePng({ upright, leaned, inset: without.picture }, await bundledFonts(), words);
 }
 
-function hexOfStitches(pattern: Pattern, panel: number): (string | undefined)[] {
-  const hex = new Map(pattern.beads.map((bead) => [bead.letter, bead.hex]));
-  return Array.from(lettersInWorkingOrder(pattern.panels[panel]), (letter) => hex.get(letter));
+/** The bead of each stitch in working order; undefined where it is bare or not decided. */
+function beadsOfStitches(pattern: Pattern, panel: number): (PatternBead | undefined)[] {
+  const named = new Map(pattern.beads.map((bead) => [bead.letter, bead]));
+  return Array.from(lettersInWorkingOrder(pattern.panels[panel]), (letter) => named.get(letter));
 }
