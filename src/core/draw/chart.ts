@@ -191,12 +191,24 @@ function drawPanel(
   const smallMm = Math.min(3.4, 0.46 * cellMm);
   const digitMm = Math.min(3, 0.41 * cellMm);
   const lift = (digitMm * pillPerDigit + 0.1 * cellMm + smallMm) / 2;
+  // Round 2 begins close to the first stitch of all: its letter and number step back a little.
+  const second = stitchesBefore(shape, 2);
+  const firstAt = (s: number): [number, number] => {
+    const [x, y] = at(s);
+    if (s !== second) return [x, y];
+    const [fromX, fromY] = at(0);
+    const back = (0.14 * cellMm) / Math.hypot(x - fromX, y - fromY);
+    return [x + back * (x - fromX), y + back * (y - fromY)];
+  };
   surface.beginGroup('letters');
   for (const { mark, bead, ink, stitches } of kinds) {
     const ordinary = stitches.filter((s) => !firsts.has(s)).map(at);
     const first = stitches
       .filter((s) => firsts.has(s))
-      .map((s): [number, number] => [at(s)[0], at(s)[1] + lift - smallMm / 2]);
+      .map((s): [number, number] => [
+        firstAt(s)[0],
+        firstAt(s)[1] + (s === 0 ? 0 : lift - smallMm / 2),
+      ]);
     if (bead) {
       const title = words.chart.cells({ letter: mark, name: bead.name, count: stitches.length });
       drawLetters(surface, title, mark, { face: fonts.bold, capMm, ink }, ordinary);
@@ -209,10 +221,19 @@ function drawPanel(
   surface.beginGroup('numbers', words.chart.groups.numbers);
   let r = 0;
   for (const s of firsts) {
-    const [x, y] = at(s);
+    const [x, y] = firstAt(s);
     r++;
-    drawPill(surface, fonts.bold, r, x, y - lift + (digitMm * pillPerDigit) / 2, digitMm);
+    if (r > 1)
+      drawPill(surface, fonts.bold, r, x, y - lift + (digitMm * pillPerDigit) / 2, digitMm);
   }
+  // The first stitch of all has the least room: its number stands in the hole beside it.
+  const [firstX, firstY] = at(0);
+  const reach = Math.hypot(firstX - centreX, firstY - centreY);
+  const inner = reach - 0.72 * smallMm - 0.5 * pillPerDigit * digitMm - 0.05 * cellMm;
+  const share = Math.max(0, inner) / reach;
+  const besideX = centreX + share * (firstX - centreX);
+  const besideY = centreY + share * (firstY - centreY);
+  drawPill(surface, fonts.bold, 1, besideX, besideY, digitMm);
   surface.endGroup();
 }
 

@@ -5,7 +5,8 @@ import type { Polyline } from './surface.js';
 
 /**
  * A short bar for each doubled pair, across the border of its two cells, near that border's inner
- * end, where the stitch lies that both are worked into. N·(R-1) lines of two points.
+ * end, where the stitch lies that both are worked into. N·(R-1) lines of two points. Round 2 is crowded and
+ * has shorter ones.
  *
  * @param cell size of a stitch in the unit of the centres, millimetres on the panel
  */
@@ -17,14 +18,21 @@ export function pairBars({ centres, shape }: PanelGeometry, cell: number): Polyl
       const i = wedge * r + first;
       const a = 2 * (stitchesBefore(shape, r) + i);
       const parent = 2 * (stitchesBefore(shape, r - 1) + parentOf(shape, r, i));
-      bars.push(barBetween(centres, a, a + 2, parent, cell));
+      bars.push(barBetween(centres, a, a + 2, parent, cell, r === 2 ? 0.14 * cell : 0.22 * cell));
     }
   }
   return bars;
 }
 
-/** a, b and parent are places in `centres`. */
-function barBetween(centres: Float64Array, a: number, b: number, parent: number, cell: number) {
+/** a, b and parent are places in `centres`; `longest` is half a bar's greatest length. */
+function barBetween(
+  centres: Float64Array,
+  a: number,
+  b: number,
+  parent: number,
+  cell: number,
+  longest: number,
+) {
   const middleX = (centres[a] + centres[b]) / 2;
   const middleY = (centres[a + 1] + centres[b + 1]) / 2;
   const apart = Math.hypot(centres[b] - centres[a], centres[b + 1] - centres[a + 1]);
@@ -37,8 +45,8 @@ function barBetween(centres: Float64Array, a: number, b: number, parent: number,
   const across = Math.abs(toY * alongX - toX * alongY);
   // The border ends at the point equally far from a, b and their parent: |out|² + (apart/2)² there.
   const end = (along * along + across * across - (apart / 2) ** 2) / (2 * across);
-  const out = side * Math.min(0.42 * cell, Math.max(0.3 * cell, end - 0.06 * cell || 0));
-  const half = Math.min(0.2 * apart, 0.22 * cell);
+  const out = side * Math.min(0.42 * cell, Math.max(0.3 * cell, end - 0.06 * cell));
+  const half = Math.min(0.2 * apart, longest);
   const x = middleX - alongY * out;
   const y = middleY + alongX * out;
   return [x - half * alongX, y - half * alongY, x + half * alongX, y + half * alongY];
