@@ -1,0 +1,10 @@
+/** What the library does with files, on Node only: reading pictures, writing PNG and folders. */
+export { byteLimit, readBytes } from './read-bytes.js';
+export { readPicture } from './read-picture.js';
+export { svgLongerSidePx, svgSecondsLimit } from './draw-svg.js';
+export { pixelLimit } from './sharp.js';
+export { sniff } from './sniff.js';
+export type { OtherFormat, PictureFormat } from './sniff.js';
+export { encodePng, rasteriseSvg } from './rasterise.js';
+export { readPngText, withPngText } from './png-text.js';
+export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';

@@ -1,0 +1,173 @@
+import { access, constants, mkdir, readFile, readdir, realpath } from 'node:fs/promises';
+import { chmod, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { RondureError } from '../core/errors.js';
+import { carryOver } from './carry-over.js';
+import { exists, neighbour, recover } from './neighbours.js';
+import { hasCode, outputError } from './output-errors.js';
+
+/** The names of every file that a pattern's folder may get from us; others belong to the maker. */
+export const ourFiles: readonly string[] = [
+  'pattern.json',
+  'chart.svg',
+  'chart.png',
+  'wedges.svg',
+  'worked.png',
+  'compare.png',
+  'rounds.txt',
+  'stringing.txt',
+  'stringing.csv',
+  'materials.csv',
+];
+
+/**
+ * Whether `writeFolder` could write there; to be asked before long work. Nothing is made, but what
+ * a killed run left is mended.
+ *
+ * Throws 'output-exists' (anything there, unless `force`), 'output-not-ours' (`force`, and it is
+ * neither an empty folder nor one with a pattern.json of ours), 'output-is-here',
+ * 'output-parent-not-folder', 'output-name-bad', 'output-not-writable'.
+ */
+export async function checkOutputFree(dir: string, force: boolean): Promise<void> {
+  try {
+    const target = await targetOf(dir);
+    await recover(target);
+    await refuse(dir, target, force);
+    const parent = await nearestParent(target);
+    if (!(await stat(parent)).isDirectory())
+      throw new RondureError('output-parent-not-folder', { dir, parent });
+    await access(parent, constants.W_OK | constants.X_OK);
+  } catch (error) {
+    throw outputError(error, dir);
+  }
+}
+
+/**
+ * Writes a set of files as one folder, all or nothing: into a hidden neighbour first, which is then
+ * renamed. `files` maps plain names to content; text is written as UTF-8. Missing parent folders
+ * are made. With `force` a folder of ours is replaced: files of ours that the set no longer has go,
+ * files that are not ours stay. On any error or abort everything is as before.
+ *
+ * Throws what `checkOutputFree` throws, 'output-disk-full', and the signal's reason when aborted.
+ */
+export async function writeFolder(
+  dir: string,
+  files: ReadonlyMap<string, Uint8Array | string>,
+  options: { force: boolean; signal?: AbortSignal },
+): Promise<void> {
+  for (const name of files.keys())
+    if (basename(name) !== name || name === '' || name === '.' || name === '..')
+      throw new TypeError(`no plain file name: ${name}`);
+  const { force, signal } = options;
+  let madeParent: string | undefined;
+  let fresh: string | undefined;
+  try {
+    const target = await targetOf(dir);
+    await recover(target);
+    const older = await refuse(dir, target, force);
+    signal?.throwIfAborted();
+    madeParent = await mkdir(dirname(target), { recursive: true });
+    const beside = neighbour(target, 'new');
+    await mkdir(beside);
+    fresh = beside;
+    for (const [name, content] of files) {
+      signal?.throwIfAborted();
+      await writeFile(join(fresh, name), content, { flag: 'wx' });
+    }
+    if (older) {
+      const ours = new Set([...ourFiles, ...files.keys()]);
+      await carryOver(target, fresh, (name) => !ours.has(name), signal);
+      await chmod(fresh, (await stat(target)).mode & 0o7777);
+    }
+    signal?.throwIfAborted();
+    await swapIn(dir, fresh, target, older);
+    fresh = undefined;
+    madeParent = undefined;
+  } catch (error) {
+    throw outputError(error, dir);
+  } finally {
+    if (fresh !== undefined) await rm(fresh, { recursive: true, force: true });
+    if (madeParent !== undefined) await removeEmpty(madeParent, dirname(resolve(dir)));
+  }
+}
+
+/** The absolute path that is written; a link to a folder stays, and its folder is written. */
+async function targetOf(dir: string): Promise<string> {
+  try {
+    return await realpath(dir);
+  } catch (error) {
+    if (hasCode(error, 'ENOENT', 'ENOTDIR')) return resolve(dir);
+    throw error;
+  }
+}
+
+/** True when an older folder will be replaced, false when nothing is there; else throws. */
+async function refuse(dir: string, target: string, force: boolean): Promise<boolean> {
+  if (!(await exists(target))) return false;
+  if (!force) throw new RondureError('output-exists', { dir });
+  let names: string[];
+  try {
+    if (!(await stat(target)).isDirectory())
+      throw new RondureError('output-not-ours', { dir, found: 'file' });
+    names = await readdir(target);
+  } catch (error) {
+    if (hasCode(error, 'ENOENT', 'ELOOP'))
+      throw new RondureError('output-not-ours', { dir, found: 'link' }, { cause: error });
+    throw error;
+  }
+  if (names.length > 0 && !(await holdsPattern(target)))
+    throw new RondureError('output-not-ours', { dir, found: 'folder' });
+  const here = relative(target, process.cwd());
+  if (here === '' || (here !== '..' && !here.startsWith(`..${sep}`) && resolve(here) !== here))
+    throw new RondureError('output-is-here', { dir });
+  return true;
+}
+
+async function holdsPattern(dir: string): Promise<boolean> {
+  try {
+    const found: unknown = JSON.parse(await readFile(join(dir, 'pattern.json'), 'utf8'));
+    return (found as { format?: unknown } | null)?.format === 'rondure-pattern';
+  } catch (error) {
+    if (error instanceof SyntaxError || hasCode(error, 'ENOENT', 'EISDIR')) return false;
+    throw error;
+  }
+}
+
+/** Puts the finished folder in place; when that fails, the older one goes back. */
+async function swapIn(dir: string, fresh: string, target: string, older: boolean): Promise<void> {
+  if (!older) {
+    // A rename would silently replace an empty folder that came up meanwhile.
+    if (await exists(target)) throw new RondureError('output-exists', { dir });
+    await rename(fresh, target);
+    return;
+  }
+  const aside = neighbour(target, 'old');
+  await rename(target, aside);
+  try {
+    await rename(fresh, target);
+  } catch (error) {
+    await rename(aside, target);
+    throw error;
+  }
+  // The new set is complete: should the older one resist, the next run removes it.
+  await rm(aside, { recursive: true, force: true }).catch(() => undefined);
+}
+
+async function nearestParent(target: string): Promise<string> {
+  let parent = dirname(target);
+  while (!(await exists(parent)) && dirname(parent) !== parent) parent = dirname(parent);
+  return parent;
+}
+
+/** Removes folders that were made for nothing, from the innermost out to `outermost`. */
+async function removeEmpty(outermost: string, innermost: string): Promise<void> {
+  const last = resolve(outermost);
+  for (let path = innermost; ; path = dirname(path)) {
+    try {
+      await rmdir(path);
+    } catch (error) {
+      if (!hasCode(error, 'ENOENT')) return; // somebody put something in: it stays
+    }
+    if (path === last || dirname(path) === path) return;
+  }
+}

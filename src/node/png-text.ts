@@ -1,0 +1,141 @@
+import { Unzlib, zlibSync } from 'fflate';
+import { RondureError } from '../core/errors.js';
+
+/** No text of ours is longer; a swollen one is refused while it is unpacked. */
+const textLimitBytes = 64e6;
+const signature = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+
+interface Chunk {
+  readonly type: string;
+  /** Offsets in the file: of the length field, of the data, and after the CRC. */
+  readonly start: number;
+  readonly data: Uint8Array;
+  readonly end: number;
+}
+
+/**
+ * The same PNG with a text inside: one compressed iTXt chunk (PNG specification, third edition,
+ * 11.3.3.4) before the pixels. A text under the same keyword is replaced. The same input gives the
+ * same bytes everywhere, since the packing is done by fflate and not by the machine's zlib.
+ *
+ * `keyword`: 1 to 79 printable Latin-1 letters without leading, trailing or double spaces.
+ * Throws TypeError when `png` is no PNG or the keyword is not allowed.
+ */
+export function withPngText(png: Uint8Array, keyword: string, text: string): Uint8Array {
+  if (!isKeyword(keyword)) throw new TypeError(`no PNG keyword: ${keyword}`);
+  const chunks = [...chunksOf(png)];
+  const pixels = chunks.find((chunk) => chunk.type === 'IDAT');
+  if (pixels === undefined) throw new TypeError('a PNG with pixels was expected');
+  const kept = chunks.filter((chunk) => textKeyword(chunk) !== keyword);
+  const parts = [
+    png.subarray(0, signature.length),
+    ...kept.filter((chunk) => chunk.start < pixels.start).map((chunk) => whole(png, chunk)),
+    textChunk(keyword, text),
+    ...kept.filter((chunk) => chunk.start >= pixels.start).map((chunk) => whole(png, chunk)),
+  ];
+  return joined(parts);
+}
+
+/**
+ * The text under a keyword in an iTXt chunk, packed or not; undefined when these bytes are no PNG
+ * or hold no such text. Throws 'png-text-damaged' when it is there but broken.
+ */
+export function readPngText(png: Uint8Array, keyword: string): string | undefined {
+  for (const chunk of chunksOf(png)) {
+    if (textKeyword(chunk) !== keyword) continue;
+    const damaged = () => new RondureError('png-text-damaged', { keyword });
+    const view = new DataView(png.buffer, png.byteOffset, png.byteLength);
+    if (crc32(png.subarray(chunk.start + 4, chunk.end - 4)) !== view.getUint32(chunk.end - 4))
+      throw damaged();
+    const packedAt = keyword.length + 1;
+    const languageEnd = chunk.data.indexOf(0, packedAt + 2);
+    const translatedEnd = languageEnd < 0 ? -1 : chunk.data.indexOf(0, languageEnd + 1);
+    const [packed, method] = chunk.data.subarray(packedAt);
+    if (translatedEnd < 0 || packed > 1 || method !== 0) throw damaged();
+    const body = chunk.data.subarray(translatedEnd + 1);
+    try {
+      const bytes = packed === 1 ? unpacked(body) : body;
+      return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+    } catch {
+      throw damaged();
+    }
+  }
+  return undefined;
+}
+
+function* chunksOf(png: Uint8Array): Generator<Chunk> {
+  if (signature.some((byte, place) => png[place] !== byte)) return;
+  const view = new DataView(png.buffer, png.byteOffset, png.byteLength);
+  for (let start = signature.length; start + 12 <= png.length;) {
+    const end = start + 12 + view.getUint32(start);
+    if (end > png.length) return;
+    const type = String.fromCharCode(...png.subarray(start + 4, start + 8));
+    yield { type, start, data: png.subarray(start + 8, end - 4), end };
+    start = end;
+  }
+}
+
+const whole = (png: Uint8Array, chunk: Chunk) => png.subarray(chunk.start, chunk.end);
+
+function textKeyword(chunk: Chunk): string | undefined {
+  const end = chunk.type === 'iTXt' ? chunk.data.indexOf(0) : -1;
+  return end < 1 || end > 79 ? undefined : String.fromCharCode(...chunk.data.subarray(0, end));
+}
+
+const isKeyword = (keyword: string) =>
+  /^[\x20-\x7e\xa1-\xff]{1,79}$/.test(keyword) && !/^ | $| {2}/.test(keyword);
+
+function textChunk(keyword: string, text: string): Uint8Array {
+  const name = Uint8Array.from(keyword, (letter) => letter.charCodeAt(0));
+  const packed = zlibSync(new TextEncoder().encode(text), { level: 6 });
+  // keyword, 0, packed, method 0, no language, no translated keyword, text
+  const type = Uint8Array.from('iTXt', (letter) => letter.charCodeAt(0));
+  const body = joined([type, name, Uint8Array.of(0, 1, 0, 0, 0), packed]);
+  const chunk = new Uint8Array(body.length + 8);
+  const view = new DataView(chunk.buffer);
+  view.setUint32(0, body.length - 4);
+  chunk.set(body, 4);
+  view.setUint32(4 + body.length, crc32(body));
+  return chunk;
+}
+
+function unpacked(body: Uint8Array): Uint8Array {
+  const parts: Uint8Array[] = [];
+  let total = 0;
+  let finished = false;
+  const stream = new Unzlib((part, last) => {
+    parts.push(part);
+    total += part.length;
+    finished ||= last;
+    if (total > textLimitBytes) throw new RangeError('text too long');
+  });
+  const step = 65536;
+  for (let place = 0; place < body.length; place += step)
+    stream.push(body.subarray(place, place + step), place + step >= body.length);
+  if (!finished) throw new RangeError('text cut short');
+  return joined(parts);
+}
+
+function joined(parts: readonly Uint8Array[]): Uint8Array {
+  const result = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let place = 0;
+  for (const part of parts) {
+    result.set(part, place);
+    place += part.length;
+  }
+  return result;
+}
+
+const crcTable = Uint32Array.from({ length: 256 }, (_, start) => {
+  let value = start;
+  for (let bit = 0; bit < 8; bit++) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
+  return value;
+});
+
+/** The CRC of PNG (specification, annex D; ISO 3309): unsigned 32 bits. */
+export function crc32(bytes: Uint8Array): number {
+  let value = 0xffffffff;
+  for (let place = 0; place < bytes.length; place++)
+    value = crcTable[(value ^ bytes[place]) & 255] ^ (value >>> 8);
+  return (value ^ 0xffffffff) >>> 0;
+}
