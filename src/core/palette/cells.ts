@@ -21,7 +21,7 @@ export interface RowReader {
 
 /** Makes the function that gives a reader for each row of a table. */
 export function rowReader(table: Table, where: string, words: Words): (row: TableRow) => RowReader {
-  const { at } = table.columns;
+  const { at, header } = table.columns;
   const commaAllowed = table.separator !== ',';
   return ({ line, cells }) => {
     const raw = (column: Column) => {
@@ -30,7 +30,12 @@ export function rowReader(table: Table, where: string, words: Words): (row: Tabl
     };
     const bad = (column: Column, expected: string) => {
       const got = raw(column).replace(new RegExp(hidden, 'gu'), '').slice(0, 40);
-      return new RondureError('palette-bad-row', { where, line, column, got, expected });
+      const named = header[at.get(column) ?? -1]
+        ?.replace(/[\p{Cc}\s]+/gu, ' ')
+        .trim()
+        .slice(0, 40);
+      const facts = { where, line, column: named || column, got, expected };
+      return new RondureError('palette-bad-row', facts);
     };
     return {
       line,

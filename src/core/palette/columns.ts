@@ -14,7 +14,7 @@ export type Column =
   | 'price'
   | 'packGrams';
 
-/** Other ways to write a column's name; capitals, spaces and signs do not count. */
+/** Other ways to write a column's name; capitals, spaces and `_ . ( ) * / -` do not count. */
 const spellings: Record<Column, readonly string[]> = {
   id: ['id', 'code', 'number', 'no', 'nr', 'beadid', 'article'],
   name: ['name', 'colourname', 'colorname', 'beadname', 'description'],
@@ -38,7 +38,7 @@ for (const [column, names] of Object.entries(spellings) as [Column, readonly str
 
 /** Which column a cell of the first line names, if any. */
 export function columnNamed(cell: string): Column | undefined {
-  return byName.get(cell.toLowerCase().replace(/[^a-z]/g, ''));
+  return byName.get(cell.toLowerCase().replace(/[\s_.()*/-]/g, ''));
 }
 
 /** Where each column stands in a row. */
@@ -46,6 +46,8 @@ export interface Columns {
   readonly at: ReadonlyMap<Column, number>;
   /** Names in the first line that mean nothing to us. */
   readonly ignored: readonly string[];
+  /** The first line as it was written, or nothing. */
+  readonly header: readonly string[];
 }
 
 /**
@@ -66,17 +68,21 @@ export function columnsOfHeader(cells: readonly string[]): Columns | undefined {
     at.set('hex', exact);
     const names = at.has('name') ? [cells[other].trim()] : [];
     if (!at.has('name')) at.set('name', other);
-    return { at, ignored: [...ignored.filter((cell) => cell !== cells[exact].trim()), ...names] };
+    return {
+      at,
+      ignored: [...ignored.filter((cell) => cell !== cells[exact].trim()), ...names],
+      header: cells,
+    };
   }
   if (exact >= 0 && !at.has('name')) {
     const named = cells.findIndex((cell, index) => index !== exact && columnNamed(cell) === 'hex');
     if (named >= 0) {
       at.set('name', named);
-      return { at, ignored: ignored.filter((cell) => cell !== cells[named].trim()) };
+      return { at, ignored: ignored.filter((cell) => cell !== cells[named].trim()), header: cells };
     }
   }
   const hasLab = at.has('L') && at.has('a') && at.has('b');
-  return at.has('hex') || hasLab ? { at, ignored } : undefined;
+  return at.has('hex') || hasLab ? { at, ignored, header: cells } : undefined;
 }
 
 /** Whether a cell is a colour: `#d9b36a`, `d9b36a`, `#db6`. */
@@ -97,7 +103,7 @@ export function columnsWithoutHeader(rows: readonly (readonly string[])[]): Colu
     const others = [...Array(width).keys()].filter((index) => index !== hex);
     if (others.length === 1) at.set('name', others[0]);
     if (others.length >= 2) at.set('id', others[0]).set('name', others[1]);
-    return { at, ignored: [] };
+    return { at, ignored: [], header: [] };
   }
   return undefined;
 }

@@ -1,4 +1,5 @@
-import { lab65ToHex, hexToLab65 } from '../colour/lab.js';
+import { formatHex, parseHex } from '../colour/hex.js';
+import { hexToLab65, lab65ToHex } from '../colour/lab.js';
 import { RondureError, warning } from '../errors.js';
 import type { Warning } from '../errors.js';
 import type { Bead } from '../bead.js';
@@ -6,7 +7,6 @@ import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import { rowReader } from './cells.js';
 import type { RowReader } from './cells.js';
-import { isHex } from './columns.js';
 import { beadSizes, defaultSize, findSize, parseSize } from './sizes.js';
 import { readTable } from './table.js';
 
@@ -94,21 +94,21 @@ function rowOf(row: RowReader, words: Words): Row {
 /** Measured L, a, b win over the hex, which then only serves to draw. */
 function colourOf(row: RowReader, words: Words): Pick<Row, 'hex' | 'lab'> {
   const given = row.raw('hex');
-  if (given !== '' && !isHex(given)) throw row.bad('hex', words.palette.colour);
+  const rgb = parseHex(given);
+  if (given !== '' && !rgb) throw row.bad('hex', words.palette.colour);
   const L = row.number('L', 0, 100, words.palette.labLightness);
   const a = row.number('a', -160, 160, words.palette.labAxis);
   const b = row.number('b', -160, 160, words.palette.labAxis);
-  const digits = given.replace('#', '').toLowerCase();
-  const long = digits.length === 3 ? digits.replace(/./g, '$&$&') : digits;
+  const hex = rgb && formatHex(...rgb);
   if (L !== undefined || a !== undefined || b !== undefined) {
     if (L === undefined) throw row.bad('L', words.palette.labLightness);
     if (a === undefined) throw row.bad('a', words.palette.labAxis);
     if (b === undefined) throw row.bad('b', words.palette.labAxis);
     const lab = [micro(L), micro(a), micro(b)] as const;
-    return { lab, hex: long ? `#${long}` : lab65ToHex(L, a, b) };
+    return { lab, hex: hex ?? lab65ToHex(L, a, b) };
   }
-  if (given === '') throw row.bad('hex', words.palette.colour);
-  return { hex: `#${long}`, lab: hexToLab65(`#${long}`) };
+  if (hex === undefined) throw row.bad('hex', words.palette.colour);
+  return { hex, lab: hexToLab65(hex) };
 }
 
 /** A size that we do not know is kept as it is when the diameter stands beside it. */

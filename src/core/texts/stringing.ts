@@ -74,7 +74,7 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
   const open = marks.split(undecidedMark).length - 1;
   const beads = words.lists.beads(strung.at(-1)?.total ?? 0);
   const paragraphs = [
-    say.order(shape.rounds),
+    say.order(strung[0]?.round ?? shape.rounds),
     say.reading,
     say.lengthNote(beads),
     ...(marks.includes(bareMark) ? [say.bare] : []),

@@ -29,7 +29,7 @@ export const rounds = {
   marker:
     'Marker: hang a marker in the first stitch of the round and move it up at the start of every round.',
   increases: (example: string) =>
-    `Increases: two letters in square brackets, ${example}, are two beaded stitches worked into one and the same stitch of the round below, the left one first. There is one such pair in every wedge of every round after the first.`,
+    `Increases: two letters in square brackets, ${example}, are two beaded stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
   reading:
     'Reading: 3A is three stitches with bead A. A part in round brackets with x 7 behind it is worked 7 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
   bare: '2 bare is two stitches without a bead.',

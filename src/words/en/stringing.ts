@@ -1,8 +1,8 @@
 /** stringing.txt: the heading and how to use the list. */
 export const stringing = {
   title: (f: { title: string; panel: string }) => `Stringing list of ${f.title}, ${f.panel} panel`,
-  order: (rounds: number) =>
-    `String the beads in the order of this list, from the top down and in each line from the left: the last round, ${rounds}, goes on first and round 1 last. The last bead on is the first one worked.`,
+  order: (lastRound: number) =>
+    `String the beads in the order of this list, from the top down and in each line from the left: the last round with beads, ${lastRound}, goes on first and round 1 last. The last bead on is the first one worked.`,
   reading:
     'Reading: 3A is three beads A. A part in round brackets with x 7 behind it is strung 7 times. In front stand the beads of the round, and the total on the thread when its line is strung: count at the end of each line.',
   bare: 'Bare stitches need no bead and are not in this list.',
