@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import { srgbToLinear } from '../src/core/colour/srgb.js';
+import { panelFootprints } from '../src/core/geometry/footprints.js';
+import { panelGeometry } from '../src/core/geometry/panel.js';
+import { makeCoverage } from '../src/core/sampling/coverage.js';
+import { makeDrawingChooser } from '../src/core/sampling/drawing.js';
+import { placePicture } from '../src/core/sampling/place.js';
+import { samplePanel } from '../src/core/sampling/sample.js';
+import { completeShape } from '../src/core/shape.js';
+import { paint } from './support/paint.js';
+import type { Rgba } from './support/paint.js';
+
+const linearOf = (colour: readonly number[]) => colour.slice(0, 3).map((c) => srgbToLinear[c]);
+
+describe('which colour of a cell wins', () => {
+  const [black, white, red] = [
+    [0, 0, 0],
+    [255, 255, 255],
+    [220, 40, 30],
+  ] as const;
+  const whole = Float64Array.of(0, 0, 10, 0, 10, 10, 0, 10);
+  const winner = (columns: readonly Rgba[], darkCover?: number): number[] => {
+    const picture = paint(10, 10, (x) => columns[Math.floor(x)]);
+    const colour = new Float64Array(3);
+    const coverage = makeCoverage()([whole], 10, 10);
+    expect(makeDrawingChooser(darkCover)(coverage, picture.data, undefined, colour)).toBe(true);
+    return [...colour];
+  };
+  const mix = (dark: number, light: Rgba, ink: Rgba = black) =>
+    Array.from({ length: 10 }, (_, x) => (x < dark ? ink : light));
+
+  it('black from 40 % on, white below; never a grey', () => {
+    for (let dark = 0; dark <= 10; dark++) {
+      expect(winner(mix(dark, white))).toEqual(linearOf(dark >= 4 ? black : white));
+    }
+  });
+
+  it('the threshold is a setting', () => {
+    expect(winner(mix(2, white), 0.2)).toEqual(linearOf(black));
+    expect(winner(mix(4, white), 0.45)).toEqual(linearOf(white));
+  });
+
+  it('a colour that is not clearly darker needs the larger part', () => {
+    const [one, other] = [
+      [200, 190, 90],
+      [230, 110, 190],
+    ] as const;
+    expect(winner(mix(6, one, other))).toEqual(linearOf(other));
+    expect(winner(mix(4, one, other))).toEqual(linearOf(one));
+  });
+
+  it('blended edge pixels count with the nearer colour but do not tinge it', () => {
+    const columns: Rgba[] = [black, black, black, [60, 60, 60], [190, 190, 190]];
+    while (columns.length < 10) columns.push(white);
+    expect(winner(columns)[0]).toBeLessThan(0.02);
+    expect(winner([...mix(6, red).slice(0, 9), [110, 20, 15]])).toEqual(linearOf(black));
+  });
+
+  it('with nothing to see there is no colour', () => {
+    const picture = paint(10, 10, () => [0, 0, 0, 0]);
+    const coverage = makeCoverage()([whole], 10, 10);
+    expect(makeDrawingChooser()(coverage, picture.data, undefined, new Float64Array(3))).toBe(
+      false,
+    );
+  });
+});
+
+/*
+ * Outlined drawings whose truth is known. Four flat colours; outlines 1/40 of the picture wide,
+ * edges smoothed over a pixel as a rasteriser does.
+ *
+ * Recall: of the stitches that the outline covers to 40 % or more, or whose centre lies within a
+ * quarter of a stitch of the outline's middle line, the share whose colour is nearest to the ink.
+ * Stray: a stitch whose colour is no colour of the drawing, further than 24 of 255 from each in some
+ * channel.
+ */
+const px = 720;
+const ink: Rgba = [24, 20, 32];
+const flats: Rgba[] = [
+  [248, 244, 230],
+  [236, 150, 40],
+  [60, 130, 200],
+  [110, 180, 90],
+];
+const inkHalf = px / 80;
+
+/** Signed distances of shapes, nearest first: body, head, belly, eye, beak. */
+const shapes: [Rgba, (x: number, y: number) => number][] = [
+  [flats[1], (x, y) => ellipse(x, y, 0.5, 0.62, 0.3, 0.24)],
+  [flats[2], (x, y) => ellipse(x, y, 0.42, 0.34, 0.19, 0.17)],
+  [flats[3], (x, y) => ellipse(x, y, 0.58, 0.66, 0.13, 0.11)],
+  [flats[0], (x, y) => ellipse(x, y, 0.38, 0.31, 0.055, 0.055)],
+];
+
+function ellipse(x: number, y: number, cx: number, cy: number, rx: number, ry: number): number {
+  const [u, v] = [(x / px - cx) / rx, (y / px - cy) / ry];
+  const k = Math.hypot(u, v);
+  const slope = Math.hypot(u / rx, v / ry) / k;
+  return (px * (k - 1)) / slope;
+}
+
+/** Distance from the middle line of the outline that shows, and the flat colour there. */
+function truthAt(x: number, y: number): { line: number; flat: Rgba } {
+  let [line, flat] = [Infinity, flats[0]];
+  for (const [colour, distance] of shapes) {
+    const d = distance(x, y);
+    if (d < inkHalf) line = Math.abs(d);
+    else line = Math.min(line, d);
+    if (d < 0) flat = colour;
+  }
+  return { line, flat };
+}
+
+const drawing = paint(px, px, (x, y) => {
+  const { line, flat } = truthAt(x, y);
+  const share = Math.max(0, Math.min(1, inkHalf + 0.5 - line));
+  return flat.map((c, k) =>
+    Math.round((c as number) * (1 - share) + share * (ink[k] as number)),
+  ) as unknown as Rgba;
+});
+
+describe('outlines from 20 to 60 cells across', () => {
+  it.each([10, 15, 20, 25, 30])(
+    '%i rounds: recall 1.5 times the mean’s, strays a third',
+    (rounds) => {
+      const geometry = panelGeometry(completeShape({ wedges: 7, rounds, beadDiameterMm: 2.1 }));
+      const footprints = panelFootprints(geometry);
+      const place = placePicture(drawing, geometry, { place: 'fill' });
+      const scale = 1 / place.mmPerPixel;
+      const cover = inkCover(geometry.count, footprints.owner, scale);
+      const measure = (art: 'photo' | 'drawing') => {
+        const input = { picture: drawing, geometry, footprints, place, art };
+        const { linear } = samplePanel({ ...input, background: [255, 255, 255] });
+        let [truly, found, strays] = [0, 0, 0];
+        for (let s = 0; s < geometry.count; s++) {
+          const got = [...linear.subarray(3 * s, 3 * s + 3)].map(coded);
+          const all = [ink, ...flats].map((colour) =>
+            Math.max(...got.map((v, k) => Math.abs(v - (colour[k] as number)))),
+          );
+          if (Math.min(...all) > 24) strays++;
+          const { line } = truthAt(
+            geometry.centres[2 * s] * scale + px / 2,
+            geometry.centres[2 * s + 1] * scale + px / 2,
+          );
+          if (cover[s] < 0.4 && line > 0.25 * 2.1 * scale) continue;
+          truly++;
+          if (all[0] === Math.min(...all)) found++;
+        }
+        return { recall: found / truly, strays: strays / geometry.count };
+      };
+      const mean = measure('photo');
+      const ours = measure('drawing');
+      expect(ours.recall).toBeGreaterThanOrEqual(1.5 * mean.recall);
+      expect(ours.strays).toBeLessThanOrEqual(mean.strays / 3);
+    },
+  );
+});
+
+/** sRGB of linear light by IEC 61966-2-1, 0 to 255. */
+function coded(v: number): number {
+  return 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * v ** (1 / 2.4) - 0.055);
+}
+
+/** Share of each footprint under the outline, by asking points on a grid for their owner. */
+function inkCover(
+  count: number,
+  owner: (x: number, y: number) => number,
+  scale: number,
+): Float64Array {
+  const [inked, points] = [new Float64Array(count), new Float64Array(count)];
+  for (let x = 0.5; x < px; x += 1.5) {
+    for (let y = 0.5; y < px; y += 1.5) {
+      const s = owner((x - px / 2) / scale, (y - px / 2) / scale);
+      if (s < 0) continue;
+      points[s]++;
+      if (truthAt(x, y).line < inkHalf) inked[s]++;
+    }
+  }
+  return inked.map((n, s) => n / Math.max(1, points[s]));
+}
