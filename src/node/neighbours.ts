@@ -1,5 +1,5 @@
 import { createHash, randomBytes } from 'node:crypto';
-import { lstat, readdir, rename, rm } from 'node:fs/promises';
+import { chmod, lstat, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 
 /*
@@ -23,9 +23,26 @@ export function neighbour(dir: string, kind: Kind): string {
 export async function recover(dir: string): Promise<void> {
   const left = await leftovers(dir);
   for (const path of left.old)
-    if (await exists(dir)) await rm(path, { recursive: true, force: true });
+    if (await exists(dir)) await removeTree(path);
     else await rename(path, dir);
-  for (const path of left.new) await rm(path, { recursive: true, force: true });
+  for (const path of left.new) await removeTree(path);
+}
+
+/** Removes a folder of ours with everything in it, folders without permission to write as well. */
+export async function removeTree(path: string): Promise<void> {
+  const options = { recursive: true, force: true };
+  try {
+    await rm(path, options);
+  } catch {
+    await unlock(path);
+    await rm(path, options);
+  }
+}
+
+async function unlock(path: string): Promise<void> {
+  await chmod(path, 0o700);
+  for (const entry of await readdir(path, { withFileTypes: true }))
+    if (entry.isDirectory()) await unlock(join(path, entry.name));
 }
 
 /** True when something is there, be it a link that leads nowhere. */

@@ -1,9 +1,9 @@
 import { access, constants, mkdir, readFile, readdir, realpath } from 'node:fs/promises';
-import { chmod, rename, rm, rmdir, stat, writeFile } from 'node:fs/promises';
+import { chmod, rename, rmdir, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { RondureError } from '../core/errors.js';
 import { carryOver } from './carry-over.js';
-import { exists, neighbour, recover } from './neighbours.js';
+import { exists, neighbour, recover, removeTree } from './neighbours.js';
 import { hasCode, outputError } from './output-errors.js';
 
 /** The names of every file that a pattern's folder may get from us; others belong to the maker. */
@@ -86,7 +86,7 @@ export async function writeFolder(
   } catch (error) {
     throw outputError(error, dir);
   } finally {
-    if (fresh !== undefined) await rm(fresh, { recursive: true, force: true });
+    if (fresh !== undefined) await removeTree(fresh);
     if (madeParent !== undefined) await removeEmpty(madeParent, dirname(resolve(dir)));
   }
 }
@@ -109,6 +109,7 @@ async function refuse(dir: string, target: string, force: boolean): Promise<bool
   try {
     if (!(await stat(target)).isDirectory())
       throw new RondureError('output-not-ours', { dir, found: 'file' });
+    await access(target, constants.R_OK | constants.W_OK | constants.X_OK);
     names = await readdir(target);
   } catch (error) {
     if (hasCode(error, 'ENOENT', 'ELOOP'))
@@ -150,7 +151,7 @@ async function swapIn(dir: string, fresh: string, target: string, older: boolean
     throw error;
   }
   // The new set is complete: should the older one resist, the next run removes it.
-  await rm(aside, { recursive: true, force: true }).catch(() => undefined);
+  await removeTree(aside).catch(() => undefined);
 }
 
 async function nearestParent(target: string): Promise<string> {
