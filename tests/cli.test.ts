@@ -102,8 +102,8 @@ test('reads the picture from standard input, and writes nothing on a dry run', (
 
 const wrong: [why: string, argv: string[], code: number, sentence: RegExp][] = [
   ['no such option', ['chart', kingfisher, '--wegdes', '7', '-o', 'x'], 2, /Did you mean --wedges/],
-  ['no command', ['chrt'], 2, /unknown command/],
-  ['no picture', ['chart', '-o', 'x'], 2, /missing required argument/],
+  ['no command', ['chrt'], 2, /Unknown command 'chrt'/],
+  ['no picture', ['chart', '-o', 'x'], 2, /Missing required argument/],
   ['no folder', ['chart', kingfisher], 2, /add -o/],
   [
     'rounds and across',

@@ -92,6 +92,9 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
     }
   }
+  const [first, second] = lettered.beads;
+  if (!second)
+    warnings.push(warning('one-colour-only', { letter: first.letter, name: first.name }));
   const pattern: Pattern = {
     format: 'rondure-pattern',
     version: 1,

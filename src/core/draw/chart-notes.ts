@@ -19,7 +19,7 @@ export function notesOf(sheet: PanelSheet, widthMm: number, points: number): Leg
   const { chart } = words;
   const left = [
     chart.faceNote({ hand: shape.hand, beadsFace: shape.beadsFace, direction }),
-    chart.otherFaceNote({ direction }),
+    chart.workerNote({ beadsFace: shape.beadsFace, direction }),
     chart.construction[shape.construction],
   ].flatMap((note) => wrapped(note, style, leftMm));
   const marks: [Symbol, string[]][] = [

@@ -58,13 +58,25 @@ export interface Ground {
   readonly area: number;
 }
 
+/** What won a footprint, and the clearly darker colour that covers too little to win. */
+export interface Choice {
+  /** Luma, 0..255, and cover, 0 to 1, of the winner. */
+  readonly luma: number;
+  readonly cover: number;
+  readonly darker?: {
+    readonly luma: number;
+    readonly cover: number;
+    readonly linear: Float64Array;
+  };
+}
+
 /**
  * Makes the chooser for drawings: given what a footprint covers, it gathers the colours into
  * groups and gives the mean of one group, never a blend of several: the clearly darker one where it
  * covers enough, otherwise the largest. Outlines and eyes survive, blended edges vanish.
  *
  * @param darkCover share from which a clearly darker group wins
- * @returns a function that writes linear r, g, b into `colour`; false when nothing is covered
+ * @returns a function that writes linear r, g, b into `colour`; undefined when nothing is covered
  */
 export function makeDrawingChooser(
   darkCover = darkWinsFromCover,
@@ -73,7 +85,7 @@ export function makeDrawingChooser(
   data: Uint8Array | Uint8ClampedArray,
   ground: Ground | undefined,
   colour: Float64Array,
-) => boolean {
+) => Choice | undefined {
   const weights = new Float64Array(shades);
   const groupOf = new Int32Array(shades);
   /** First colour met of each shade, 0xrrggbb. */
@@ -83,12 +95,19 @@ export function makeDrawingChooser(
 
   return (coverage, data, ground, colour) => {
     gather(coverage, data, ground);
-    if (touched.length === 0) return false;
-    const winner = touched.length === 1 ? groupAlone() : winningGroup(grouped());
-    meanOfGroup(coverage, data, ground, winner, colour);
+    if (touched.length === 0) return undefined;
+    const groups = grouped();
+    const { winner, loser, ...choice } = decide(groups);
+    meanOfGroup(coverage, data, ground, groups.indexOf(winner), colour);
+    let darker: Choice['darker'];
+    if (loser) {
+      const linear = new Float64Array(3);
+      meanOfGroup(coverage, data, ground, groups.indexOf(loser.group), linear);
+      darker = { luma: lumaOf(loser.group), cover: loser.cover, linear };
+    }
     for (const shade of touched) weights[shade] = 0;
     touched.length = 0;
-    return true;
+    return darker ? { ...choice, darker } : choice;
   };
 
   function add(r: number, g: number, b: number, weight: number): void {
@@ -115,11 +134,6 @@ export function makeDrawingChooser(
     if (ground && ground.area > 0) add(...ground.rgb, ground.area);
   }
 
-  function groupAlone(): number {
-    groupOf[touched[0]] = 0;
-    return 0;
-  }
-
   /** Heaviest shade first, each joins the nearest group near enough or founds one. */
   function grouped(): Group[] {
     touched.sort((one, other) => weights[other] - weights[one] || one - other);
@@ -135,7 +149,12 @@ export function makeDrawingChooser(
     return groups;
   }
 
-  function winningGroup(groups: Group[]): number {
+  function decide(groups: Group[]): {
+    winner: Group;
+    loser: { group: Group; cover: number } | undefined;
+    luma: number;
+    cover: number;
+  } {
     const heaviest = groups.reduce((a, b) => (b.weight > a.weight ? b : a));
     const own = groups.filter(
       (group) => group === heaviest || group.weight >= ownColourFromShare * visible,
@@ -150,7 +169,16 @@ export function makeDrawingChooser(
       if (cover[k] < darkCover * visible || lumaOf(group) > limit) return;
       if (lumaOf(group) < lumaOf(winner)) winner = group;
     });
-    return groups.indexOf(winner);
+    const coverOf = (group: Group): number => cover[own.indexOf(group)] / visible;
+    const loser = own
+      .filter((group) => lumaOf(group) <= lumaOf(winner) - clearlyDarker)
+      .reduce<Group | undefined>((a, b) => (a && coverOf(a) >= coverOf(b) ? a : b), undefined);
+    return {
+      winner,
+      loser: loser && { group: loser, cover: coverOf(loser) },
+      luma: lumaOf(winner),
+      cover: coverOf(winner),
+    };
   }
 
   function meanOfGroup(

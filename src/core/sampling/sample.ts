@@ -7,9 +7,11 @@ import type { Place } from '../pattern/schema.js';
 import type { Picture } from '../picture.js';
 import { makeCoverage } from './coverage.js';
 import { makeDrawingChooser } from './drawing.js';
+import type { Choice } from './drawing.js';
 import { meanUnder } from './means.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
+import { keepThinLines, makeInks } from './thin.js';
 import { cellOf, cellRing, cellsInWedge } from './repeat.js';
 
 /** What the picture shows where each stitch lies, in working order. */
@@ -45,6 +47,8 @@ interface AreaSampler {
   readonly colour: Float64Array;
   /** Share of the last area that lay inside the picture's rectangle. */
   inside: number;
+  /** What the chooser for drawings found. */
+  choice: Choice | undefined;
 }
 
 /**
@@ -58,9 +62,15 @@ export function samplePanel(input: SampleInput): StitchColours {
   const covered = new Float64Array(count);
   const bare = new Uint8Array(count);
   const sample = areaSampler(input);
+  const inks = makeInks(count);
   const keep = (s: number, rings: readonly Float64Array[]): void => {
     covered[s] = sample(rings);
     linear.set(sample.colour, 3 * s);
+    inks.luma[s] = sample.choice?.luma ?? 255;
+    inks.cover[s] = sample.choice?.cover ?? 0;
+    inks.darkLuma[s] = sample.choice?.darker?.luma ?? 255;
+    inks.darkCover[s] = sample.choice?.darker?.cover ?? 0;
+    inks.dark.set(sample.choice?.darker?.linear ?? [0, 0, 0], 3 * s);
     bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
   };
   if (!place.repeat) {
@@ -73,6 +83,7 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (cut.every((ring, p) => ring === rings[p])) continue;
       if (sample(cut) >= 0 && sample.inside === 1) keep(s, cut);
     }
+    if (input.art === 'drawing') keepThinLines(inks, footprints.neighbours, linear);
     return { linear, covered, bare };
   }
   const cells = cellsInWedge(shape.rounds);
@@ -117,7 +128,7 @@ function areaSampler({ picture, place, art, background, darkCover }: SampleInput
     const covered = share(visible, coverage.total);
     if (art === 'drawing') {
       const open = { rgb: ground ?? white, area: (1 - covered) * coverage.total };
-      choose(coverage, data, ground && open, colour);
+      sampler.choice = choose(coverage, data, ground && open, colour);
     } else {
       for (let c = 0; c < 3; c++) {
         const under = ground ? srgbToLinear[ground[c]] : visible > 0 ? mean[c] : 1;
@@ -127,7 +138,7 @@ function areaSampler({ picture, place, art, background, darkCover }: SampleInput
     }
     return covered;
   };
-  const sampler = Object.assign(sample, { colour, inside: 0 });
+  const sampler: AreaSampler = Object.assign(sample, { colour, inside: 0, choice: undefined });
   return sampler;
 }
 

@@ -47,8 +47,10 @@ export const chart = {
   direction: 'work this way',
   faceNote: (f: { hand: Hand; beadsFace: BeadsFace; direction: 1 | -1 }) =>
     `Bead face (the side the beads lie on, the outside of the purse). On it a ${f.hand}-hander's work with ${face(f.beadsFace)} runs ${clockwise(f.direction)}.`,
-  otherFaceNote: (f: { direction: 1 | -1 }) =>
-    `While crocheting you see the other face, where the work runs ${clockwise(f.direction === 1 ? -1 : 1)}.`,
+  workerNote: (f: { beadsFace: BeadsFace; direction: 1 | -1 }) =>
+    f.beadsFace === 'away'
+      ? `While crocheting you see the other face, where the work runs ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'While crocheting you see this same face, since the beads lie toward you.',
   construction: {
     spiral: 'Spiral: each round runs straight on into the next, without joining.',
     joined: 'Joined rounds: each round is closed with a slip stitch, which is not drawn.',

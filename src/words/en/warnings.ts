@@ -14,4 +14,6 @@ export const warnings = {
     `${f.count === 1 ? '1 bead' : `${f.count} beads`} of the palette (size ${f.others.join(', ')}) left out: the panel is worked in ${f.size}. Use --size to choose another size.`,
   'palette-columns-ignored': (f: { columns: readonly string[] }) =>
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
+  'one-colour-only': (f: { letter: string; name: string }) =>
+    `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
 };

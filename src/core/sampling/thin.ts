@@ -1,0 +1,63 @@
+/** What the chooser for drawings found under each stitch; arrays by stitch number. */
+export interface Inks {
+  /** Luma, 0..255, of the colour that won, and its cover, 0 to 1. */
+  readonly luma: Float64Array;
+  readonly cover: Float64Array;
+  /** The clearly darker colour that lost: luma, cover (0: there was none). */
+  readonly darkLuma: Float64Array;
+  readonly darkCover: Float64Array;
+  /** Its linear r, g, b; length 3·count. */
+  readonly dark: Float64Array;
+}
+
+export function makeInks(count: number): Inks {
+  return {
+    luma: new Float64Array(count),
+    cover: new Float64Array(count),
+    darkLuma: new Float64Array(count),
+    darkCover: new Float64Array(count),
+    dark: new Float64Array(3 * count),
+  };
+}
+
+/** A fainter trace of a line is left alone. */
+const leastCover = 0.14;
+/** At the end of a line, or alone, a stitch needs more: lines must not grow nor specks appear. */
+const leastCoverAtEnd = 0.25;
+/** Inks this much lighter still belong to one line, luma. */
+const sameInk = 40;
+
+/**
+ * Lines thinner than a stitch never cover enough of one to win it. A stitch that lost its dark
+ * colour gets it back when it lies on the ridge of a line: at most two neighbours hold more of that
+ * ink, and these do not touch each other (stitches beside a line have two that do).
+ *
+ * @param linear r, g, b of each stitch, changed in place
+ */
+export function keepThinLines(
+  inks: Inks,
+  neighbours: (s: number) => number[],
+  linear: Float64Array,
+): void {
+  const { luma, cover, darkLuma, darkCover, dark } = inks;
+  const inkOf = (n: number, limit: number): number =>
+    luma[n] <= limit ? cover[n] : darkCover[n] > 0 && darkLuma[n] <= limit ? darkCover[n] : 0;
+  const kept = new Set<number>();
+  for (let s = 0; s < luma.length; s++) {
+    if (darkCover[s] < leastCover) continue;
+    const more = neighbours(s).filter((n) => {
+      const ink = inkOf(n, darkLuma[s] + sameInk);
+      return ink > darkCover[s] || (ink === darkCover[s] && n < s);
+    });
+    if (more.length > 2) continue;
+    if (more.length < 2 && darkCover[s] < leastCoverAtEnd) continue;
+    if (more.length === 2 && neighbours(more[0]).includes(more[1])) continue;
+    kept.add(s);
+  }
+  for (const s of kept) {
+    const limit = darkLuma[s] + sameInk;
+    const joins = neighbours(s).some((n) => kept.has(n) || luma[n] <= limit);
+    if (!joins && darkCover[s] < leastCoverAtEnd) continue;
+    linear.set(dark.subarray(3 * s, 3 * s + 3), 3 * s);
+  }
+}
