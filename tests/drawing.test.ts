@@ -23,7 +23,7 @@ describe('which colour of a cell wins', () => {
     const picture = paint(10, 10, (x) => columns[Math.floor(x)]);
     const colour = new Float64Array(3);
     const coverage = makeCoverage()([whole], 10, 10);
-    expect(makeDrawingChooser(darkCover)(coverage, picture.data, undefined, colour)).toBe(true);
+    expect(makeDrawingChooser(darkCover)(coverage, picture.data, undefined, colour)).toBeDefined();
     return [...colour];
   };
   const mix = (dark: number, light: Rgba, ink: Rgba = black) =>
@@ -59,9 +59,9 @@ describe('which colour of a cell wins', () => {
   it('with nothing to see there is no colour', () => {
     const picture = paint(10, 10, () => [0, 0, 0, 0]);
     const coverage = makeCoverage()([whole], 10, 10);
-    expect(makeDrawingChooser()(coverage, picture.data, undefined, new Float64Array(3))).toBe(
-      false,
-    );
+    expect(
+      makeDrawingChooser()(coverage, picture.data, undefined, new Float64Array(3)),
+    ).toBeUndefined();
   });
 });
 
@@ -178,3 +178,38 @@ function inkCover(
   }
   return inked.map((n, s) => n / Math.max(1, points[s]));
 }
+
+describe('lines thinner than a stitch', () => {
+  it.each([0.3, 0.45])('a ring %s stitches wide stays a ring, one stitch wide', (thickness) => {
+    const geometry = panelGeometry(completeShape({ wedges: 7, rounds: 20, beadDiameterMm: 2.1 }));
+    const footprints = panelFootprints(geometry);
+    const scale = 9; // pixels a millimetre
+    const radius = 31.3;
+    const pitch = Math.sqrt(geometry.shape.stitchWidthMm * geometry.shape.roundHeightMm);
+    const picture = paint(960, 960, (x, y) => {
+      const off = Math.abs(Math.hypot(x - 480, y - 480) / scale - radius);
+      return off < (thickness * pitch) / 2 ? [0, 0, 0] : [255, 255, 255];
+    });
+    const place = { ...placePicture(picture, geometry, { place: 'fill' }), mmPerPixel: 1 / scale };
+    const input = { picture, geometry, footprints, place, background: [255, 255, 255] } as const;
+    const { linear } = samplePanel({ ...input, art: 'drawing' });
+    const isDark = (s: number) => linear[3 * s] < 0.1;
+    let met = 0;
+    for (let degrees = 0; degrees < 360; degrees++) {
+      const angle = (degrees * Math.PI) / 180;
+      const s = footprints.owner(radius * Math.sin(angle), -radius * Math.cos(angle));
+      if (isDark(s) || footprints.neighbours(s).filter(isDark).length >= 2) met++;
+    }
+    expect(met).toBeGreaterThan(0.85 * 360);
+    let dark = 0;
+    for (let s = 0; s < geometry.count; s++) {
+      if (!isDark(s)) continue;
+      dark++;
+      const distance = Math.hypot(geometry.centres[2 * s], geometry.centres[2 * s + 1]);
+      expect(Math.abs(distance - radius)).toBeLessThan(0.75 * pitch);
+    }
+    // One stitch wide: about as many stitches as fit around the ring.
+    expect((dark * pitch) / (2 * Math.PI * radius)).toBeGreaterThan(0.75);
+    expect((dark * pitch) / (2 * Math.PI * radius)).toBeLessThan(1.35);
+  });
+});
