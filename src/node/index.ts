@@ -8,3 +8,6 @@ export type { OtherFormat, PictureFormat } from './sniff.js';
 export { encodePng, rasteriseSvg } from './rasterise.js';
 export { readPngText, withPngText } from './png-text.js';
 export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';
+export { bundledFonts } from './fonts.js';
+export { defaultPalette } from './palettes.js';
+export { patternFiles, patternKeyword } from './pattern-files.js';
