@@ -1,4 +1,4 @@
-import { basename, resolve } from 'node:path';
+import { basename } from 'node:path';
 import type { Command } from 'commander';
 import { RondureError } from '../core/errors.js';
 import { makePattern } from '../core/make.js';
@@ -53,7 +53,7 @@ async function work(
   progress: Progress,
 ): Promise<ChartResult> {
   const options = command.opts<ChartOptions>();
-  const folder = options.dryRun ? undefined : resolve(options.output);
+  const folder = options.dryRun ? undefined : options.output;
   if (folder !== undefined) await checkOutputFree(folder, options.force === true);
   const palette = await paletteFor(options);
   progress.say(words.cli.steps.reading);
@@ -77,7 +77,7 @@ async function work(
     report,
     colourChanges: colourChanges(pattern, 0),
     wishMm: wish.acrossMm,
-    folder: folder === undefined ? undefined : options.output,
+    folder,
     files,
   };
 }

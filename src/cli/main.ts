@@ -1,3 +1,4 @@
+import { RondureError } from '../core/errors.js';
 import { en } from '../words/index.js';
 import { exitCodes } from './exit-codes.js';
 import { run } from './program.js';
@@ -8,7 +9,7 @@ export async function runFromShell(argv: readonly string[]): Promise<void> {
   let presses = 0;
   const stop = () => {
     presses += 1;
-    abort.abort();
+    abort.abort(new RondureError('interrupted', undefined));
     if (presses > 1) process.exit(exitCodes.interrupted);
   };
   process.on('SIGINT', stop);
