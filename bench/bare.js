@@ -10,8 +10,5 @@ const { data, info } = await sharp(readFileSync(picture))
 const raw = { width: info.width, height: info.height, channels: info.channels };
 await sharp(data, { raw }).resize({ width: 1000 }).png().toFile(`${out}-small.png`);
 const svg = readFileSync(chart);
-const density = (72 * 2480) / (210 * (72 / 25.4));
-writeFileSync(
-  `${out}-chart.png`,
-  await sharp(svg, { density, unlimited: true }).resize({ width: 2480 }).png().toBuffer(),
-);
+const drawn = sharp(svg, { unlimited: true }).resize({ width: 2480 }).png();
+writeFileSync(`${out}-chart.png`, await drawn.toBuffer());

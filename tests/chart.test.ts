@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import { wcagContrast } from 'culori';
 import { describe, expect, test } from 'vitest';
-import { chartSvg, patternInSvg } from '../src/core/draw/chart.js';
+import { chartSvg, patternInSvg, withPatternInSvg } from '../src/core/draw/chart.js';
 import { holeRadius } from '../src/core/geometry/edge.js';
 import { insideRing } from '../src/core/geometry/rings.js';
 import { stitchesBefore } from '../src/core/shape.js';
@@ -238,9 +238,9 @@ test('80 rounds ask for larger paper and stay quick', () => {
 
 test('the pattern inside reads back as it was', () => {
   const patternJson = JSON.stringify({ title: 'Æ <b> & "c" ]]> ü \u0001' }, null, 2);
-  expect(patternInSvg(chartSvg({ ...panelSheet({ wedges: 3, rounds: 2 }, 2), patternJson }))).toBe(
-    patternJson,
-  );
+  expect(
+    patternInSvg(withPatternInSvg(chartSvg(panelSheet({ wedges: 3, rounds: 2 }, 2)), patternJson)),
+  ).toBe(patternJson);
   expect(patternInSvg(wideSvg)).toBeUndefined();
 });
 

@@ -6,7 +6,6 @@ import { readPalette } from '../core/palette/read-palette.js';
 import { colourChanges } from '../core/texts/runs.js';
 import { checkOutputFree, writeFolder } from '../node/output-folder.js';
 import { defaultPalette } from '../node/palettes.js';
-import { patternFiles } from '../node/pattern-files.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import type { Words } from '../words/index.js';
@@ -58,7 +57,12 @@ async function work(
   const palette = await paletteFor(options);
   progress.say(words.cli.steps.reading);
   const pictureName = pictureArgument === '-' ? 'picture' : basename(pictureArgument);
-  const picture = await readPicture(await readBytes(pictureArgument), pictureArgument);
+  const reading = readBytes(pictureArgument).then((bytes) => readPicture(bytes, pictureArgument));
+  // Loaded while another thread decodes the picture.
+  const [picture, { patternFiles }] = await Promise.all([
+    reading,
+    import('../node/pattern-files.js'),
+  ]);
   progress.say(words.cli.steps.choosing);
   const wish = panelWish(command, { picture, pictureName, ...palette });
   const { pattern, report } = makePattern(wish);

@@ -10,7 +10,7 @@ import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
 import type { PanelGeometry } from './geometry/panel.js';
 import { bareMark, letters, undecidedMark } from './pattern/schema.js';
-import type { Pattern, PatternBead, PatternPicture } from './pattern/schema.js';
+import type { Pattern, PatternBead, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
 import { placePicture } from './sampling/place.js';
@@ -20,6 +20,11 @@ import type { StitchColours } from './sampling/sample.js';
 import { completeShape, shapeWarnings, stitchesBefore, stitchesInRound } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
+
+/** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
+const finestPxPerStitch = 16;
+/** Pixels from which a picture is large; smaller ones are sampled as they are. */
+const largePx = 4_000_000;
 
 /** Everything one panel is made from. */
 export interface PanelWish {
@@ -73,14 +78,14 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
   );
   const footprints = panelFootprints(geometry);
-  const art = wish.art === 'auto' ? decideArt(wish.picture).art : wish.art;
   const place = placePicture(wish.picture, geometry, wish.place);
   const background = backgroundHex(wish);
+  const near = reducedForStitches(wish.picture, place, shape);
+  const art = wish.art === 'auto' ? decideArt(near.picture).art : wish.art;
   const colours = samplePanel({
-    picture: wish.picture,
+    ...near,
     geometry,
     footprints,
-    place,
     art,
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
@@ -105,7 +110,10 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       {
         name: 'front',
         startDegrees: geometry.startDegrees,
-        picture: pictureEntry(wish, art, background, place),
+        picture: {
+          ...pictureEntry(wish, art, background, place),
+          thumbnail: thumbnailPng(thumbnailOf(near.picture)),
+        },
         rounds: roundStrings(geometry, lettered.letterOf),
       },
     ],
@@ -219,14 +227,27 @@ function pictureEntry(
   art: 'photo' | 'drawing',
   background: string,
   place: PatternPicture['place'],
-): PatternPicture {
+): Omit<PatternPicture, 'thumbnail'> {
   return {
     file: wish.pictureName,
     width: wish.picture.width,
     height: wish.picture.height,
     art,
     background,
-    thumbnail: thumbnailPng(thumbnailOf(wish.picture)),
     place,
   };
+}
+
+/**
+ * A large picture with no more pixels than the stitches can tell apart, and its place: a stitch
+ * keeps at least `finestPxPerStitch` pixels across, so that what is lost is far below a bead.
+ */
+function reducedForStitches(picture: Picture, place: Place, shape: Shape) {
+  const stitchMm = Math.min(shape.stitchWidthMm, shape.roundHeightMm);
+  const reduceBy = Math.floor(stitchMm / place.mmPerPixel / finestPxPerStitch);
+  if (reduceBy < 2 || picture.width * picture.height < largePx) return { picture, place };
+  const longer = Math.max(picture.width, picture.height);
+  const reduced = thumbnailOf(picture, Math.max(512, Math.ceil(longer / reduceBy)));
+  const mmPerPixel = (place.mmPerPixel * picture.width) / reduced.width;
+  return { picture: reduced, place: { ...place, mmPerPixel } };
 }

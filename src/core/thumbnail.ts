@@ -29,13 +29,16 @@ export function thumbnailPng({ width, height, data }: Picture): string {
   for (let p = 0; p < width * height; p++) {
     for (let c = 0; c < channels; c++) pixels[channels * p + c] = data[4 * p + c];
   }
-  return base64(encode({ width, height, data: pixels, channels, depth: 8 }));
+  return base64(
+    encode({ width, height, data: pixels, channels, depth: 8 }, { zlib: { level: 4 } }),
+  );
 }
 
 /** Reads a PNG of `thumbnailPng`: 8 bits a channel, RGB or RGBA. */
 export function pictureFromPng(png: string): Picture {
   const text = atob(png);
-  const bytes = Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+  const bytes = new Uint8Array(text.length);
+  for (let p = 0; p < text.length; p++) bytes[p] = text.charCodeAt(p);
   const { width, height, channels, data: pixels } = decode(bytes);
   const data = new Uint8Array(4 * width * height).fill(255);
   for (let p = 0; p < width * height; p++) {
@@ -44,7 +47,8 @@ export function pictureFromPng(png: string): Picture {
   return { width, height, data };
 }
 
-function isOpaque(data: Picture['data']): boolean {
+/** Whether no pixel of RGBA data lets anything through. */
+export function isOpaque(data: Picture['data']): boolean {
   for (let p = 3; p < data.length; p += 4) if (data[p] !== 255) return false;
   return true;
 }

@@ -1,9 +1,11 @@
-import { chartSvg } from '../core/draw/chart.js';
-import { wedgesSvg } from '../core/draw/wedges.js';
+import { chartSvg, withPatternInSvg } from '../core/draw/chart.js';
+import { compareLayout } from '../core/draw/compare.js';
 import type { PanelSheet } from '../core/draw/sheet.js';
+import { wedgesSvg } from '../core/draw/wedges.js';
 import { renderWorked, workedWidthPx } from '../core/draw/worked.js';
 import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
+import type { PanelGeometry } from '../core/geometry/panel.js';
 import { sampledWithoutTurn } from '../core/leaned.js';
 import { patternText } from '../core/pattern/serialise.js';
 import type { Pattern, PatternBead } from '../core/pattern/schema.js';
@@ -23,6 +25,9 @@ export const patternKeyword = 'rondure-pattern';
 /** A4 at 300 dots an inch. */
 const chartWidthPx = 2480;
 
+/** The bead of each stitch in working order; undefined where it is bare or not decided. */
+type StitchBeads = readonly (PatternBead | undefined)[];
+
 /**
  * Every file of one panel, by name, made from the pattern alone.
  *
@@ -41,55 +46,51 @@ export async function patternFiles(
   const fonts = await bundledFonts();
   const sheet: PanelSheet = { pattern, panel, geometry, footprints, words, fonts };
   said('drawing');
-  const chartPng = rasteriseSvg(chartSvg(sheet), chartWidthPx);
+  const chart = chartSvg(sheet);
+  // Other threads rasterise and pack while this one goes on painting.
+  const chartPng = rasteriseSvg(chart, chartWidthPx);
   said('rendering');
-  const widthPx = workedWidthPx(pattern.shape);
-
   const beads = beadsOfStitches(pattern, panel);
-  const upright = renderWorked({
-    geometry,
-    hexOf: (s) => beads[s]?.hex,
-    finishOf: (s) => beads[s]?.finish,
-    widthPx,
-  });
-  const workedPng = encodePng(upright);
-  const compare = comparePicture(pattern, panel, geometry, upright, words);
+  const workedPng = encodePng(paint(geometry, beads, workedWidthPx(pattern.shape)));
+  const without = sampledWithoutTurn(pattern, panel);
+  const side = compareLayout.upright.side;
+  const compare =
+    without &&
+    comparePng(
+      {
+        upright: paint(geometry, beads, side),
+        leaned: paint(geometry, without.beadOf, side),
+        inset: without.picture,
+      },
+      fonts,
+      words,
+    );
   const files = new Map<string, Uint8Array | string>([
     ['pattern.json', json],
-    ['chart.svg', chartSvg({ ...sheet, patternJson: json })],
-    ['chart.png', withPngText(await chartPng, patternKeyword, json)],
+    ['chart.svg', withPatternInSvg(chart, json)],
     ['wedges.svg', wedgesSvg(sheet)],
-    ['worked.png', await workedPng],
     ['rounds.txt', roundsText(pattern, panel, words)],
     ['stringing.txt', stringingText(pattern, panel, words)],
     ['stringing.csv', stringingCsv(pattern, panel)],
     ['materials.csv', materialsCsv(pattern)],
   ]);
-  const comparison = await compare;
-  if (comparison) files.set('compare.png', comparison);
+  const [chartBytes, workedBytes, compareBytes] = await Promise.all([chartPng, workedPng, compare]);
+  files.set('chart.png', withPngText(chartBytes, patternKeyword, json));
+  files.set('worked.png', workedBytes);
+  if (compareBytes) files.set('compare.png', compareBytes);
   return files;
 }
 
-async function comparePicture(
-  pattern: Pattern,
-  panel: number,
-  geometry: ReturnType<typeof panelGeometry>,
-  upright: Picture,
-  words: Words,
-): Promise<Uint8Array | undefined> {
-  const without = sampledWithoutTurn(pattern, panel);
-  if (!without) return undefined;
-  const leaned = renderWorked({
+function paint(geometry: PanelGeometry, beads: StitchBeads, widthPx: number): Picture {
+  return renderWorked({
     geometry,
-    hexOf: (s) => without.beadOf[s]?.hex,
-    finishOf: (s) => without.beadOf[s]?.finish,
-    widthPx: upright.width,
+    hexOf: (s) => beads[s]?.hex,
+    finishOf: (s) => beads[s]?.finish,
+    widthPx,
   });
-  return comparePng({ upright, leaned, inset: without.picture }, await bundledFonts(), words);
 }
 
-/** The bead of each stitch in working order; undefined where it is bare or not decided. */
-function beadsOfStitches(pattern: Pattern, panel: number): (PatternBead | undefined)[] {
+function beadsOfStitches(pattern: Pattern, panel: number): StitchBeads {
   const named = new Map(pattern.beads.map((bead) => [bead.letter, bead]));
   return Array.from(lettersInWorkingOrder(pattern.panels[panel]), (letter) => named.get(letter));
 }

@@ -18,14 +18,20 @@ export const srgbToLinear: Float64Array = Float64Array.from({ length: 256 }, (_,
 /** Linear light half way (in code) between code k and k + 1; length 255, ascending. */
 const upperEdge = Float64Array.from({ length: 255 }, (_, code) => decode((code + 0.5) / 255));
 
+const buckets = 4096;
+
+/** The least code that any linear light in a bucket can have: where the search begins. */
+const leastCode = Uint8Array.from({ length: buckets + 1 }, (_, bucket) => {
+  let code = 0;
+  while (code < 255 && bucket / buckets >= upperEdge[code]) code += 1;
+  return code;
+});
+
 /** Nearest 8-bit sRGB code, 0..255, for linear light; values outside 0..1 (and NaN) are clamped. */
 export function linearToSrgb8(linear: number): number {
-  let low = 0;
-  let high = 255;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (linear >= upperEdge[middle]) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  if (!(linear > 0)) return 0;
+  if (linear >= 1) return 255;
+  let code = leastCode[(linear * buckets) | 0];
+  while (linear >= upperEdge[code]) code += 1;
+  return code;
 }

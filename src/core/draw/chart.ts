@@ -23,7 +23,7 @@ import type { Paper } from './paper.js';
 import { cellKinds, panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Polyline, Surface } from './surface.js';
-import { SvgSurface, unescapeXml } from './svg-surface.js';
+import { SvgSurface, unescapeXml, escapeXml } from './svg-surface.js';
 import { drawText, mmPerPoint, textWidth } from './text.js';
 
 export type { PanelSheet } from './sheet.js';
@@ -86,24 +86,30 @@ function titleOf(sheet: PanelSheet): string {
 
 /**
  * The chart of one panel as an SVG page: the bead face, every stitch coloured and lettered, with
- * all that is needed to read it. Holds the pattern itself when the sheet brings its text.
+ * all that is needed to read it.
  *
  * @throws RondureError `glyph-missing`
  */
 export function chartSvg(sheet: PanelSheet): string {
   const { widthMm, heightMm } = chartPaper(sheet);
   const { shape } = sheet.geometry;
-  // The two characters that JSON allows and XML does not, as JSON escapes.
-  const json = sheet.patternJson?.replace(/\uFFFE/g, '\\ufffe').replace(/\uFFFF/g, '\\uffff');
   const surface = new SvgSurface({
     widthMm,
     heightMm,
     title: titleOf(sheet),
     description: sheet.words.chart.describeChart(shape),
-    metadata: json === undefined ? undefined : [metadataId, json],
   });
   drawChart(surface, sheet);
   return surface.toString();
+}
+
+/** The same chart with the pattern file's text inside, so that it can be opened again. */
+export function withPatternInSvg(svg: string, patternJson: string): string {
+  // The two characters that JSON allows and XML does not, as JSON escapes.
+  const json = patternJson.replace(/\uFFFE/g, '\\ufffe').replace(/\uFFFF/g, '\\uffff');
+  const at = svg.indexOf('<defs>');
+  const kept = `<metadata id="${metadataId}">${escapeXml(json)}</metadata>\n`;
+  return svg.slice(0, at) + kept + svg.slice(at);
 }
 
 /** The pattern file's text that a chart carries, if it carries one. */

@@ -1,5 +1,6 @@
 import { linearToSrgb8, srgbToLinear } from '../colour/srgb.js';
 import type { Picture } from '../picture.js';
+import { isOpaque } from '../thumbnail.js';
 
 const steps = 4095;
 const codeOfLight = Uint8Array.from({ length: steps + 1 }, (_, step) =>
@@ -19,6 +20,9 @@ interface Shares {
  * @returns an opaque picture
  */
 export function scaledOnWhite(picture: Picture, width: number, height: number): Picture {
+  if (picture.width === width && picture.height === height && isOpaque(picture.data)) {
+    return picture;
+  }
   const across = sharesOf(picture.width, width);
   const down = sharesOf(picture.height, height);
   const rows = new Map<number, Float64Array>();

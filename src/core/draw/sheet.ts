@@ -15,8 +15,6 @@ export interface PanelSheet {
   readonly footprints: Footprints;
   readonly words: Words;
   readonly fonts: Fonts;
-  /** The pattern file's text, kept inside chart.svg so that a chart can be opened again. */
-  readonly patternJson?: string;
 }
 
 /** How one kind of stitch is drawn: a bead colour, a bare stitch or one not decided yet. */

@@ -6,8 +6,6 @@ export interface SvgOptions {
   readonly heightMm: number;
   readonly title: string;
   readonly description: string;
-  /** Text kept in the file, for programs: [id of the metadata element, text]. */
-  readonly metadata?: readonly [string, string] | undefined;
 }
 
 /**
@@ -64,15 +62,11 @@ export class SvgSurface implements Surface {
 
   /** The whole document. */
   toString(): string {
-    const { widthMm: w, heightMm: h, title, description, metadata } = this.options;
-    const kept = metadata
-      ? [`<metadata id="${metadata[0]}">${escapeXml(metadata[1])}</metadata>`]
-      : [];
+    const { widthMm: w, heightMm: h, title, description } = this.options;
     return [
       `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" role="img" aria-labelledby="title description">`,
       `<title id="title">${escapeXml(title)}</title>`,
       `<desc id="description">${escapeXml(description)}</desc>`,
-      ...kept,
       `<defs>${[...this.outlines.values()].join('\n')}</defs>`,
       `<path fill="#ffffff" d="M0 0h${w}v${h}h-${w}z"/>`,
       '<g stroke-linecap="round" stroke-linejoin="round">',

@@ -27,11 +27,14 @@ export function threadGround(geometry: PanelGeometry, sidePx: number, pxPerMm: n
   fillRing(cover, sidePx, edge);
   const shadow = softShadow(cover, sidePx);
   const data = new Uint8ClampedArray(4 * sidePx * sidePx);
+  const [red, green, blue] = threadRgb;
   for (let y = 0, at = 0; y < sidePx; y++) {
     for (let x = 0; x < sidePx; x++, at += 4) {
-      const thread = cover[at / 4];
+      const thread = Math.min(1, cover[at / 4]);
       const page = thread < 1 ? 255 * (1 - shadowDepth * shadow(x, y)) : 0;
-      for (let c = 0; c < 3; c++) data[at + c] = page + (threadRgb[c] - page) * thread;
+      data[at] = page + (red - page) * thread;
+      data[at + 1] = page + (green - page) * thread;
+      data[at + 2] = page + (blue - page) * thread;
       data[at + 3] = 255;
     }
   }
@@ -62,10 +65,16 @@ function fillRing(cover: Float32Array, side: number, ring: Float64Array): void {
 function addSpan(cover: Float32Array, row: number, side: number, from: number, to: number): void {
   const left = Math.max(0, from);
   const right = Math.min(side, to);
-  for (let x = Math.floor(left); x < right; x++) {
-    const part = Math.min(right, x + 1) - Math.max(left, x);
-    cover[row + x] = Math.min(1, cover[row + x] + part / linesPerPixel);
+  const first = Math.floor(left);
+  const last = Math.ceil(right) - 1;
+  const whole = 1 / linesPerPixel;
+  if (first >= last) {
+    if (right > left) cover[row + first] += (right - left) * whole;
+    return;
   }
+  cover[row + first] += (first + 1 - left) * whole;
+  for (let at = row + first + 1; at < row + last; at++) cover[at] += whole;
+  cover[row + last] += (right - last) * whole;
 }
 
 /** The small centre hole: so deep in the cloth that hardly any light comes out of it. */

@@ -6,8 +6,8 @@ import { faceAngle, turnOf } from './panel.js';
 import type { PanelGeometry } from './panel.js';
 import { spokeAt } from './spoke.js';
 
-/** Points per full turn: on a circle of 100 mm the chords leave less than a micrometre out. */
-const pointsPerTurn = 1440;
+/** Points per full turn: on a circle 100 mm across the chords leave two micrometres out. */
+const pointsPerTurn = 360;
 
 /**
  * The line between round r and round r+1 as one open turn from the start mark, x, y pairs in

@@ -75,6 +75,7 @@ function addRow(
   sums: Float64Array,
 ): void {
   const start = 4 * width * y;
+  const light = srgbToLinear;
   for (let part = 0; part < first.length; part++) {
     const from = start + 4 * first[part];
     const to = start + 4 * last[part];
@@ -84,11 +85,18 @@ function addRow(
     let g = weight * srgbToLinear[data[from + 1]];
     let b = weight * srgbToLinear[data[from + 2]];
     for (let at = from + 4; at < to; at += 4) {
+      if (data[at + 3] === 255) {
+        a += 1;
+        r += light[data[at]];
+        g += light[data[at + 1]];
+        b += light[data[at + 2]];
+        continue;
+      }
       weight = visibleShare[data[at + 3]];
       a += weight;
-      r += weight * srgbToLinear[data[at]];
-      g += weight * srgbToLinear[data[at + 1]];
-      b += weight * srgbToLinear[data[at + 2]];
+      r += weight * light[data[at]];
+      g += weight * light[data[at + 1]];
+      b += weight * light[data[at + 2]];
     }
     if (to > from) {
       weight = lastShare[part] * visibleShare[data[to + 3]];
