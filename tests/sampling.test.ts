@@ -395,25 +395,3 @@ describe('repeat in every wedge', () => {
     },
   );
 });
-
-describe('speed', () => {
-  it('20 rounds of 4 megapixels and of 24 megapixels', () => {
-    const on = panel({ rounds: 20 });
-    for (let s = 0; s < on.geometry.count; s++) on.footprints.rings(s);
-    const time = (picture: Picture, art: 'photo' | 'drawing') => {
-      const begin = performance.now();
-      sampled(picture, on, {}, art);
-      return performance.now() - begin;
-    };
-    const noise = sequence(3);
-    const large = paint(2000, 2000, (x, y) => [x & 255, y & 255, noise(256)]);
-    const wide = paint(1500, 4000, (x, y) => [x & 255, y & 255, (x * y) & 255]);
-    const huge = { width: 6000, height: 4000, data: new Uint8Array(4 * 6000 * 4000) };
-    for (let part = 0; part < 4; part++) huge.data.set(wide.data, part * wide.data.length);
-    const best = (picture: Picture, art: 'photo' | 'drawing') =>
-      Math.min(time(picture, art), time(picture, art));
-    // Bars of 150 and 600 ms alone on a machine; other tests run beside this one.
-    expect(best(large, 'photo')).toBeLessThan(300);
-    expect(best(huge, 'photo')).toBeLessThan(1200);
-  });
-});
