@@ -2,7 +2,7 @@ import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { csvText } from '../src/core/texts/csv.js';
 import { materials, materialsCsv } from '../src/core/texts/materials.js';
-import { patternOf, someBeads } from './help/patterns.js';
+import { patternOf, someBeads } from './support/patterns.js';
 
 /** A panel with the given count of each letter, rest A; 7 wedges, 20 rounds, 1,470 stitches. */
 function panelWith(counts: Record<string, number>) {

@@ -6,7 +6,7 @@ import { parsePattern } from '../src/core/pattern/parse.js';
 import { patternText } from '../src/core/pattern/serialise.js';
 import type { Pattern } from '../src/core/pattern/schema.js';
 import { en } from '../src/words/index.js';
-import { anyPattern, patternOf, someBeads } from './help/patterns.js';
+import { anyPattern, patternOf, someBeads } from './support/patterns.js';
 
 /** A pattern with every optional part. */
 function wholePattern(): Pattern {

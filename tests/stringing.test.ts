@@ -6,7 +6,7 @@ import { colourChanges } from '../src/core/texts/runs.js';
 import { expandStringing, stringingCsv, stringingText } from '../src/core/texts/stringing.js';
 import { parseRoundsText } from '../src/core/texts/read-rounds.js';
 import { en } from '../src/words/index.js';
-import { anyPattern, patternOf } from './help/patterns.js';
+import { anyPattern, patternOf } from './support/patterns.js';
 
 const reversed = (text: string) => Array.from(text).reverse().join('');
 

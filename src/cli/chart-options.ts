@@ -22,7 +22,7 @@ export interface ChartOptions {
   hand: 'right' | 'left';
   beadsFace: 'away' | 'toward';
   start?: number;
-  place: 'fit' | 'fill' | 'inside';
+  place?: 'fit' | 'fill' | 'inside';
   zoom: number;
   shift: [number, number];
   rotate: number;
@@ -70,7 +70,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     add('--hand <HAND>', said.hand).choices(['right', 'left']).default('right'),
     add('--beads-face <WAY>', said.beadsFace).choices(['away', 'toward']).default('away'),
     shown(decimal('--start <DEGREES>', said.start, -3600, 3600), said.startDefault),
-    add('--place <HOW>', said.place).choices(['fit', 'fill', 'inside']).default('fill'),
+    shown(add('--place <HOW>', said.place).choices(['fit', 'fill', 'inside']), said.placeDefault),
     decimal('--zoom <FACTOR>', said.zoom, 0.01, 100).default(1),
     add('--shift <X,Y>', said.shift).argParser(shift('--shift')).default([0, 0], '0,0'),
     decimal('--rotate <DEGREES>', said.rotate, -3600, 3600).default(0),

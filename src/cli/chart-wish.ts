@@ -73,7 +73,7 @@ export function panelWish(
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {
-      place: options.place,
+      place: options.place ?? (options.repeat ? 'inside' : 'fill'),
       zoom: options.zoom,
       shiftXmm,
       shiftYmm,

@@ -1,4 +1,5 @@
-import { Command, CommanderError } from 'commander';
+import { Command, CommanderError, Help } from 'commander';
+import type { Option } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
@@ -13,14 +14,21 @@ export function makeProgram(words: Words, io: Io): Command {
     .version(packageVersion(), '-V, --version', words.cli.options.version)
     .helpOption('-h, --help', words.cli.options.help)
     .helpCommand(false)
-    .addHelpText('before', words.cli.examples)
-    .addHelpText('after', `\n${words.cli.tryHelp}`)
+    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp}`)
     .showSuggestionAfterError(true)
+    .configureHelp({ optionDescription: describeOption })
     .exitOverride()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
+}
+
+/** Help shows every default, also where the option's absence means something. */
+function describeOption(option: Option): string {
+  const plain = new Help().optionDescription(option);
+  const { defaultValue, defaultValueDescription: said } = option;
+  return said !== undefined && defaultValue === undefined ? `${plain} (default: ${said})` : plain;
 }
 
 /**

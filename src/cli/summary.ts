@@ -76,7 +76,10 @@ export function summaryText(result: ChartResult, words: Words): string {
         worst: report.worstDifference.toFixed(1),
       }),
     ],
-    [said.rows.thread, said.thread({ changes: grouped(result.colourChanges) })],
+    [
+      said.rows.thread,
+      said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
+    ],
     [said.rows.art, said.art({ art: report.art, decided: report.artDecided })],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));

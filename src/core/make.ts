@@ -2,7 +2,8 @@ import { bare, undecided } from './bead.js';
 import type { Bead, BeadOfStitch } from './bead.js';
 import { chooseBeads } from './choice/choose.js';
 import { parseHex } from './colour/hex.js';
-import { linearToLab65 } from './colour/lab.js';
+import { ciede2000 } from './colour/ciede2000.js';
+import { hexToLab65, linearToLab65 } from './colour/lab.js';
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
@@ -20,9 +21,12 @@ import type { StitchColours } from './sampling/sample.js';
 import { completeShape, shapeWarnings, stitchesBefore, stitchesInRound } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
+import { millionth } from './units.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
 const finestPxPerStitch = 16;
+/** CIEDE2000 below which two beads are easily mixed up on the table (judged by eye on prints). */
+const alikeBelow = 7;
 /** Pixels from which a picture is large; smaller ones are sampled as they are. */
 const largePx = 4_000_000;
 
@@ -97,6 +101,8 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
     }
   }
+  const alike = beadsAlike(lettered.beads);
+  if (alike) warnings.push(alike);
   const [first, second] = lettered.beads;
   if (!second)
     warnings.push(warning('one-colour-only', { letter: first.letter, name: first.name }));
@@ -182,17 +188,29 @@ function beadsFor(wish: PanelWish, colours: StitchColours) {
   const beadOf: BeadOfStitch = new Int16Array(count).fill(bare);
   beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
   const choice = {
-    objective: sixDecimals(result.objective),
-    lowerBound: sixDecimals(result.lowerBound),
-    gap: sixDecimals(result.gap),
+    objective: millionth(result.objective),
+    lowerBound: millionth(result.lowerBound),
+    gap: millionth(result.gap),
     proven: result.proven,
     method: result.method,
   };
   return { beadOf, choice, worst: result.worst };
 }
 
-function sixDecimals(value: number): number {
-  return Math.round(value * 1e6) / 1e6;
+/** A warning where two beads of a pattern are nearer than eyes part them at a glance. */
+function beadsAlike(beads: readonly PatternBead[]): Warning | undefined {
+  const labs = beads.map((bead) => hexToLab65(bead.hex));
+  const pairs: { name: string; apart: number }[] = [];
+  for (let b = 1; b < beads.length; b++) {
+    for (let a = 0; a < b; a++) {
+      const apart = ciede2000(...labs[a], ...labs[b]);
+      if (apart < alikeBelow) pairs.push({ name: `${beads[a].letter}/${beads[b].letter}`, apart });
+    }
+  }
+  if (pairs.length === 0) return undefined;
+  pairs.sort((one, other) => one.apart - other.apart);
+  const shown = pairs.slice(0, 6).map(({ name }) => name);
+  return warning('beads-look-alike', { pairs: shown, more: pairs.length - shown.length });
 }
 
 /** Letters go by use, most used first; ties go to the lower place in the palette. */

@@ -26,8 +26,10 @@ export const mm = (value: number): Millimetres => value as Millimetres;
 export const rad = (value: number): Radians => value as Radians;
 export const round = (value: number): RoundNumber => value as RoundNumber;
 export const stitch = (value: number): StitchIndex => value as StitchIndex;
-export const stitchInPanel = (value: number): StitchNumber => value as StitchNumber;
 export const bead = (value: number): BeadIndex => value as BeadIndex;
 
-export const degreesToRadians = (degrees: number): Radians => rad((degrees * Math.PI) / 180);
-export const radiansToDegrees = (angle: Radians): number => (angle * 180) / Math.PI;
+/**
+ * Rounded to a millionth, and never minus zero: engines differ in the last bit of sines, cosines
+ * and roots, and results must not.
+ */
+export const millionth = (value: number): number => Math.round(value * 1e6) / 1e6 + 0;

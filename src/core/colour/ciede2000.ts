@@ -1,3 +1,3 @@
 /** The colour difference that everything here is measured in, twice: as published, and quick. */
-export { ciede2000 } from './ciede2000Textbook.js';
-export { ciede2000Fast } from './ciede2000Fast.js';
+export { ciede2000 } from './ciede2000-textbook.js';
+export { ciede2000Fast } from './ciede2000-fast.js';

@@ -8,6 +8,7 @@
 import { RondureError } from '../errors.js';
 import { formatHex, parseHex } from './hex.js';
 import { linearToSrgb8, srgbToLinear } from './srgb.js';
+import { millionth } from '../units.js';
 
 const whiteX = 0.3127 / 0.329;
 const whiteZ = (1 - 0.3127 - 0.329) / 0.329;
@@ -25,7 +26,7 @@ export function linearToLab65(r: number, g: number, b: number): [number, number,
   const fx = compress(x / whiteX);
   const fy = compress(y);
   const fz = compress(z / whiteZ);
-  return [toMicro(116 * fy - 16), toMicro(500 * (fx - fy)), toMicro(200 * (fy - fz))];
+  return [millionth(116 * fy - 16), millionth(500 * (fx - fy)), millionth(200 * (fy - fz))];
 }
 
 /** The same from 8-bit sRGB codes (whole numbers 0..255). */
@@ -63,9 +64,4 @@ function compress(t: number): number {
 function expand(f: number): number {
   const cube = f * f * f;
   return cube > epsilon ? cube : (116 * f - 16) / kappa;
-}
-
-/** Rounds to 1e-6, and turns -0 into 0. */
-function toMicro(value: number): number {
-  return Math.round(value * 1e6) / 1e6 + 0;
 }

@@ -45,18 +45,22 @@ export function drawStrongLines(
   surface.endGroup();
 }
 
-/** The same letter on many cells. */
+/**
+ * The same letter on many cells. Capitals stand on one line; where room is tight the one that
+ * reaches below it (J, Q) is lifted by half of what hangs down.
+ */
 export function drawLetters(
   surface: Surface,
   title: string,
   letter: string,
-  style: { face: Face; capMm: number; ink: string },
+  style: { face: Face; capMm: number; ink: string; tight?: boolean },
   at: readonly (readonly [number, number])[],
 ): void {
   const { face, capMm, ink } = style;
   const sizeMm = capMm / face.capHeight;
   const glyph = face.glyph(letter);
-  const glyphs = at.map(([x, y]) => centredOn(glyph, face, sizeMm, x, y));
+  const up = style.tight ? (sizeMm * Math.max(0, glyph.box.bottom)) / 2 : 0;
+  const glyphs = at.map(([x, y]) => centredOn(glyph, face, sizeMm, x, y - up));
   surface.glyphs({ title, sizeMm, ink, glyphs });
 }
 

@@ -218,7 +218,13 @@ function drawPanel(
     if (bead) {
       const title = words.chart.cells({ letter: mark, name: bead.name, count: stitches.length });
       drawLetters(surface, title, mark, { face: fonts.bold, capMm, ink }, ordinary);
-      drawLetters(surface, title, mark, { face: fonts.bold, capMm: smallMm, ink }, first);
+      drawLetters(
+        surface,
+        title,
+        mark,
+        { face: fonts.bold, capMm: smallMm, ink, tight: true },
+        first,
+      );
     } else if (mark === '.') {
       drawBareDots(surface, [...ordinary, ...first], 0.2 * cellMm);
     }

@@ -4,6 +4,8 @@ import type { Fill, GlyphRun, Polyline, Stroke, Surface } from './surface.js';
 export interface SvgOptions {
   readonly widthMm: number;
   readonly heightMm: number;
+  /** Height of one sheet of paper, where several stand below each other on the drawing. */
+  readonly pageHeightMm?: number;
   readonly title: string;
   readonly description: string;
 }
@@ -67,6 +69,7 @@ export class SvgSurface implements Surface {
       `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" role="img" aria-labelledby="title description">`,
       `<title id="title">${escapeXml(title)}</title>`,
       `<desc id="description">${escapeXml(description)}</desc>`,
+      `<style>@page{size:${w}mm ${this.options.pageHeightMm ?? h}mm;margin:0}</style>`,
       `<defs>${[...this.outlines.values()].join('\n')}</defs>`,
       `<path fill="#ffffff" d="M0 0h${w}v${h}h-${w}z"/>`,
       '<g stroke-linecap="round" stroke-linejoin="round">',

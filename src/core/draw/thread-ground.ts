@@ -1,6 +1,7 @@
 import { finishedEdge, holeRadius } from '../geometry/edge.js';
 import type { PanelGeometry } from '../geometry/panel.js';
 import type { Canvas } from './bead-light.js';
+import { millionth } from '../units.js';
 
 /** Colour of the crochet thread between beads, a warm grey. */
 export const threadRgb = [126, 117, 107] as const;
@@ -20,9 +21,8 @@ const linesPerPixel = 4;
  */
 export function threadGround(geometry: PanelGeometry, sidePx: number, pxPerMm: number): Canvas {
   const cover = new Float32Array(sidePx * sidePx);
-  const edge = Float64Array.from(
-    finishedEdge(geometry),
-    (length) => Math.round((length * pxPerMm + sidePx / 2) * 1e6) / 1e6,
+  const edge = Float64Array.from(finishedEdge(geometry), (length) =>
+    millionth(length * pxPerMm + sidePx / 2),
   );
   fillRing(cover, sidePx, edge);
   const shadow = softShadow(cover, sidePx);

@@ -9,7 +9,7 @@ import { cellKinds } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Polyline, Surface } from './surface.js';
 import { SvgSurface } from './svg-surface.js';
-import { drawText, mmPerPoint, wrapped } from './text.js';
+import { drawText, mmPerPoint, wrapped, shortened } from './text.js';
 
 /** Smallest and largest cells on paper. */
 const leastCellMm = 3.4;
@@ -77,7 +77,8 @@ export function wedgesSvg(sheet: PanelSheet): string {
   const { direction } = geometry;
   const kinds = cellKinds(sheet);
   const note = { face: fonts.regular, sizeMm: 9.5 * mmPerPoint };
-  const how = words.chart.wedgesHow({ wedges, direction });
+  const { beadsFace } = geometry.shape;
+  const how = `${words.chart.wedgesHow({ wedges, direction })} ${words.chart.workerNote({ beadsFace, direction })}`;
   // The paper depends on the rounds alone, so that lines can be broken before all is laid out.
   const { paper } = layOut(sheet, 2, 0);
   const inner = paper.widthMm - 2 * marginMm;
@@ -88,6 +89,7 @@ export function wedgesSvg(sheet: PanelSheet): string {
   const surface = new SvgSurface({
     widthMm: paper.widthMm,
     heightMm: paper.heightMm * layout.pages,
+    pageHeightMm: paper.heightMm,
     title,
     description: words.chart.describeWedges({ wedges, rounds }),
   });
@@ -99,6 +101,8 @@ export function wedgesSvg(sheet: PanelSheet): string {
     const text = words.chart.pageOf({ page: page + 1, pages: layout.pages });
     const y = page * paper.heightMm + marginMm + 4.6;
     drawText(surface, text, note, paper.widthMm - marginMm, y, 'end');
+    const again = shortened(title, note, inner - 40);
+    if (page > 0) drawText(surface, again, note, marginMm, y);
   }
   const marks = marksByStitch(kinds);
   for (let wedge = 0; wedge < wedges; wedge++) {

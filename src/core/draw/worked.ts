@@ -7,6 +7,7 @@ import { beadPainter } from './bead-light.js';
 import type { BeadSpot, Canvas } from './bead-light.js';
 import { glossOf } from './gloss.js';
 import { threadGround, threadRgb } from './thread-ground.js';
+import { millionth } from '../units.js';
 
 /** Share of its stitch that a bead fills, along the row and across it. */
 export const beadPerStitch = 0.96;
@@ -116,9 +117,4 @@ function castShadow(canvas: Canvas, spot: BeadSpot): void {
       for (let c = 0; c < 3; c++) data[at + c] *= keep;
     }
   }
-}
-
-/** 1e-6: engines differ in the last bit of sine and cosine, and pictures must not. */
-function millionth(value: number): number {
-  return Math.round(value * 1e6) / 1e6;
 }

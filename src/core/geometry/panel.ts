@@ -2,6 +2,7 @@ import { directionOf, stitchCount } from '../shape.js';
 import type { Shape } from '../shape.js';
 import { spokeAt, turnBetween } from './spoke.js';
 import { defaultStartDegrees, turnsInWedges } from './turn.js';
+import { millionth } from '../units.js';
 
 /** Where every stitch of a panel lies, on the bead face; x right, y down, origin at the centre. */
 export interface PanelGeometry {
@@ -53,8 +54,8 @@ export function panelGeometry(shape: Shape, options: GeometryOptions = {}): Pane
       const place = { startDegrees, direction, wedges: shape.wedges };
       const tau = turnOf(shape, turns, r, u);
       const angle = faceAngle(place, spoke.angle, tau);
-      centres[2 * s] = micrometreThousandth(spoke.distance * Math.sin(angle));
-      centres[2 * s + 1] = micrometreThousandth(-spoke.distance * Math.cos(angle));
+      centres[2 * s] = millionth(spoke.distance * Math.sin(angle));
+      centres[2 * s + 1] = millionth(-spoke.distance * Math.cos(angle));
       tilts[s] = faceAngle(place, spoke.normal, tau);
     }
   }
@@ -89,9 +90,4 @@ export function faceAngle(
 ): number {
   const start = (place.startDegrees * Math.PI) / 180;
   return start + place.direction * (angle + (turnInWedges * 2 * Math.PI) / place.wedges);
-}
-
-/** 1e-6 mm: engines differ in the last bit of sine and cosine, and results must not. */
-function micrometreThousandth(length: number): number {
-  return Math.round(length * 1e6) / 1e6 + 0;
 }

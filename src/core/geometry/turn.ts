@@ -1,4 +1,5 @@
 import type { Shape } from '../shape.js';
+import { millionth } from '../units.js';
 
 /**
  * 0-based index, inside a wedge of round r, of the stitch that is worked twice to make round r+1.
@@ -37,5 +38,5 @@ export function defaultStartDegrees(shape: Shape, direction: 1 | -1): number {
   const atRim =
     shape.construction === 'spiral' ? turns[R] + (turns[R + 1] - turns[R]) / 2 : turns[R];
   const degrees = (-direction * atRim * 360) / shape.wedges;
-  return Math.round(degrees * 1e6) / 1e6 + 0;
+  return millionth(degrees);
 }

@@ -9,6 +9,7 @@ import { rowReader } from './cells.js';
 import type { RowReader } from './cells.js';
 import { beadSizes, defaultSize, findSize, parseSize } from './sizes.js';
 import { readTable } from './table.js';
+import { millionth } from '../units.js';
 
 const mostBeads = 10_000;
 
@@ -104,7 +105,7 @@ function colourOf(row: RowReader, words: Words): Pick<Row, 'hex' | 'lab'> {
     if (L === undefined) throw row.bad('L', words.palette.labLightness);
     if (a === undefined) throw row.bad('a', words.palette.labAxis);
     if (b === undefined) throw row.bad('b', words.palette.labAxis);
-    const lab = [micro(L), micro(a), micro(b)] as const;
+    const lab = [millionth(L), millionth(a), millionth(b)] as const;
     return { lab, hex: hex ?? lab65ToHex(L, a, b) };
   }
   if (hex === undefined) throw row.bad('hex', words.palette.colour);
@@ -192,9 +193,4 @@ function middleDiameter(beads: readonly Bead[]): number {
 function defined<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
   const kept = Object.entries(fields).filter(([, value]) => value !== undefined);
   return Object.fromEntries(kept) as { [K in keyof T]?: Exclude<T[K], undefined> };
-}
-
-/** Lab is kept to 1e-6 wherever it is made. */
-function micro(value: number): number {
-  return Math.round(value * 1e6) / 1e6 + 0;
 }

@@ -3,6 +3,7 @@ import type { PanelGeometry } from '../geometry/panel.js';
 import type { Place } from '../pattern/schema.js';
 import { clippedScale, rotation } from './plane.js';
 import { placeOnWedge } from './repeat.js';
+import { millionth } from '../units.js';
 
 /** The panel that a picture is laid on. */
 export type PlaceTarget = PanelGeometry;
@@ -40,8 +41,8 @@ export function placePicture(
     : { mmPerPixel: scaleOnPanel(picture, target, wish.place, rotateDegrees), centreYmm: 0 };
   return {
     mmPerPixel: clippedScale(base.mmPerPixel * (wish.zoom ?? 1)),
-    centreXmm: millionths(wish.shiftXmm ?? 0),
-    centreYmm: millionths(base.centreYmm + (wish.shiftYmm ?? 0)),
+    centreXmm: millionth(wish.shiftXmm ?? 0),
+    centreYmm: millionth(base.centreYmm + (wish.shiftYmm ?? 0)),
     rotateDegrees,
     mirror: wish.mirror ?? false,
     ...(wish.repeat ? { repeat: true } : {}),
@@ -129,8 +130,4 @@ export function panelToPicture(
   const d = cos * perMm;
   const { centreXmm: x, centreYmm: y } = place;
   return [a, b, c, d, picture.width / 2 - a * x - c * y, picture.height / 2 - b * x - d * y];
-}
-
-function millionths(length: number): number {
-  return Math.round(length * 1e6) / 1e6 + 0;
 }

@@ -7,6 +7,7 @@ import type { Place } from '../pattern/schema.js';
 import type { Picture } from '../picture.js';
 import { makeCoverage } from './coverage.js';
 import { makeDrawingChooser } from './drawing.js';
+import { flattenedOn } from './flatten.js';
 import type { Choice } from './drawing.js';
 import { meanUnder } from './means.js';
 import { panelToPicture } from './place.js';
@@ -115,6 +116,7 @@ function areaSampler({ picture, place, art, background, darkCover }: SampleInput
   const colour = new Float64Array(3);
   const mean = new Float64Array(3);
   const ground = background === 'bare' ? undefined : background;
+  const drawn = art === 'drawing' && ground ? flattenedOn(data, ground) : data;
 
   const sample = (rings: readonly Float64Array[]): number => {
     const coverage = coverRings(
@@ -127,8 +129,8 @@ function areaSampler({ picture, place, art, background, darkCover }: SampleInput
     const visible = meanUnder(coverage, data, mean);
     const covered = share(visible, coverage.total);
     if (art === 'drawing') {
-      const open = { rgb: ground ?? white, area: (1 - covered) * coverage.total };
-      sampler.choice = choose(coverage, data, ground && open, colour);
+      const open = ground && { rgb: ground, area: (1 - sampler.inside) * coverage.total };
+      sampler.choice = choose(coverage, drawn, open, colour);
     } else {
       for (let c = 0; c < 3; c++) {
         const under = ground ? srgbToLinear[ground[c]] : visible > 0 ? mean[c] : 1;
@@ -141,8 +143,6 @@ function areaSampler({ picture, place, art, background, darkCover }: SampleInput
   const sampler: AreaSampler = Object.assign(sample, { colour, inside: 0, choice: undefined });
   return sampler;
 }
-
-const white = [255, 255, 255] as const;
 
 /** Places are kept to nine digits: what is that near to all or nothing is all or nothing. */
 function share(part: number, whole: number): number {

@@ -88,6 +88,7 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
   const open = marks.split(undecidedMark).length - 1;
   const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
   const paragraphs = [
+    sizeParagraph(pattern, words),
     say.begin(shape.wedges),
     say.stitch(shape),
     say.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
@@ -96,11 +97,20 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
     say.increases(`[A ${second}]`),
     marks.includes(bareMark) ? `${say.reading} ${say.bare}` : say.reading,
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
+    say.care,
   ];
   return [
     headingText(pattern, panelIndex, say.title, words),
     ...paragraphs.map((paragraph) => wrapped(paragraph)),
   ].join('\n\n');
+}
+
+/** The size of bead (where all have one) and of a stitch. */
+function sizeParagraph({ shape, beads }: Pattern, { rounds: say }: Words): string {
+  const [first, ...rest] = beads;
+  const one = first?.size !== undefined && rest.every(({ size }) => size === first.size);
+  const size = one ? say.beadSize({ size: first.size!, diameterMm: first.diameterMm }) : '';
+  return say.stitchSize({ size, widthMm: shape.stitchWidthMm, heightMm: shape.roundHeightMm });
 }
 
 /** Title, size and the list of beads: the top of rounds.txt and of stringing.txt. */

@@ -8,6 +8,9 @@ import { headingText } from './rounds.js';
 import { expandRuns, folded, runsOf, wedgesOf } from './runs.js';
 import type { Run } from './runs.js';
 
+/** Beads on one thread above which it tangles and wears (common practice, no source). */
+const mostOnOneThread = 2000;
+
 /** Columns of stringing.csv. */
 export const stringingColumns = ['length', 'order', 'round', 'letter', 'count', 'total'] as const;
 
@@ -72,11 +75,15 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
   const say = words.stringing;
   const marks = lettersInWorkingOrder(panel);
   const open = marks.split(undecidedMark).length - 1;
-  const beads = words.lists.beads(strung.at(-1)?.total ?? 0);
+  const total = strung.at(-1)?.total ?? 0;
+  const beads = words.lists.beads(total);
   const paragraphs = [
-    say.order(strung[0]?.round ?? shape.rounds),
+    say.order({
+      lastRound: strung[0]?.round ?? shape.rounds,
+      firstRound: strung.at(-1)?.round ?? 1,
+    }),
     say.reading,
-    say.lengthNote(beads),
+    total > mostOnOneThread ? say.tooLong(beads) : say.lengthNote(beads),
     ...(marks.includes(bareMark) ? [say.bare] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
   ];

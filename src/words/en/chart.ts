@@ -46,7 +46,7 @@ export const chart = {
   start: 'start',
   direction: 'work this way',
   faceNote: (f: { hand: Hand; beadsFace: BeadsFace; direction: 1 | -1 }) =>
-    `Bead face (the side the beads lie on, the outside of the purse). On it a ${f.hand}-hander's work with ${face(f.beadsFace)} runs ${clockwise(f.direction)}.`,
+    `This is the bead face, the outside of the purse. Here the work runs ${clockwise(f.direction)} (${f.hand} hand, ${face(f.beadsFace)}).`,
   workerNote: (f: { beadsFace: BeadsFace; direction: 1 | -1 }) =>
     f.beadsFace === 'away'
       ? `While crocheting you see the other face, where the work runs ${clockwise(f.direction === 1 ? -1 : 1)}.`

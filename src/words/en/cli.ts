@@ -35,12 +35,14 @@ export const cli = {
     beadsFace: 'which way the beads lie: away from you or toward you',
     start: 'where round 1 begins, degrees clockwise from 12 o’clock',
     startDefault: "so that the rim's step lies at 12 o'clock",
-    place: 'fit: all of the picture; fill: no empty rim; inside: all inside the rim',
+    place:
+      'fit: the longer side spans the panel; fill: the shorter side does; inside: all inside the rim',
+    placeDefault: 'fill; inside with --repeat',
     zoom: 'enlarge the picture, for instance 1.2',
     shift: 'move the picture right and down, in mm, for instance 3,-2',
     rotate: 'turn the picture clockwise, in degrees',
     mirror: 'flip the picture left to right',
-    repeat: 'put the picture on one wedge and repeat it in every wedge',
+    repeat: 'put the picture on one wedge, its top toward the rim, and repeat it in every wedge',
     off: 'off',
     art: 'photo keeps mean colours; drawing keeps outlines; auto decides',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
@@ -81,7 +83,8 @@ export const cli = {
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>
       `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
-    thread: (f: { changes: string }) => `${f.changes} colour changes`,
+    thread: (f: { changes: string; one: boolean }) =>
+      f.one ? '1 colour change' : `${f.changes} colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
     warning: 'Note:',

@@ -5,8 +5,7 @@ export const compare = {
   picture: 'The picture',
   leaned: 'Charted without lean',
   leanedNote:
-    'Crochet stitches do not sit straight above each other. A chart that leaves this out comes off the hook like this.',
+    'The wedge lines turn from round to round. A chart that leaves this out comes off the hook like this.',
   upright: 'Charted with lean',
-  uprightNote:
-    'Here every round is turned back by as much as it leans. This is the panel you make.',
+  uprightNote: 'Here every round is turned back by just as much. This is the panel you make.',
 };

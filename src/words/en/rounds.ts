@@ -5,17 +5,17 @@ type Face = 'away' | 'toward';
 export const rounds = {
   title: (f: { title: string; panel: string }) => `Rounds of ${f.title}, ${f.panel} panel`,
   begin: (wedges: number) =>
-    `To begin: make a magic ring, or a short chain closed into a ring, and work the ${wedges} beaded stitches of round 1 into it. Pull the ring close; a small hole stays at the centre. Tails of 15 to 20 cm are long enough to sew in.`,
+    `To begin: make a magic ring, or 3 or 4 chains closed into a ring, and work the ${wedges} stitches of round 1 into it, with a bead in each that has a letter. Draw a magic ring close; a small hole stays at the centre. Leave a tail of 15 to 20 cm to sew in.`,
   stitch: (f: { beadsFace: Face; lean: number }) =>
     `The stitch: single crochet in US terms, which is double crochet in UK terms, with a bead in each. ${
       f.beadsFace === 'away'
-        ? 'Slide the bead up close against the work before you draw the thread through: it comes to lie on the face away from you.'
+        ? 'Put the hook in and draw up a loop. Slide a bead up close to the work, wrap the thread and draw it through both loops: the bead comes to lie on the face away from you.'
         : 'Bring the bead to your own side with the hook over the thread: it comes to lie on the face toward you.'
     } ${
       f.lean === 0.5
-        ? 'Work under both loops in the usual way; each stitch then sits about half a stitch behind the one below (lean 0.5).'
-        : `Work every stitch as you did for the swatch that gave a lean of ${f.lean}.`
-    } Never turn the work.`,
+        ? 'Work under both loops; each stitch then usually sits about half a stitch behind the one below (lean 0.5).'
+        : `This pattern counts on a lean of ${f.lean} stitch: how far each stitch sits behind the one below.`
+    } Hands differ: measure the lean on a swatch before you begin. Never turn the work.`,
   direction: (f: { hand: Hand; beadsFace: Face; clockwise: boolean }) =>
     `This list is for the ${f.hand} hand with the beads ${
       f.beadsFace === 'away' ? 'away from you' : 'toward you'
@@ -29,12 +29,17 @@ export const rounds = {
   marker:
     'Marker: hang a marker in the first stitch of the round and move it up at the start of every round.',
   increases: (example: string) =>
-    `Increases: two letters in square brackets, ${example}, are two beaded stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
+    `Increases: two letters in square brackets, ${example}, are two stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
   reading:
     'Reading: 3A is three stitches with bead A. A part in round brackets with x 7 behind it is worked 7 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
   bare: '2 bare is two stitches without a bead.',
+  stitchSize: (f: { size: string; widthMm: number; heightMm: number }) =>
+    `${f.size}Stitch ${f.widthMm.toFixed(2)} mm wide, round ${f.heightMm.toFixed(2)} mm high. This is one panel; a purse takes two.`,
+  beadSize: (f: { size: string; diameterMm: number | undefined }) =>
+    f.diameterMm === undefined ? `Beads ${f.size}. ` : `Beads ${f.size} (${f.diameterMm} mm). `,
+  care: 'Take care: beads, needles and the purse are not for small children, who can choke on small parts. Wear goggles when you break a bead. Rest eyes and hands often.',
   spiral:
-    'The rounds run on as a spiral and are not joined. After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted.',
+    'The rounds run on as a spiral and are not joined. After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted. Cut the thread 20 cm long and draw it through the last loop.',
   joined:
-    'Close every round with a slip stitch into its first stitch and make one chain to step up. The slip stitches and the step-up chains carry no bead and are not counted.',
+    'Close every round with a slip stitch into its first stitch and make one chain to step up. The first stitch of the next round goes into that same first stitch. The slip stitches and the step-up chains carry no bead and are not counted. At the end cut the thread 20 cm long and draw it through the last loop.',
 };

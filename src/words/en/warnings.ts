@@ -14,6 +14,8 @@ export const warnings = {
     `${f.count === 1 ? '1 bead' : `${f.count} beads`} of the palette (size ${f.others.join(', ')}) left out: the panel is worked in ${f.size}. Use --size to choose another size.`,
   'palette-columns-ignored': (f: { columns: readonly string[] }) =>
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
+  'beads-look-alike': (f: { pairs: readonly string[]; more: number }) =>
+    `Hard to tell apart in print or on the table: ${f.pairs.join(', ')}${f.more > 0 ? ` and ${f.more} more pairs` : ''}. Keep these beads in marked dishes, or use fewer --colours.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
 };

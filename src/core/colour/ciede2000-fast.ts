@@ -8,7 +8,7 @@
  * - T: by multiple angles;
  * - rotation term: cubic interpolation in a table over tan((mean hue - 275°) / 2).
  */
-import { ciede2000 } from './ciede2000Textbook.js';
+import { ciede2000 } from './ciede2000-textbook.js';
 
 const twentyFiveToThe7th = 6103515625;
 const cos30 = 0.8660254037844386;
