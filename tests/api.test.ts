@@ -12,7 +12,7 @@ test.each([
   const { exports } = JSON.parse(readFileSync(`${top}package.json`, 'utf8'));
   expect(exports[entry].default).toBe(`./dist/${layer}/index.js`);
   const module = await import(new URL(`../dist/${layer}/index.js`, import.meta.url).href);
-  expect(Object.keys(module).sort().join('\n') + '\n').toMatchFileSnapshot(
+  await expect(Object.keys(module).sort().join('\n') + '\n').toMatchFileSnapshot(
     `snapshots/exports-${layer}.txt`,
   );
   const types = readFileSync(`${top}dist/${layer}/index.d.ts`, 'utf8');

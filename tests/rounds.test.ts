@@ -113,7 +113,7 @@ describe('the head of rounds.txt', () => {
     expect(head()).toMatch(/magic ring, or 3 or 4 chains closed into a ring/);
     expect(head()).toMatch(/the 3 stitches of round 1/);
     expect(head()).toMatch(/single crochet in US terms, which is double crochet in UK terms/);
-    expect(head()).toMatch(/\[A B\], are two beaded stitches worked into one and the same stitch/);
+    expect(head()).toMatch(/\[A B\], are two stitches worked into one and the same stitch/);
     expect(text).toMatch(/\n {2}A {2}colour 1 \(op-1\), 11 beads\n {2}B {2}colour 2/);
   });
 

@@ -5,6 +5,7 @@ import { RondureError } from '../core/errors.js';
 import type { PanelWish } from '../core/make.js';
 import type { Picture } from '../core/picture.js';
 import type { ChartOptions } from './chart-options.js';
+import { en } from '../words/index.js';
 
 /** Refuses options that say two things about one question, before any work is done. */
 export function refuseContradictions(command: Command, picture: string): void {
@@ -13,21 +14,24 @@ export function refuseContradictions(command: Command, picture: string): void {
   const refuse = (first: string, second: string, why: string) => {
     throw new RondureError('options-contradict', { first, second, why });
   };
-  if (given('rounds') && given('across')) refuse('--rounds', '--across', 'both set the size');
+  if (given('rounds') && given('across'))
+    refuse('--rounds', '--across', en.expected.contradictions.size);
   if (given('colours') && given('colors')) {
-    refuse('--colours', '--colors', 'they are one option in two spellings');
+    refuse('--colours', '--colors', en.expected.contradictions.spelling);
   }
-  if (options.json && options.quiet) refuse('--json', '--quiet', 'one prints, the other does not');
-  if (options.dryRun && options.force) refuse('--dry-run', '--force', 'nothing is written');
+  if (options.json && options.quiet)
+    refuse('--json', '--quiet', en.expected.contradictions.printing);
+  if (options.dryRun && options.force)
+    refuse('--dry-run', '--force', en.expected.contradictions.writing);
   if (picture === '-' && options.beads === '-') {
-    refuse('PICTURE -', '--beads -', 'standard input can be read once only');
+    refuse('PICTURE -', '--beads -', en.expected.contradictions.input);
   }
   if (given('outline') && options.outline === 'polygon' && options.increase === 'middle') {
     throw new RondureError('polygon-needs-end-increase', undefined);
   }
   if (options.output === undefined && !options.dryRun) {
     throw new RondureError('usage', {
-      problem: 'Say where the pattern should go: add -o and the name of a new folder.',
+      problem: en.expected.outputFolder,
     });
   }
 }
@@ -110,7 +114,7 @@ function backgroundOf(beads: readonly Bead[], text: string): string | number {
   throw new RondureError('option-value', {
     option: '--background',
     got: text,
-    expected: 'a colour such as ffffff, a bead of the palette, or bare',
+    expected: en.expected.background,
   });
 }
 

@@ -1,4 +1,5 @@
 import { RondureError } from '../core/errors.js';
+import { en } from '../words/index.js';
 
 /** Reads option values; each throws `option-value`, which says what was got and what is expected. */
 function refuse(option: string, got: string, expected: string): never {
@@ -14,7 +15,7 @@ export function wholeNumber(option: string, least: number, most: number) {
   return (text: string): number => {
     const value = /^\d{1,6}$/.test(text) ? Number(text) : NaN;
     if (value >= least && value <= most) return value;
-    return refuse(option, text, `a whole number from ${least} to ${most}`);
+    return refuse(option, text, en.expected.wholeBetween(least, most));
   };
 }
 
@@ -22,7 +23,7 @@ export function numberBetween(option: string, least: number, most: number) {
   return (text: string): number => {
     const value = plainNumber(text);
     if (value !== undefined && value >= least && value <= most) return value;
-    return refuse(option, text, `a number from ${least} to ${most}`);
+    return refuse(option, text, en.expected.between(least, most));
   };
 }
 
@@ -34,7 +35,7 @@ export function length(option: string) {
     const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim());
     const value = parts ? Number(parts[1]) * mmPerUnit[parts[2] ?? ''] : NaN;
     if (value > 0 && value <= 10_000) return value;
-    return refuse(option, text, 'a length such as 90, 90mm, 9cm or 3.5in');
+    return refuse(option, text, en.expected.length);
   };
 }
 
@@ -46,7 +47,7 @@ export function shift(option: string) {
     if (values.length === 2 && x !== undefined && y !== undefined) {
       if (Math.abs(x) <= 1000 && Math.abs(y) <= 1000) return [x, y];
     }
-    return refuse(option, text, 'two numbers in millimetres such as 3,-2');
+    return refuse(option, text, en.expected.shift);
   };
 }
 
@@ -62,6 +63,6 @@ export function title(option: string) {
     const clean = text.trim();
     // eslint-disable-next-line no-control-regex
     if (clean !== '' && clean.length <= 200 && !/[\u0000-\u001f\u007f]/.test(clean)) return clean;
-    return refuse(option, text.slice(0, 40), '1 to 200 letters on one line');
+    return refuse(option, text.slice(0, 40), en.expected.title);
   };
 }

@@ -1,6 +1,7 @@
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import type { Shape } from './pattern/schema.js';
+import { en } from '../words/index.js';
 
 export type { Shape } from './pattern/schema.js';
 
@@ -111,7 +112,7 @@ function requireWhole(field: 'wedges' | 'rounds', got: number): void {
     throw new RondureError('shape-impossible', {
       field,
       got,
-      expected: `a whole number from ${least} to ${most}`,
+      expected: en.expected.wholeBetween(least, most),
     });
   }
 }
@@ -121,7 +122,7 @@ function requireBetween(field: string, got: number, least: number, most: number)
     throw new RondureError('shape-impossible', {
       field,
       got,
-      expected: `a number from ${least} to ${most}`,
+      expected: en.expected.between(least, most),
     });
   }
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { en } from '../../words/index.js';
 
 /** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
 export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
@@ -9,11 +10,11 @@ export const undecidedMark = '_';
 /** The version this program writes. */
 export const patternVersion = 1;
 
-const finite = z.number().refine(Number.isFinite, 'expected a finite number');
-const positive = finite.refine((value) => value > 0, 'expected a number above 0');
-const notNegative = finite.refine((value) => value >= 0, 'expected 0 or more');
+const finite = z.number().refine(Number.isFinite, en.expected.pattern.finite);
+const positive = finite.refine((value) => value > 0, en.expected.pattern.aboveZero);
+const notNegative = finite.refine((value) => value >= 0, en.expected.pattern.zeroOrMore);
 const words = (most: number) => z.string().min(1).max(most);
-const hex = z.string().regex(/^#[0-9a-f]{6}$/, 'expected a colour as #rrggbb in small letters');
+const hex = z.string().regex(/^#[0-9a-f]{6}$/, en.expected.pattern.hex);
 
 export const shapeSchema = z.strictObject({
   wedges: z.number().int().min(3).max(12).describe('N, equal sectors of the panel'),
@@ -22,7 +23,7 @@ export const shapeSchema = z.strictObject({
     .enum(['first', 'middle', 'last'])
     .describe('which stitch of each wedge is doubled in each round'),
   lean: finite
-    .refine((value) => value >= -1 && value <= 1, 'expected a number from -1 to 1')
+    .refine((value) => value >= -1 && value <= 1, en.expected.pattern.between(-1, 1))
     .describe('stitch widths by which a stitch sits behind the one it is worked into'),
   outline: z.enum(['polygon', 'circle']),
   construction: z.enum(['spiral', 'joined']),
@@ -30,14 +31,14 @@ export const shapeSchema = z.strictObject({
   beadsFace: z
     .enum(['away', 'toward'])
     .describe('whether beads lie away from the worker or toward the worker'),
-  stitchWidthMm: positive.refine((value) => value <= 50, 'expected at most 50'),
-  roundHeightMm: positive.refine((value) => value <= 50, 'expected at most 50'),
+  stitchWidthMm: positive.refine((value) => value <= 50, en.expected.pattern.atMost(50)),
+  roundHeightMm: positive.refine((value) => value <= 50, en.expected.pattern.atMost(50)),
 });
 
 export const beadSchema = z.strictObject({
   letter: z
     .string()
-    .regex(/^[A-HJ-NP-Z]$/, 'expected one letter from A to Z other than I and O')
+    .regex(/^[A-HJ-NP-Z]$/, en.expected.pattern.letter)
     .describe('name of the colour in this pattern, most used first'),
   id: words(200).describe("the maker's or supplier's code"),
   name: words(200),
@@ -77,7 +78,7 @@ export const pictureSchema = z.strictObject({
   thumbnail: z
     .string()
     .max(4_000_000)
-    .regex(/^[A-Za-z0-9+/]*={0,2}$/, 'expected base64')
+    .regex(/^[A-Za-z0-9+/]*={0,2}$/, en.expected.pattern.base64)
     .describe('PNG of at most 512 pixels a side, base64'),
   place: placeSchema,
 });
@@ -87,7 +88,7 @@ export const panelSchema = z.strictObject({
   startDegrees: finite.describe('face angle of the start mark, clockwise from 12 o’clock'),
   picture: pictureSchema.optional(),
   rounds: z
-    .array(z.string().regex(/^[A-HJ-NP-Z._]*$/, "expected letters, '.' for bare, '_' for open"))
+    .array(z.string().regex(/^[A-HJ-NP-Z._]*$/, en.expected.pattern.marks))
     .min(2)
     .max(80)
     .describe('round r has N·r characters in working order'),

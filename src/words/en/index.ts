@@ -1,6 +1,7 @@
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
+import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { lists } from './lists.js';
@@ -17,6 +18,7 @@ export const en = {
   cli,
   compare,
   errors,
+  expected,
   warnings,
   lists,
   palette,

@@ -1,0 +1,30 @@
+/** What was expected instead: stand at the end of an error's sentence. */
+export const expected = {
+  wholeBetween: (least: number, most: number) => `a whole number from ${least} to ${most}`,
+  between: (least: number, most: number) => `a number from ${least} to ${most}`,
+  length: 'a length such as 90, 90mm, 9cm or 3.5in',
+  shift: 'two numbers in millimetres such as 3,-2',
+  title: '1 to 200 letters on one line',
+  background: 'a colour such as ffffff, a bead of the palette, or bare',
+  /** In a pattern file, where the sentence begins with the place. */
+  pattern: {
+    finite: 'expected a finite number',
+    aboveZero: 'expected a number above 0',
+    zeroOrMore: 'expected 0 or more',
+    atMost: (most: number) => `expected at most ${most}`,
+    between: (least: number, most: number) => `expected a number from ${least} to ${most}`,
+    hex: 'expected a colour as #rrggbb in small letters',
+    letter: 'expected one letter from A to Z other than I and O',
+    base64: 'expected base64',
+    marks: "expected letters, '.' for bare, '_' for open",
+  },
+  /** Why two options cannot stand together. */
+  contradictions: {
+    size: 'both set the size',
+    spelling: 'they are one option in two spellings',
+    printing: 'one prints, the other does not',
+    writing: 'nothing is written',
+    input: 'standard input can be read once only',
+  },
+  outputFolder: 'Say where the pattern should go: add -o and the name of a new folder.',
+};
