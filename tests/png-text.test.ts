@@ -2,7 +2,7 @@ import { inflateSync } from 'node:zlib';
 import { PNG } from 'pngjs';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { crc32, readPngText, withPngText } from '../src/node/png-text.js';
+import { crc32, readPngText, withPngScale, withPngText } from '../src/node/png-text.js';
 
 const keyword = 'rondure-pattern';
 const text = `{"title":"Ячменная луна · barley moon","rounds":["${'AAB'.repeat(2000)}"]}`;
@@ -101,5 +101,14 @@ describe('text inside a PNG', () => {
     for (const bad of ['', ' a', 'a ', 'a  b', 'луна', 'x'.repeat(80)])
       expect(() => withPngText(png, bad, text)).toThrow(TypeError);
     expect(() => withPngText(new Uint8Array(20), keyword, text)).toThrow(TypeError);
+  });
+});
+
+describe('true size inside a PNG', () => {
+  it('is what sharp reads as dots an inch, once only', async () => {
+    // 300 dots an inch are 11.811 a millimetre (1 in = 25.4 mm, ISO 31-1).
+    const twice = withPngScale(withPngScale(await plain(), 5), 300 / 25.4);
+    expect((await sharp(twice).metadata()).density).toBe(300);
+    expect(latin(twice).split('pHYs').length).toBe(2);
   });
 });

@@ -6,7 +6,7 @@ export { pixelLimit } from './sharp.js';
 export { sniff } from './sniff.js';
 export type { OtherFormat, PictureFormat } from './sniff.js';
 export { encodePng, rasteriseSvg } from './rasterise.js';
-export { readPngText, withPngText } from './png-text.js';
+export { readPngText, withPngScale, withPngText } from './png-text.js';
 export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';
 export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';

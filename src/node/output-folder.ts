@@ -76,7 +76,12 @@ export async function writeFolder(
     }
     if (older) {
       const ours = new Set([...ourFiles, ...files.keys()]);
-      await carryOver(target, fresh, (name) => !ours.has(name), signal);
+      const plain = new Set(
+        (await readdir(target, { withFileTypes: true }))
+          .filter((entry) => entry.isFile())
+          .map((entry) => entry.name),
+      );
+      await carryOver(target, fresh, (name) => !(ours.has(name) && plain.has(name)), signal);
       await chmod(fresh, (await stat(target)).mode & 0o7777);
     }
     signal?.throwIfAborted();

@@ -1,4 +1,4 @@
-import { chartSvg, withPatternInSvg } from '../core/draw/chart.js';
+import { chartPaper, chartSvg, withPatternInSvg } from '../core/draw/chart.js';
 import { compareLayout } from '../core/draw/compare.js';
 import type { PanelSheet } from '../core/draw/sheet.js';
 import { wedgesSvg } from '../core/draw/wedges.js';
@@ -17,13 +17,13 @@ import { stringingCsv, stringingText } from '../core/texts/stringing.js';
 import type { Words } from '../words/index.js';
 import { comparePng } from './compare-png.js';
 import { bundledFonts } from './fonts.js';
-import { withPngText } from './png-text.js';
+import { withPngScale, withPngText } from './png-text.js';
 import { encodePng, rasteriseSvg } from './rasterise.js';
 
 /** Keyword of the PNG text chunk that carries the pattern. */
 export const patternKeyword = 'rondure-pattern';
-/** A4 at 300 dots an inch. */
-const chartWidthPx = 2480;
+/** Width of chart.png: A4 at 300 dots an inch, larger paper at as many dots as this leaves. */
+const chartWidthPx = (paperMm: number): number => Math.min(4960, Math.round(paperMm * 11.811));
 
 /** The bead of each stitch in working order; undefined where it is bare or not decided. */
 type StitchBeads = readonly (PatternBead | undefined)[];
@@ -46,9 +46,11 @@ export async function patternFiles(
   const fonts = await bundledFonts();
   const sheet: PanelSheet = { pattern, panel, geometry, footprints, words, fonts };
   said('drawing');
-  const chart = chartSvg(sheet);
+  const paper = chartPaper(sheet);
+  const chart = chartSvg(sheet, paper);
+  const chartPx = chartWidthPx(paper.widthMm);
   // Other threads rasterise and pack while this one goes on painting.
-  const chartPng = rasteriseSvg(chart, chartWidthPx);
+  const chartPng = rasteriseSvg(chart, chartPx);
   said('rendering');
   const beads = beadsOfStitches(pattern, panel);
   const workedPng = encodePng(paint(geometry, beads, workedWidthPx(pattern.shape)));
@@ -75,7 +77,10 @@ export async function patternFiles(
     ['materials.csv', materialsCsv(pattern)],
   ]);
   const [chartBytes, workedBytes, compareBytes] = await Promise.all([chartPng, workedPng, compare]);
-  files.set('chart.png', withPngText(chartBytes, patternKeyword, json));
+  files.set(
+    'chart.png',
+    withPngText(withPngScale(chartBytes, chartPx / paper.widthMm), patternKeyword, json),
+  );
   files.set('worked.png', workedBytes);
   if (compareBytes) files.set('compare.png', compareBytes);
   return files;

@@ -23,17 +23,40 @@ interface Chunk {
  */
 export function withPngText(png: Uint8Array, keyword: string, text: string): Uint8Array {
   if (!isKeyword(keyword)) throw new TypeError(`no PNG keyword: ${keyword}`);
+  return withChunk(png, textChunk(keyword, text), (chunk) => textKeyword(chunk) === keyword);
+}
+
+/**
+ * The same PNG with its true size inside, so that it prints at 100 % (pHYs chunk, PNG
+ * specification, third edition, 11.3.4.3).
+ *
+ * @param pxPerMm pixels a millimetre, the same both ways
+ */
+export function withPngScale(png: Uint8Array, pxPerMm: number): Uint8Array {
+  const data = new Uint8Array(9);
+  const view = new DataView(data.buffer);
+  view.setUint32(0, Math.round(pxPerMm * 1000));
+  view.setUint32(4, Math.round(pxPerMm * 1000));
+  view.setUint8(8, 1); // the unit is the metre
+  return withChunk(png, chunkOf('pHYs', [data]), (chunk) => chunk.type === 'pHYs');
+}
+
+/** Puts a chunk before the pixels and drops those it replaces. */
+function withChunk(
+  png: Uint8Array,
+  added: Uint8Array,
+  replaces: (chunk: Chunk) => boolean,
+): Uint8Array {
   const chunks = [...chunksOf(png)];
   const pixels = chunks.find((chunk) => chunk.type === 'IDAT');
   if (pixels === undefined) throw new TypeError('a PNG with pixels was expected');
-  const kept = chunks.filter((chunk) => textKeyword(chunk) !== keyword);
-  const parts = [
+  const kept = chunks.filter((chunk) => !replaces(chunk));
+  return joined([
     png.subarray(0, signature.length),
     ...kept.filter((chunk) => chunk.start < pixels.start).map((chunk) => whole(png, chunk)),
-    textChunk(keyword, text),
+    added,
     ...kept.filter((chunk) => chunk.start >= pixels.start).map((chunk) => whole(png, chunk)),
-  ];
-  return joined(parts);
+  ]);
 }
 
 /**
@@ -89,8 +112,12 @@ function textChunk(keyword: string, text: string): Uint8Array {
   const name = Uint8Array.from(keyword, (letter) => letter.charCodeAt(0));
   const packed = zlibSync(new TextEncoder().encode(text), { level: 6 });
   // keyword, 0, packed, method 0, no language, no translated keyword, text
-  const type = Uint8Array.from('iTXt', (letter) => letter.charCodeAt(0));
-  const body = joined([type, name, Uint8Array.of(0, 1, 0, 0, 0), packed]);
+  return chunkOf('iTXt', [name, Uint8Array.of(0, 1, 0, 0, 0), packed]);
+}
+
+function chunkOf(type: string, data: readonly Uint8Array[]): Uint8Array {
+  const letters = Uint8Array.from(type, (letter) => letter.charCodeAt(0));
+  const body = joined([letters, ...data]);
   const chunk = new Uint8Array(body.length + 8);
   const view = new DataView(chunk.buffer);
   view.setUint32(0, body.length - 4);

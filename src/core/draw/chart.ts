@@ -90,8 +90,8 @@ function titleOf(sheet: PanelSheet): string {
  *
  * @throws RondureError `glyph-missing`
  */
-export function chartSvg(sheet: PanelSheet): string {
-  const { widthMm, heightMm } = chartPaper(sheet);
+export function chartSvg(sheet: PanelSheet, paper = chartPaper(sheet)): string {
+  const { widthMm, heightMm } = paper;
   const { shape } = sheet.geometry;
   const surface = new SvgSurface({
     widthMm,
