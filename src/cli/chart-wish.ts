@@ -4,32 +4,25 @@ import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
 import type { PanelWish } from '../core/make.js';
 import type { Picture } from '../core/picture.js';
+import type { Words } from '../words/index.js';
 import type { ChartOptions } from './chart-options.js';
+import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
+import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 
 /** Refuses options that say two things about one question, before any work is done. */
-export function refuseContradictions(command: Command, picture: string): void {
+export function refuseContradictions(command: Command, picture: string, words: Words): void {
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const options = command.opts<ChartOptions>();
-  const refuse = (first: string, second: string, why: string) => {
-    throw new RondureError('options-contradict', { first, second, why });
-  };
-  if (given('rounds') && given('across')) refuse('--rounds', '--across', 'both set the size');
   if (given('colours') && given('colors')) {
-    refuse('--colours', '--colors', 'they are one option in two spellings');
-  }
-  if (options.json && options.quiet) refuse('--json', '--quiet', 'one prints, the other does not');
-  if (options.dryRun && options.force) refuse('--dry-run', '--force', 'nothing is written');
-  if (picture === '-' && options.beads === '-') {
-    refuse('PICTURE -', '--beads -', 'standard input can be read once only');
-  }
-  if (given('outline') && options.outline === 'polygon' && options.increase === 'middle') {
-    throw new RondureError('polygon-needs-end-increase', undefined);
-  }
-  if (options.output === undefined && !options.dryRun) {
-    throw new RondureError('usage', {
-      problem: 'Say where the pattern should go: add -o and the name of a new folder.',
+    throw new RondureError('options-contradict', {
+      first: '--colours',
+      second: '--colors',
+      why: 'they are one option in two spellings',
     });
   }
+  refuseInputTwice('PICTURE', picture, options.beads);
+  refuseShapeContradictions(command);
+  refuseOutputContradictions(options, words);
 }
 
 /** Turns options, picture and palette into what the core makes a pattern from. */
@@ -57,19 +50,7 @@ export function panelWish(
     title: options.title ?? titleFrom(inputs.pictureName),
     beads,
     colours: options.colors ?? options.colours,
-    shape: {
-      wedges: options.wedges,
-      rounds: options.rounds,
-      increase: options.increase,
-      lean: options.lean,
-      construction: options.construction,
-      hand: options.hand,
-      beadsFace: options.beadsFace,
-      beadDiameterMm: inputs.diameterMm,
-      ...(options.outline && { outline: options.outline }),
-      ...(options.stitchWidth !== undefined && { stitchWidthMm: options.stitchWidth }),
-      ...(options.roundHeight !== undefined && { roundHeightMm: options.roundHeight }),
-    },
+    shape: shapeWish(options, inputs.diameterMm),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {

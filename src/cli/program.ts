@@ -14,7 +14,7 @@ export function makeProgram(words: Words, io: Io): Command {
     .version(packageVersion(), '-V, --version', words.cli.options.version)
     .helpOption('-h, --help', words.cli.options.help)
     .helpCommand(false)
-    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp}`)
+    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp('chart')}`)
     .showSuggestionAfterError(true)
     .configureHelp({ optionDescription: describeOption })
     .exitOverride()
@@ -40,18 +40,25 @@ function describeOption(option: Option): string {
 export async function run(argv: readonly string[], words: Words, io: Io): Promise<number> {
   const asJson = argv.includes('--json');
   const program = makeProgram(words, io);
+  const known = program.commands.some((command) => command.name() === argv[0]);
+  const name = known ? argv[0] : 'chart';
   try {
     if (argv.length === 0) program.help({ error: false });
     await program.parseAsync([...argv], { from: 'user' });
     return exitCodes.done;
   } catch (error) {
-    return tell(error, words, io, asJson);
+    return tell(error, words, io, { asJson, command: name });
   }
 }
 
-function tell(error: unknown, words: Words, io: Io, asJson: boolean): number {
+function tell(
+  error: unknown,
+  words: Words,
+  io: Io,
+  { asJson, command }: { asJson: boolean; command: string },
+): number {
   if (error instanceof CommanderError && error.exitCode === 0) return exitCodes.done;
-  const known = asOurs(error, words);
+  const known = asOurs(error, words, command);
   if (!known) {
     const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
     io.err(`${words.cli.bug}\n${text}\n`);
@@ -67,11 +74,11 @@ function tell(error: unknown, words: Words, io: Io, asJson: boolean): number {
 }
 
 /** Commander's own complaints become usage errors in one sentence. */
-function asOurs(error: unknown, words: Words): RondureError | undefined {
+function asOurs(error: unknown, words: Words, command: string): RondureError | undefined {
   if (error instanceof RondureError) return error;
   if (!(error instanceof CommanderError)) return undefined;
   const problem = error.message.replace(/^error: /, '').replace(/\s*\n\s*/g, ' ');
   const ended = /[.?)]$/.test(problem) ? problem : `${problem}.`;
   const sentence = ended.charAt(0).toUpperCase() + ended.slice(1);
-  return new RondureError('usage', { problem: `${sentence} ${words.cli.tryHelp}` });
+  return new RondureError('usage', { problem: `${sentence} ${words.cli.tryHelp(command)}` });
 }

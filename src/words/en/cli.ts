@@ -91,5 +91,6 @@ export const cli = {
   },
   error: 'Error:',
   bug: 'That was a fault of this program, not yours. Please report it with this text:',
-  tryHelp: 'See: rondure chart --help',
+  tryHelp: (command: string) => `See: rondure ${command} --help`,
+  outputNeeded: 'Say where the pattern should go: add -o and the name of a new folder.',
 };

@@ -1,0 +1,60 @@
+import { RondureError } from '../core/errors.js';
+import type { Pattern } from '../core/pattern/schema.js';
+import { colourChanges } from '../core/texts/runs.js';
+import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { patternFiles } from '../node/pattern-files.js';
+import type { Words } from '../words/index.js';
+import type { Io } from './io.js';
+import type { OutputOptions } from './output-options.js';
+import { Progress } from './progress.js';
+import { summaryJson, summaryText } from './summary.js';
+import type { SummaryReport } from './summary.js';
+
+/** What a command made, before it is drawn and written. */
+export interface Made {
+  pattern: Pattern;
+  report: SummaryReport;
+  /** Size across that was asked for, millimetres. */
+  wishMm?: number | undefined;
+}
+
+/**
+ * The common course of every command that ends in a folder of pattern files: look whether the
+ * folder can be written, make the pattern, draw and write its files, and tell what was done.
+ */
+export async function runFolderCommand(
+  options: OutputOptions,
+  words: Words,
+  io: Io,
+  make: (progress: Progress) => Promise<Made>,
+): Promise<void> {
+  const progress = new Progress(io.progress, options.quiet === true || options.json === true);
+  const folder = options.dryRun ? undefined : options.output;
+  const force = options.force === true;
+  try {
+    if (folder !== undefined) await checkOutputFree(folder, force);
+    const { pattern, report, wishMm } = await make(progress);
+    refuseIfInterrupted(io.signal);
+    let files: string[] = [];
+    if (folder !== undefined) {
+      const made = await patternFiles(pattern, words, (step) =>
+        progress.say(words.cli.steps[step]),
+      );
+      refuseIfInterrupted(io.signal);
+      progress.say(words.cli.steps.writing);
+      await writeFolder(folder, made, { force, signal: io.signal });
+      files = [...made.keys()].sort();
+    }
+    progress.clear();
+    const changes = colourChanges(pattern, 0);
+    const result = { pattern, report, colourChanges: changes, wishMm, folder, files };
+    if (options.json) io.out(summaryJson(result, words));
+    else if (!options.quiet) io.out(summaryText(result, words));
+  } finally {
+    progress.clear();
+  }
+}
+
+function refuseIfInterrupted(signal: AbortSignal): void {
+  if (signal.aborted) throw new RondureError('interrupted', undefined);
+}
