@@ -95,8 +95,8 @@ function backgroundOf(beads: readonly Bead[], text: string): string | number {
   });
 }
 
-/** The picture's name without folder and ending, as a title. */
-function titleFrom(pictureName: string): string {
+/** A file's name without folder and ending, as a title. */
+export function titleFrom(pictureName: string): string {
   const base = pictureName.replace(/\.[^.]{1,5}$/, '').replace(/[\u0000-\u001f\u007f]/g, ' '); // eslint-disable-line no-control-regex
   return base.trim().slice(0, 200) || 'panel';
 }

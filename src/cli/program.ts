@@ -4,8 +4,11 @@ import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
 import { addChartCommand } from './chart.js';
+import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
+import { addRedrawCommand } from './redraw.js';
+import { addRoundsCommand } from './rounds.js';
 
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {
@@ -20,6 +23,9 @@ export function makeProgram(words: Words, io: Io): Command {
     .exitOverride()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
+  addRedrawCommand(program, words, io);
+  addCheckCommand(program, words, io);
+  addRoundsCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }

@@ -66,8 +66,11 @@ export function refuseShapeContradictions(command: Command): void {
 }
 
 /** The shape that the options wish for; the stitch comes from the bead where it is not measured. */
-export function shapeWish(options: ShapeOptions, beadDiameterMm: number): ShapeWish {
-  return {
+export function shapeWish<Given extends Partial<ShapeOptions>>(
+  options: Given,
+  beadDiameterMm: number,
+): WishOf<Given> {
+  const wish = {
     wedges: options.wedges,
     rounds: options.rounds,
     increase: options.increase,
@@ -75,9 +78,16 @@ export function shapeWish(options: ShapeOptions, beadDiameterMm: number): ShapeW
     construction: options.construction,
     hand: options.hand,
     beadsFace: options.beadsFace,
+    outline: options.outline,
+    stitchWidthMm: options.stitchWidth,
+    roundHeightMm: options.roundHeight,
     beadDiameterMm,
-    ...(options.outline && { outline: options.outline }),
-    ...(options.stitchWidth !== undefined && { stitchWidthMm: options.stitchWidth }),
-    ...(options.roundHeight !== undefined && { roundHeightMm: options.roundHeight }),
   };
+  const said = Object.entries(wish).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(said) as unknown as WishOf<Given>;
 }
+
+/** Wedges and rounds are sure to be there where the options have a default for them. */
+type WishOf<Given> = Given extends ShapeOptions
+  ? ShapeWish
+  : Partial<ShapeWish> & Pick<ShapeWish, 'beadDiameterMm'>;

@@ -114,6 +114,6 @@ function rounded(value: number, digits: number): number {
 }
 
 /** Thousands parted by a comma, the same under every locale. */
-function grouped(count: number): string {
+export function grouped(count: number): string {
   return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 }

@@ -22,6 +22,8 @@ export { sampledWithoutTurn } from './leaned.js';
 export { readPalette } from './palette/read-palette.js';
 export { beadSizes, parseSize } from './palette/sizes.js';
 export { checkPattern, problemSentence } from './pattern/check.js';
+export { findProblems } from './pattern/find-problems.js';
+export type { Findings } from './pattern/find-problems.js';
 export { parsePattern } from './pattern/parse.js';
 export { letters, patternJsonSchema, patternSchema, patternVersion } from './pattern/schema.js';
 export type { Panel, Pattern, PatternBead, Place, Shape } from './pattern/schema.js';

@@ -1,6 +1,7 @@
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
+import { edits } from './edits.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { lists } from './lists.js';
@@ -16,6 +17,7 @@ export const en = {
   chart,
   cli,
   compare,
+  edits,
   errors,
   warnings,
   lists,
