@@ -24,10 +24,10 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
   command.action(async (file: string) => {
     const options = withFolder(command.opts<OutputOptions>(), file, words);
     refuseOutputContradictions(options, words);
-    await runFolderCommand(options, words, io, async () => {
-      const pattern = await readPattern(file, words);
-      return { pattern, report: patternReport(pattern) };
-    });
+    // Read first: a slip in pattern.json is worth more than what it makes of its folder.
+    const pattern = await readPattern(file, words);
+    const made = { pattern, report: patternReport(pattern) };
+    await runFolderCommand(options, words, io, () => Promise.resolve(made));
   });
 }
 

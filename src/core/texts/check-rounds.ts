@@ -30,10 +30,13 @@ export function wedgesOfList({ rounds }: RoundList): number | undefined {
   return best?.wedges;
 }
 
-/** Which increase most pairs in square brackets speak for; undefined where none does. */
+/**
+ * Which increase most pairs in square brackets speak for; undefined where none does. Fewer than
+ * four rounds can leave it open: then the commoner one is taken.
+ */
 export function increaseOfList({ rounds }: RoundList): Shape['increase'] | undefined {
   let best: { increase: Shape['increase']; votes: number } | undefined;
-  for (const increase of ['last', 'middle', 'first'] as const) {
+  for (const increase of ['last', 'first', 'middle'] as const) {
     let votes = 0;
     rounds.forEach(({ pairs }, n) => {
       const start = pairStart({ increase }, n + 1);
