@@ -3,7 +3,7 @@ import { brokenError, findProblems } from '../core/pattern/find-problems.js';
 import { problemSentence } from '../core/pattern/check.js';
 import { patternReport } from '../core/pattern/report.js';
 import { readBytes } from '../node/read-bytes.js';
-import { nameIn, patternTextIn } from '../node/read-pattern.js';
+import { nameIn } from '../node/read-text.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import { printOptions, refusePrintContradictions } from './output-options.js';
@@ -26,6 +26,7 @@ export function addCheckCommand(program: Command, words: Words, io: Io): void {
   command.action(async (file: string) => {
     const options = command.opts<OutputOptions>();
     refusePrintContradictions(options);
+    const { patternTextIn } = await import('../node/read-pattern.js');
     const where = nameIn(file);
     const text = patternTextIn(await readBytes(file), file);
     const { problems, notes, pattern } = findProblems(text, where, words);

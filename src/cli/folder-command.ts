@@ -2,7 +2,6 @@ import { RondureError } from '../core/errors.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import { colourChanges } from '../core/texts/runs.js';
 import { checkOutputFree, writeFolder } from '../node/output-folder.js';
-import { patternFiles } from '../node/pattern-files.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import type { OutputOptions } from './output-options.js';
@@ -33,7 +32,11 @@ export async function runFolderCommand(
   const force = options.force === true;
   try {
     if (folder !== undefined) await checkOutputFree(folder, force);
-    const { pattern, report, wishMm } = await make(progress);
+    // Loaded while another thread decodes the picture.
+    const [{ pattern, report, wishMm }, { patternFiles }] = await Promise.all([
+      make(progress),
+      import('../node/pattern-files.js'),
+    ]);
     refuseIfInterrupted(io.signal);
     let files: string[] = [];
     if (folder !== undefined) {

@@ -2,7 +2,6 @@ import { basename, dirname } from 'node:path';
 import type { Command } from 'commander';
 import { RondureError } from '../core/errors.js';
 import { patternReport } from '../core/pattern/report.js';
-import { readPattern } from '../node/read-pattern.js';
 import type { Words } from '../words/index.js';
 import { runFolderCommand } from './folder-command.js';
 import type { Io } from './io.js';
@@ -25,6 +24,7 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
     const options = withFolder(command.opts<OutputOptions>(), file, words);
     refuseOutputContradictions(options, words);
     // Read first: a slip in pattern.json is worth more than what it makes of its folder.
+    const { readPattern } = await import('../node/read-pattern.js');
     const pattern = await readPattern(file, words);
     const made = { pattern, report: patternReport(pattern) };
     await runFolderCommand(options, words, io, () => Promise.resolve(made));

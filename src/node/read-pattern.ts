@@ -6,7 +6,7 @@ import type { Words } from '../words/index.js';
 import { patternKeyword } from './pattern-files.js';
 import { readPngText } from './png-text.js';
 import { readBytes } from './read-bytes.js';
-import { textOf } from './read-text.js';
+import { nameIn, textOf } from './read-text.js';
 
 /**
  * The text of the pattern that a file is or carries: pattern.json itself, or a chart.svg or
@@ -31,11 +31,6 @@ export function patternTextIn(bytes: Uint8Array, name: string): string {
 export async function readPattern(pathOrDash: string, words?: Words): Promise<Pattern> {
   const text = patternTextIn(await readBytes(pathOrDash), pathOrDash);
   return parsePattern(text, nameIn(pathOrDash), words);
-}
-
-/** How to name a file at the beginning of a sentence about it. */
-export function nameIn(pathOrDash: string): string {
-  return pathOrDash === '-' ? 'The standard input' : pathOrDash;
 }
 
 function refuse(name: string, format: 'png' | 'svg'): never {

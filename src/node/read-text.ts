@@ -13,3 +13,8 @@ export function textOf(bytes: Uint8Array, name: string): string {
     throw new RondureError('text-not-unicode', { name }, { cause });
   }
 }
+
+/** How to name a file, or the standard input for `-`, at the beginning of a sentence. */
+export function nameIn(pathOrDash: string): string {
+  return pathOrDash === '-' ? 'The standard input' : pathOrDash;
+}
