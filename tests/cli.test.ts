@@ -5,12 +5,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { makeProgram, run } from '../src/cli/program.js';
+import { makeProgram } from '../src/cli/program.js';
 import { expandStringing } from '../src/core/texts/stringing.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
 import { parsePattern } from '../src/core/pattern/parse.js';
 import { checkPattern } from '../src/core/pattern/check.js';
 import { en } from '../src/words/index.js';
+import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
 const kingfisher = join(top, 'fixtures/kingfisher.svg');
@@ -32,20 +33,6 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'rondure-cli-'));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-/** Runs one command line in this process. */
-async function inProcess(...argv: string[]) {
-  let out = '';
-  let err = '';
-  const io = {
-    out: (text: string) => void (out += text),
-    err: (text: string) => void (err += text),
-    progress: undefined,
-    signal: new AbortController().signal,
-  };
-  const code = await run(argv, en, io);
-  return { code, out, err };
-}
 
 /** Runs the installed program in a process of its own. */
 function spawned(argv: string[], options: { input?: Buffer; env?: NodeJS.ProcessEnv } = {}) {
@@ -221,6 +208,24 @@ test('every option and exit code stands in the README, with its default in help'
       const shown = option.defaultValueDescription ?? JSON.stringify(option.defaultValue);
       expect(flat, option.long).toContain(`default: ${shown})`);
     }
+  }
+});
+
+test('every command has examples first in its help and none without a place in the README', async () => {
+  const readme = readFileSync(join(top, 'README.md'), 'utf8');
+  const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
+  for (const command of makeProgram(en, io).commands) {
+    const name = command.name();
+    const { code, out } = await inProcess(name, '--help');
+    expect(code).toBe(0);
+    const said = out.replace(/\s+/g, ' ');
+    for (const option of command.options) {
+      const usual = option.defaultValueDescription;
+      if (usual && !option.isBoolean()) expect(said).toContain(`default: ${usual}`);
+    }
+    expect(out, name).toMatch(new RegExp(`^Examples:\n  rondure ${name} `));
+    expect(readme, name).toContain(`node bin/rondure.js ${name} `);
+    for (const option of command.options) expect(readme, option.long).toContain(option.long!);
   }
 });
 

@@ -231,7 +231,10 @@ describe('checkPattern', () => {
       facts: { letter: 'D', bead: 3, expected: 'C' },
     });
     expect(problems((pattern) => pattern.beads.splice(3, 1))).toEqual([
-      { code: 'letter-unknown', facts: { panel: 'front', round: 3, stitch: 7, letter: 'D' } },
+      {
+        code: 'letter-unknown',
+        facts: { panel: 'front', round: 3, stitches: [7, 8, 9], letter: 'D' },
+      },
     ]);
   });
 

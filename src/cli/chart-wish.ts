@@ -4,42 +4,38 @@ import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
 import type { PanelWish } from '../core/make.js';
 import type { Picture } from '../core/picture.js';
-import type { ChartOptions } from './chart-options.js';
 import { en } from '../words/index.js';
+import type { Words } from '../words/index.js';
+import type { ChartOptions } from './chart-options.js';
+import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
+import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 
 /** Refuses options that say two things about one question, before any work is done. */
-export function refuseContradictions(command: Command, picture: string): void {
+export function refuseContradictions(command: Command, picture: string, words: Words): void {
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const options = command.opts<ChartOptions>();
-  const refuse = (first: string, second: string, why: string) => {
-    throw new RondureError('options-contradict', { first, second, why });
-  };
-  if (given('rounds') && given('across'))
-    refuse('--rounds', '--across', en.expected.contradictions.size);
   if (given('colours') && given('colors')) {
-    refuse('--colours', '--colors', en.expected.contradictions.spelling);
-  }
-  if (options.json && options.quiet)
-    refuse('--json', '--quiet', en.expected.contradictions.printing);
-  if (options.dryRun && options.force)
-    refuse('--dry-run', '--force', en.expected.contradictions.writing);
-  if (picture === '-' && options.beads === '-') {
-    refuse('PICTURE -', '--beads -', en.expected.contradictions.input);
-  }
-  if (given('outline') && options.outline === 'polygon' && options.increase === 'middle') {
-    throw new RondureError('polygon-needs-end-increase', undefined);
-  }
-  if (options.output === undefined && !options.dryRun) {
-    throw new RondureError('usage', {
-      problem: en.expected.outputFolder,
+    throw new RondureError('options-contradict', {
+      first: '--colours',
+      second: '--colors',
+      why: en.expected.contradictions.spelling,
     });
   }
+  refuseInputTwice('PICTURE', picture, options.beads);
+  refuseShapeContradictions(command);
+  refuseOutputContradictions(options, words);
 }
 
 /** Turns options, picture and palette into what the core makes a pattern from. */
 export function panelWish(
   command: Command,
-  inputs: { picture: Picture; pictureName: string; beads: readonly Bead[]; diameterMm: number },
+  inputs: {
+    picture: Picture;
+    pictureName: string;
+    title: string;
+    beads: readonly Bead[];
+    diameterMm: number;
+  },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
   const { beads } = inputs;
@@ -58,22 +54,10 @@ export function panelWish(
   return {
     picture: inputs.picture,
     pictureName: inputs.pictureName,
-    title: options.title ?? titleFrom(inputs.pictureName),
+    title: options.title ?? inputs.title,
     beads,
     colours: options.colors ?? options.colours,
-    shape: {
-      wedges: options.wedges,
-      rounds: options.rounds,
-      increase: options.increase,
-      lean: options.lean,
-      construction: options.construction,
-      hand: options.hand,
-      beadsFace: options.beadsFace,
-      beadDiameterMm: inputs.diameterMm,
-      ...(options.outline && { outline: options.outline }),
-      ...(options.stitchWidth !== undefined && { stitchWidthMm: options.stitchWidth }),
-      ...(options.roundHeight !== undefined && { roundHeightMm: options.roundHeight }),
-    },
+    shape: shapeWish(options, inputs.diameterMm),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {
@@ -118,8 +102,8 @@ function backgroundOf(beads: readonly Bead[], text: string): string | number {
   });
 }
 
-/** The picture's name without folder and ending, as a title. */
-function titleFrom(pictureName: string): string {
+/** A file's name without folder and ending, as a title. */
+export function titleFrom(pictureName: string): string {
   const base = pictureName.replace(/\.[^.]{1,5}$/, '').replace(/[\u0000-\u001f\u007f]/g, ' '); // eslint-disable-line no-control-regex
-  return base.trim().slice(0, 200) || 'panel';
+  return base.trim().slice(0, 200);
 }

@@ -1,21 +1,16 @@
 import { basename } from 'node:path';
 import type { Command } from 'commander';
-import { RondureError } from '../core/errors.js';
 import { makePattern } from '../core/make.js';
-import { readPalette } from '../core/palette/read-palette.js';
-import { colourChanges } from '../core/texts/runs.js';
-import { checkOutputFree, writeFolder } from '../node/output-folder.js';
-import { defaultPalette } from '../node/palettes.js';
+import { drawableText } from '../node/fonts.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import type { Words } from '../words/index.js';
 import { addChartOptions } from './chart-options.js';
 import type { ChartOptions } from './chart-options.js';
-import { panelWish, refuseContradictions } from './chart-wish.js';
+import { panelWish, refuseContradictions, titleFrom } from './chart-wish.js';
+import { runFolderCommand } from './folder-command.js';
 import type { Io } from './io.js';
-import { Progress } from './progress.js';
-import { summaryJson, summaryText } from './summary.js';
-import type { ChartResult } from './summary.js';
+import { paletteFor } from './palette-for.js';
 
 /** `chart PICTURE`: the main job, from a picture to a folder. */
 export function addChartCommand(program: Command, words: Words, io: Io): void {
@@ -30,69 +25,19 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
   command.action(async (picture: string) => chart(command, picture, words, io));
 }
 
-async function chart(command: Command, picture: string, words: Words, io: Io): Promise<void> {
-  refuseContradictions(command, picture);
+async function chart(command: Command, argument: string, words: Words, io: Io): Promise<void> {
+  refuseContradictions(command, argument, words);
   const options = command.opts<ChartOptions>();
-  const progress = new Progress(io.progress, options.quiet === true || options.json === true);
-  try {
-    const result = await work(command, picture, words, io, progress);
-    progress.clear();
-    if (options.json) io.out(summaryJson(result, words));
-    else if (!options.quiet) io.out(summaryText(result, words));
-  } finally {
-    progress.clear();
-  }
-}
-
-async function work(
-  command: Command,
-  pictureArgument: string,
-  words: Words,
-  io: Io,
-  progress: Progress,
-): Promise<ChartResult> {
-  const options = command.opts<ChartOptions>();
-  const folder = options.dryRun ? undefined : options.output;
-  if (folder !== undefined) await checkOutputFree(folder, options.force === true);
-  const palette = await paletteFor(options);
-  progress.say(words.cli.steps.reading);
-  const pictureName = pictureArgument === '-' ? 'picture' : basename(pictureArgument);
-  const reading = readBytes(pictureArgument).then((bytes) => readPicture(bytes, pictureArgument));
-  // Loaded while another thread decodes the picture.
-  const [picture, { patternFiles }] = await Promise.all([
-    reading,
-    import('../node/pattern-files.js'),
-  ]);
-  progress.say(words.cli.steps.choosing);
-  const wish = panelWish(command, { picture, pictureName, ...palette });
-  const { pattern, report } = makePattern(wish);
-  report.warnings.unshift(...palette.notes);
-  refuseIfInterrupted(io.signal);
-  let files: string[] = [];
-  if (folder !== undefined) {
-    const made = await patternFiles(pattern, words, (step) => progress.say(words.cli.steps[step]));
-    refuseIfInterrupted(io.signal);
-    progress.say(words.cli.steps.writing);
-    await writeFolder(folder, made, { force: options.force === true, signal: io.signal });
-    files = [...made.keys()].sort();
-  }
-  return {
-    pattern,
-    report,
-    colourChanges: colourChanges(pattern, 0),
-    wishMm: wish.acrossMm,
-    folder,
-    files,
-  };
-}
-
-async function paletteFor(options: ChartOptions) {
-  const size = options.size === undefined ? {} : { size: options.size };
-  if (options.beads === undefined) return readPalette(...(await defaultPalette()), size);
-  const bytes = await readBytes(options.beads);
-  return readPalette(new TextDecoder().decode(bytes), options.beads, size);
-}
-
-function refuseIfInterrupted(signal: AbortSignal): void {
-  if (signal.aborted) throw new RondureError('interrupted', undefined);
+  await runFolderCommand(options, words, io, async (progress) => {
+    const palette = await paletteFor(options);
+    progress.say(words.cli.steps.reading);
+    const pictureName = argument === '-' ? 'picture' : basename(argument);
+    const picture = await readPicture(await readBytes(argument), argument);
+    progress.say(words.cli.steps.choosing);
+    const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
+    const wish = panelWish(command, { picture, pictureName, title, ...palette });
+    const { pattern, report } = makePattern(wish);
+    report.warnings.unshift(...palette.notes);
+    return { pattern, report, wishMm: wish.acrossMm };
+  });
 }

@@ -18,13 +18,11 @@ const usage = new Set<string>([
   'bead-unknown',
   'bead-kept-and-left-out',
   'polygon-needs-end-increase',
-]);
-const impossible = new Set<string>([
-  'shape-impossible',
-  'across-out-of-reach',
-  'nothing-to-bead',
   'palette-too-small-to-keep',
+  'palette-all-left-out',
+  'size-unknown',
 ]);
+const impossible = new Set<string>(['shape-impossible', 'across-out-of-reach', 'nothing-to-bead']);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */
 export function exitCodeFor(code: ErrorCode): number {

@@ -4,5 +4,8 @@ export interface Io {
   err(text: string): void;
   /** Where the line of progress goes; undefined where there is none. */
   progress: NodeJS.WriteStream | undefined;
+  /** Aborted by Ctrl-C while files are written. */
   signal: AbortSignal;
+  /** Called around writing: until then Ctrl-C ends the program at once, since nothing is there yet. */
+  guard?: (on: boolean) => void;
 }

@@ -6,19 +6,15 @@ import { run } from './program.js';
 /** Runs the program for a shell: real streams, Ctrl-C, and the exit code. */
 export async function runFromShell(argv: readonly string[]): Promise<void> {
   const abort = new AbortController();
-  let presses = 0;
-  const stop = () => {
-    presses += 1;
-    abort.abort(new RondureError('interrupted', undefined));
-    if (presses > 1) process.exit(exitCodes.interrupted);
-  };
-  process.on('SIGINT', stop);
-  process.on('SIGTERM', stop);
-  // A reader that closes the pipe early (`| head`) is no error of ours.
+  const stop = () => abort.abort(new RondureError('interrupted', undefined));
   for (const stream of [process.stdout, process.stderr]) {
     stream.on('error', (error: NodeJS.ErrnoException) => {
-      if (error.code === 'EPIPE') process.exit(exitCodes.done);
-      throw error;
+      // A reader that closes the pipe early (`| head`) is no error of ours.
+      if (error.code === 'EPIPE') process.exit(process.exitCode ?? exitCodes.done);
+      if (stream === process.stderr) process.exit(exitCodes.output);
+      const detail = error.code ?? error.message;
+      process.stderr.write(`${en.cli.error} ${en.cli.notPrinted({ detail })}\n`);
+      process.exit(exitCodes.output);
     });
   }
   process.exitCode = await run(argv.slice(2), en, {
@@ -26,5 +22,11 @@ export async function runFromShell(argv: readonly string[]): Promise<void> {
     err: (text) => void process.stderr.write(text),
     progress: process.stderr,
     signal: abort.signal,
+    guard: (on) => {
+      for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+        if (on) process.on(signal, stop);
+        else process.off(signal, stop);
+      }
+    },
   });
 }

@@ -4,8 +4,11 @@ import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
 import { addChartCommand } from './chart.js';
+import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
+import { addRedrawCommand } from './redraw.js';
+import { addRoundsCommand } from './rounds.js';
 
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {
@@ -14,12 +17,15 @@ export function makeProgram(words: Words, io: Io): Command {
     .version(packageVersion(), '-V, --version', words.cli.options.version)
     .helpOption('-h, --help', words.cli.options.help)
     .helpCommand(false)
-    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp}`)
+    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp('chart')}`)
     .showSuggestionAfterError(true)
     .configureHelp({ optionDescription: describeOption })
     .exitOverride()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
+  addRedrawCommand(program, words, io);
+  addCheckCommand(program, words, io);
+  addRoundsCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }
@@ -40,24 +46,36 @@ function describeOption(option: Option): string {
 export async function run(argv: readonly string[], words: Words, io: Io): Promise<number> {
   const asJson = argv.includes('--json');
   const program = makeProgram(words, io);
+  const known = program.commands.some((command) => command.name() === argv[0]);
+  const name = known ? argv[0] : 'chart';
   try {
     if (argv.length === 0) program.help({ error: false });
     await program.parseAsync([...argv], { from: 'user' });
     return exitCodes.done;
   } catch (error) {
-    return tell(error, words, io, asJson);
+    return tell(error, words, io, { asJson, command: name });
   }
 }
 
-function tell(error: unknown, words: Words, io: Io, asJson: boolean): number {
+function tell(
+  error: unknown,
+  words: Words,
+  io: Io,
+  { asJson, command }: { asJson: boolean; command: string },
+): number {
   if (error instanceof CommanderError && error.exitCode === 0) return exitCodes.done;
-  const known = asOurs(error, words);
+  const known = asOurs(error, words, command);
   if (!known) {
     const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
     io.err(`${words.cli.bug}\n${text}\n`);
     return exitCodes.bug;
   }
-  const message = errorSentence(words, known);
+  // Names may hold control characters, which must not reach a terminal.
+  // eslint-disable-next-line no-control-regex
+  const message = errorSentence(words, known).replace(
+    /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g,
+    ' ',
+  );
   io.err(
     asJson
       ? JSON.stringify({ error: { code: known.code, message, facts: known.facts ?? {} } }) + '\n'
@@ -67,11 +85,11 @@ function tell(error: unknown, words: Words, io: Io, asJson: boolean): number {
 }
 
 /** Commander's own complaints become usage errors in one sentence. */
-function asOurs(error: unknown, words: Words): RondureError | undefined {
+function asOurs(error: unknown, words: Words, command: string): RondureError | undefined {
   if (error instanceof RondureError) return error;
   if (!(error instanceof CommanderError)) return undefined;
   const problem = error.message.replace(/^error: /, '').replace(/\s*\n\s*/g, ' ');
   const ended = /[.?)]$/.test(problem) ? problem : `${problem}.`;
   const sentence = ended.charAt(0).toUpperCase() + ended.slice(1);
-  return new RondureError('usage', { problem: `${sentence} ${words.cli.tryHelp}` });
+  return new RondureError('usage', { problem: `${sentence} ${words.cli.tryHelp(command)}` });
 }

@@ -3,10 +3,15 @@ import type { Pattern } from '../core/pattern/schema.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
+type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
+/** A report; what compares with a picture is missing where no picture was read. */
+export type SummaryReport = Omit<PanelReport, FromPicture> &
+  Partial<Pick<PanelReport, FromPicture>>;
+
 /** What the summary tells; `--json` prints it as one object. */
-export interface ChartResult {
+export interface FolderResult {
   pattern: Pattern;
-  report: PanelReport;
+  report: SummaryReport;
   colourChanges: number;
   wishMm: number | undefined;
   folder: string | undefined;
@@ -17,7 +22,7 @@ export interface ChartResult {
 export const summarySchema = 1;
 
 /** The `--json` summary: stable keys, numbers with fixed rounding. */
-export function summaryJson(result: ChartResult, words: Words): string {
+export function summaryJson(result: FolderResult, words: Words): string {
   const { pattern, report } = result;
   const object = {
     schema: 'rondure-summary',
@@ -34,21 +39,17 @@ export function summaryJson(result: ChartResult, words: Words): string {
     acrossWishMm: result.wishMm ?? null,
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
-    difference: {
-      formula: 'CIEDE2000',
-      mean: rounded(report.meanDifference, 4),
-      worst: rounded(report.worstDifference, 4),
-    },
+    difference: differenceJson(report),
     colourChanges: result.colourChanges,
-    art: report.art,
-    artDecided: report.artDecided,
+    art: report.art ?? null,
+    artDecided: report.artDecided ?? null,
     warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
   };
   return JSON.stringify(object, null, 2) + '\n';
 }
 
 /** The summary for a person: what was made, in aligned rows, warnings last. */
-export function summaryText(result: ChartResult, words: Words): string {
+export function summaryText(result: FolderResult, words: Words): string {
   const said = words.cli.summary;
   const { report, pattern } = result;
   const rows: [string, string][] = [
@@ -69,18 +70,11 @@ export function summaryText(result: ChartResult, words: Words): string {
       }),
     ],
     [said.rows.colours, String(report.colours)],
-    [
-      said.rows.difference,
-      said.difference({
-        mean: report.meanDifference.toFixed(1),
-        worst: report.worstDifference.toFixed(1),
-      }),
-    ],
+    ...pictureRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
     ],
-    [said.rows.art, said.art({ art: report.art, decided: report.artDecided })],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -95,11 +89,31 @@ export function summaryText(result: ChartResult, words: Words): string {
   return lines.join('\n') + '\n';
 }
 
+function differenceJson({ meanDifference: mean, worstDifference: worst }: SummaryReport) {
+  if (mean === undefined || worst === undefined) return null;
+  return { formula: 'CIEDE2000', mean: rounded(mean, 4), worst: rounded(worst, 4) };
+}
+
+/** How far the beads are from the picture, and what was taken for granted of it. */
+function pictureRows(report: SummaryReport, words: Words): [string, string][] {
+  const { meanDifference: mean, worstDifference: worst, art, artDecided: decided } = report;
+  const said = words.cli.summary;
+  const rows: [string, string][] = [];
+  if (mean !== undefined && worst !== undefined) {
+    const text = said.difference({ mean: mean.toFixed(1), worst: worst.toFixed(1) });
+    rows.push([said.rows.difference, text]);
+  }
+  if (art !== undefined && decided !== undefined) {
+    rows.push([said.rows.art, said.art({ art, decided })]);
+  }
+  return rows;
+}
+
 function rounded(value: number, digits: number): number {
   return Number(value.toFixed(digits));
 }
 
 /** Thousands parted by a comma, the same under every locale. */
-function grouped(count: number): string {
+export function grouped(count: number): string {
   return String(count).replace(/\B(?=(\d{3})+$)/g, ',');
 }

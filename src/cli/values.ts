@@ -3,7 +3,7 @@ import { en } from '../words/index.js';
 
 /** Reads option values; each throws `option-value`, which says what was got and what is expected. */
 function refuse(option: string, got: string, expected: string): never {
-  throw new RondureError('option-value', { option, got, expected });
+  throw new RondureError('option-value', { option, got: got.replace(/\s+/g, ' '), expected });
 }
 
 /** A plain decimal number: no exponents, no hexadecimal, nothing around it. */
@@ -32,7 +32,7 @@ const mmPerUnit: Record<string, number> = { '': 1, mm: 1, cm: 10, in: 25.4 };
 /** `90`, `90mm`, `9cm`, `3.5in`, with or without a space; millimetres. */
 export function length(option: string) {
   return (text: string): number => {
-    const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim());
+    const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim().toLowerCase());
     const value = parts ? Number(parts[1]) * mmPerUnit[parts[2] ?? ''] : NaN;
     if (value > 0 && value <= 10_000) return value;
     return refuse(option, text, en.expected.length);

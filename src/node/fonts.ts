@@ -12,6 +12,15 @@ export function bundledFonts(): Promise<Fonts> {
   return loaded;
 }
 
+/** A text without the characters that the bundled fonts cannot draw. */
+export async function drawableText(text: string): Promise<string> {
+  const { regular, bold } = await bundledFonts();
+  const drawn = Array.from(text).filter(
+    (character) => regular.has(character) && bold.has(character),
+  );
+  return drawn.join('').trim();
+}
+
 async function fontBytes(weight: string): Promise<Uint8Array> {
   return readFile(new URL(`../../fonts/NotoSans-${weight}.ttf`, import.meta.url));
 }

@@ -86,6 +86,20 @@ export async function patternFiles(
   return files;
 }
 
+/**
+ * Makes sure that everything which is lettered on the drawings can be drawn.
+ *
+ * @throws RondureError `glyph-missing`
+ */
+export async function requireGlyphs({ title, panels, beads }: Pattern): Promise<void> {
+  const { regular, bold } = await bundledFonts();
+  const texts = [title, ...panels.map(({ name }) => name), ...beads.flatMap((b) => [b.id, b.name])];
+  for (const character of new Set(texts.join(''))) {
+    regular.glyph(character);
+    bold.glyph(character);
+  }
+}
+
 function paint(geometry: PanelGeometry, beads: StitchBeads, widthPx: number): Picture {
   return renderWorked({
     geometry,

@@ -17,6 +17,8 @@ export interface Glyph {
 export interface Face {
   /** @throws RondureError `glyph-missing` */
   glyph(character: string): Glyph;
+  /** Whether the face can draw a character. */
+  has(character: string): boolean;
   /** Height of a capital H, in ems. */
   readonly capHeight: number;
 }
@@ -70,6 +72,7 @@ function loadFace(bytes: Uint8Array, prefix: string): Face {
   }
 
   return {
+    has: (character) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0),
     capHeight: font.capHeight / em,
     glyph(character) {
       let glyph = made.get(character);

@@ -22,7 +22,7 @@ export function problemSentence(words: Words, problem: Problem): string {
 /**
  * Everything that must hold in a pattern and that its schema cannot say: round r has N·r stitches,
  * every letter has a bead, letters go in order without gaps, and the stringing list reads back to
- * the chart. Of unknown letters the first in each round is told.
+ * the chart.
  *
  * @returns the problems found; empty for a sound pattern
  */
@@ -75,9 +75,15 @@ function roundProblems({ shape, beads }: Pattern, panel: Panel): Problem[] {
       const facts = { panel: panel.name, round, got: marks.length, expected };
       found.push({ code: 'round-length', facts });
     }
-    const stranger = Array.from(marks).findIndex((mark) => !known.has(mark));
-    if (stranger >= 0) {
-      const facts = { panel: panel.name, round, stitch: stranger + 1, letter: marks[stranger] };
+    const strangers = new Map<string, number[]>();
+    Array.from(marks).forEach((mark, i) => {
+      if (known.has(mark)) return;
+      const stitches = strangers.get(mark) ?? [];
+      stitches.push(i + 1);
+      strangers.set(mark, stitches);
+    });
+    for (const [letter, stitches] of strangers) {
+      const facts = { panel: panel.name, round, stitches, letter };
       found.push({ code: 'letter-unknown', facts });
     }
   });

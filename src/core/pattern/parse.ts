@@ -19,14 +19,7 @@ const mostLevels = 32;
  * @throws RondureError `pattern-not-json`, `pattern-not-ours`, `pattern-too-new`, `pattern-invalid`
  */
 export function parsePattern(text: string, where: string, words: Words = en): Pattern {
-  const given = parseJson(text, where);
-  if (!isRecord(given) || given.format !== 'rondure-pattern') {
-    throw new RondureError('pattern-not-ours', { where });
-  }
-  const { version } = given;
-  if (typeof version === 'number' && Number.isInteger(version) && version > patternVersion) {
-    throw new RondureError('pattern-too-new', { where, version, known: patternVersion });
-  }
+  const given = parseEnvelope(text, where);
   const invalid = (path: string, problem: string, more = 0) =>
     new RondureError('pattern-invalid', { where, path, problem, more });
   if (isTooDeep(given)) throw invalid('', words.pattern.tooDeep);
@@ -45,6 +38,19 @@ export function parsePattern(text: string, where: string, words: Words = en): Pa
   return pattern;
 }
 
+/** JSON that says it is a pattern of ours, in a version that is known here. */
+export function parseEnvelope(text: string, where: string): Record<string, unknown> {
+  const given = parseJson(text, where);
+  if (!isRecord(given) || given.format !== 'rondure-pattern') {
+    throw new RondureError('pattern-not-ours', { where });
+  }
+  const { version } = given;
+  if (typeof version === 'number' && Number.isInteger(version) && version > patternVersion) {
+    throw new RondureError('pattern-too-new', { where, version, known: patternVersion });
+  }
+  return given;
+}
+
 function parseJson(text: string, where: string): unknown {
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''));
@@ -60,12 +66,12 @@ function shortened(message: string): string {
   return line.length > 120 ? `${line.slice(0, 119)}…` : line;
 }
 
-function isRecord(value: unknown): value is Record<string, unknown> {
+export function isRecord(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /** Walks level by level, so that no nesting can exhaust the stack. */
-function isTooDeep(value: unknown): boolean {
+export function isTooDeep(value: unknown): boolean {
   let level: unknown[] = [value];
   for (let depth = 0; depth < mostLevels; depth++) {
     level = level.flatMap((item) =>
@@ -77,14 +83,15 @@ function isTooDeep(value: unknown): boolean {
 }
 
 /** `panels[0].rounds[3]`: the way the place is written in a program. */
-function pathText(path: readonly PropertyKey[]): string {
+export function pathText(path: readonly PropertyKey[]): string {
   return path
     .map((step) => (typeof step === 'number' ? `[${step}]` : `.${String(step)}`))
     .join('')
     .replace(/^\./, '');
 }
 
-function issueText(words: Words, issue: Issue, given: unknown): string {
+/** What is wrong with one value, to be put after its path. */
+export function issueText(words: Words, issue: Issue, given: unknown): string {
   const say = words.pattern;
   switch (issue.code) {
     case 'unrecognized_keys':

@@ -1,93 +1,172 @@
 import { RondureError } from '../errors.js';
 import { bareMark, letters, undecidedMark } from '../pattern/schema.js';
 import { shapeLimits } from '../shape.js';
+import { readHead } from './read-head.js';
+import type { ListHead } from './read-head.js';
 
 /** No round can hold more: 12 wedges, 80 rounds. */
 const mostInRound = shapeLimits.wedges.most * shapeLimits.rounds.most;
 
-/** `R7 (49 stitches, …):` or `Round 7:`; the part in brackets is for the reader and not checked. */
-const roundStart = /^\s*r(?:ound|nd|d)?\.?\s*(\d{1,3})\s*(?:\([^)]*\)\s*)?:/i;
+/** `R7 (49 stitches, …):` or `Round 7:`. */
+const roundStart = /^\s*r(?:ound|nd|d)?\.?\s*(\d{1,3})\s*(?:\(([^)]*)\)\s*)?:/i;
+
+/** One round of a list. */
+export interface ListedRound {
+  /** Line of the text on which the round begins, from 1. */
+  readonly line: number;
+  readonly marks: string;
+  /** Stitches, from 0, with which a pair in square brackets begins. */
+  readonly pairs: readonly number[];
+  /** The counts in front, as far as they are there. */
+  readonly said: { readonly stitches?: number; readonly beads?: number; readonly total?: number };
+}
+
+/** A list of rounds as it stands, not yet compared with how a panel grows. */
+export interface RoundList {
+  readonly head: ListHead;
+  readonly rounds: readonly ListedRound[];
+}
 
 /**
- * Reads a list of rounds back: what `roundsText` writes, or one typed by hand. Lines before the
- * first round are skipped, a line without a round number carries on the round above it; spaces and
- * capitals do not matter; x, × and * all repeat.
+ * Reads a list of rounds back: what `roundsText` writes, or one typed by hand. A line without a
+ * round number carries on the round above it; spaces and capitals do not matter; x, × and * all
+ * repeat.
  *
  * @param where how to name the list in an error
- * @returns the marks of each round, from round 1
  * @throws RondureError `rounds-unreadable`, `rounds-none`
  */
-export function parseRoundsText(text: string, where: string): string[] {
-  const bodies: { line: number; body: string }[][] = [];
-  text.split(/\r\n?|\n/).forEach((content, index) => {
-    const line = index + 1;
-    const start = roundStart.exec(content);
-    if (start) {
-      const expected = bodies.length + 1;
-      if (Number(start[1]) !== expected) {
-        const facts = { where, line, got: `R${start[1]}`, expected: `R${expected}` };
-        throw new RondureError('rounds-unreadable', facts);
+export function readRoundList(text: string, where: string): RoundList {
+  const bodies: { line: number; said: string; parts: Part[] }[] = [];
+  const head: string[] = [];
+  text
+    .replace(/^\uFEFF/, '')
+    .split(/\r\n?|\n/)
+    .forEach((content, index) => {
+      const line = index + 1;
+      const start = roundStart.exec(content);
+      if (start) {
+        const expected = bodies.length + 1;
+        if (Number(start[1]) !== expected) {
+          const facts = { where, line, got: `R${start[1]}`, expected: `R${expected}` };
+          throw new RondureError('rounds-unreadable', facts);
+        }
+        const parts = [{ line, body: content.slice(start[0].length) }];
+        bodies.push({ line, said: start[2] ?? '', parts });
+      } else if (bodies.length === 0) {
+        head.push(content);
+      } else if (content.trim() !== '') {
+        bodies[bodies.length - 1].parts.push({ line, body: content });
       }
-      bodies.push([{ line, body: content.slice(start[0].length) }]);
-    } else if (bodies.length > 0 && content.trim() !== '') {
-      bodies[bodies.length - 1].push({ line, body: content });
-    }
-  });
+    });
   if (bodies.length === 0) throw new RondureError('rounds-none', { where });
-  return bodies.map((parts) => marksOf(parts, where));
+  const rounds = bodies.map(({ line, said, parts }) => {
+    return { line, ...marksOf(parts, where), said: countsIn(said) };
+  });
+  return { head: readHead(head), rounds };
+}
+
+/** The marks of each round of a list, from round 1; see `readRoundList`. */
+export function parseRoundsText(text: string, where: string): string[] {
+  return readRoundList(text, where).rounds.map(({ marks }) => marks);
+}
+
+interface Part {
+  readonly line: number;
+  readonly body: string;
+}
+
+function countsIn(said: string): ListedRound['said'] {
+  const number = (pattern: RegExp) => {
+    const found = pattern.exec(said);
+    return found ? Number(found[1]) : undefined;
+  };
+  const [stitches, beads] = [number(/(\d{1,6}) *st/i), number(/(\d{1,6}) *bead/i)];
+  const total = number(/total *(\d{1,6})/i);
+  return {
+    ...(stitches !== undefined && { stitches }),
+    ...(beads !== undefined && { beads }),
+    ...(total !== undefined && { total }),
+  };
 }
 
 /** x stands for a letter and for "times": it repeats only right behind a closing bracket. */
 const token = /\s*(?:(\d+)\s*([a-z]+|[._])|([a-z]+|[._])|([()[\]])|([×*])|,)/iy;
 const repeat = /\s*[x×*]\s*(\d+)/iy;
 
-function marksOf(parts: readonly { line: number; body: string }[], where: string): string {
-  const stack: string[] = [''];
-  const put = (marks: string) => (stack[stack.length - 1] += marks);
+/** The marks between two brackets, and where pairs begin among them. */
+interface Stretch {
+  marks: string;
+  pairs: number[];
+  /** Where an open square bracket stands. */
+  open?: number | undefined;
+}
+
+function marksOf(parts: readonly Part[], where: string): { marks: string; pairs: number[] } {
+  const stack: Stretch[] = [{ marks: '', pairs: [] }];
   for (const { line, body } of parts) {
     const refuse = (at: number, expected: string): never => {
       const got = body.slice(at).trim().slice(0, 20);
       throw new RondureError('rounds-unreadable', { where, line, got, expected });
     };
+    const end = body.trimEnd().length;
     let at = 0;
-    while (body.slice(at).trim() !== '') {
+    while (at < end) {
       token.lastIndex = at;
       const found = token.exec(body) ?? refuse(at, '3A');
       const [, count, counted, single, bracket, stray] = found;
       if (stray) refuse(at, '3A');
+      const top = stack[stack.length - 1];
       const word = counted ?? single;
       if (word !== undefined) {
         const mark = markOf(word) ?? refuse(at, '3A');
         const times = Number(count ?? 1);
         if (times < 1 || times > mostInRound) refuse(at, `1–${mostInRound}`);
-        put(mark.repeat(times));
+        top.marks += mark.repeat(times);
       }
       at = token.lastIndex;
-      if (bracket === '(') stack.push('');
+      if (bracket === '[') {
+        if (top.open !== undefined) refuse(at - 1, ']');
+        top.open = top.marks.length;
+      }
+      if (bracket === ']') {
+        if (top.open === undefined || top.marks.length !== top.open + 2) refuse(at - 1, '[A B]');
+        top.pairs.push(top.open!);
+        top.open = undefined;
+      }
+      if (bracket === '(') stack.push({ marks: '', pairs: [] });
       if (bracket === ')') {
         if (stack.length === 1) refuse(at - 1, '3A');
-        const inside = stack.pop() as string;
+        if (top.open !== undefined) refuse(at - 1, ']');
+        stack.pop();
         repeat.lastIndex = at;
         const times = repeat.exec(body);
         if (times) at = repeat.lastIndex;
         const n = times ? Number(times[1]) : 1;
-        if (n < 1 || inside.length * n > mostInRound) refuse(at - 1, `1–${mostInRound}`);
-        put(inside.repeat(n));
+        const { marks } = top;
+        if (n < 1 || n > mostInRound || marks.length * n > mostInRound) {
+          refuse(at - 1, `1–${mostInRound}`);
+        }
+        append(stack[stack.length - 1], top, n);
       }
-      if (stack.length > 9 || stack[stack.length - 1].length > mostInRound) {
+      if (stack.length > 9 || stack[stack.length - 1].marks.length > mostInRound) {
         refuse(at - 1, `1–${mostInRound}`);
       }
     }
   }
-  if (stack.length > 1) {
-    throw new RondureError('rounds-unreadable', {
-      where,
-      line: parts[parts.length - 1].line,
-      got: '(',
-      expected: ')',
-    });
+  const { line } = parts[parts.length - 1];
+  const unclosed = (got: string, expected: string) =>
+    new RondureError('rounds-unreadable', { where, line, got, expected });
+  if (stack.some(({ open }) => open !== undefined)) throw unclosed('[', ']');
+  if (stack.length > 1) throw unclosed('(', ')');
+  return { marks: stack[0].marks, pairs: stack[0].pairs };
+}
+
+function append(to: Stretch, part: Stretch, times: number): void {
+  for (let n = 0; n < times; n++) {
+    const from = to.marks.length + n * part.marks.length;
+    for (const pair of part.pairs) to.pairs.push(from + pair);
   }
-  return stack[0];
+  to.marks += part.marks.repeat(times);
 }
 
 /** A letter, `bare` or `.`, `open` or `_`; undefined for anything else. */

@@ -89,7 +89,11 @@ export const cli = {
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
     warning: 'Note:',
   },
+  untitled: 'Panel',
   error: 'Error:',
+  notPrinted: (f: { detail: string }) =>
+    `The summary could not be printed (${f.detail}): free some space, or send it elsewhere.`,
   bug: 'That was a fault of this program, not yours. Please report it with this text:',
-  tryHelp: 'See: rondure chart --help',
+  tryHelp: (command: string) => `See: rondure ${command} --help`,
+  outputNeeded: 'Say where the pattern should go: add -o and the name of a new folder.',
 };

@@ -5,6 +5,11 @@ const named = (name: string) => (name === '-' ? 'the standard input' : name);
 /** The same at the beginning of one. */
 const Named = (name: string) => (name === '-' ? 'The standard input' : name);
 
+type Told = readonly { message: string }[];
+/** One problem, or several, a line each. */
+const allOf = (problems: Told) =>
+  `${problems.length === 1 ? 'one problem' : `${problems.length} problems`}:${problems.map(({ message }) => `\n  ${message}`).join('')}`;
+
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
  * error's facts. Keys are stable: programs read them.
@@ -21,7 +26,12 @@ export const errors = {
   'pattern-too-new': (f: { where: string; version: number; known: number }) =>
     `${f.where} was written by a newer Rondure (pattern version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
   'pattern-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
-    `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it or make the pattern again from the picture.`,
+    `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it (rondure check names everything that is wrong), or make the pattern again from the picture.`,
+  'pattern-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,
+  'pattern-not-inside': (f: { name: string; format: 'png' | 'svg' }) =>
+    `${Named(f.name)} is ${f.format === 'png' ? 'a PNG picture' : 'an SVG drawing'} without a Rondure pattern inside: give pattern.json, or chart.svg or chart.png as Rondure wrote them.`,
+  'text-not-unicode': (f: { name: string }) =>
+    `${Named(f.name)} is not plain text that can be read here: save it as text in UTF-8.`,
   usage: (f: { problem: string }) => f.problem,
   'option-value': (f: { option: string; got: string; expected: string }) =>
     `${f.option} cannot be “${f.got}”: give ${f.expected}.`,
@@ -45,7 +55,7 @@ export const errors = {
   'palette-all-left-out': () =>
     'No bead is left to choose from: leave out fewer beads, or use a palette with more of them.',
   'palette-too-small-to-keep': (f: { kept: number; most: number }) =>
-    `You keep ${f.kept} beads but allow only ${f.most} colours: raise --colours to ${f.kept}, or keep fewer beads.`,
+    `${f.kept} beads must be used (kept, or as background), but only ${f.most === 1 ? '1 colour is' : `${f.most} colours are`} allowed: raise --colours to ${f.kept}, or keep fewer beads.`,
   'bead-not-in-palette': (f: { row: number; rows: number }) =>
     `The palette has no bead ${f.row}: its beads are numbered 1 to ${f.rows}.`,
   'weights-impossible': (f: { row: number; got: number }) =>
@@ -54,6 +64,7 @@ export const errors = {
     `The bundled lettering has no "${f.character}" (${f.code}): leave that character out of the title and of the bead names.`,
   'rounds-none': (f: { where: string }) =>
     `${f.where} holds no list of rounds: a round should start with R1, R2 and so on, then a colon.`,
+  'rounds-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,
   'rounds-unreadable': (f: { where: string; line: number; got: string; expected: string }) =>
     `Line ${f.line} of ${f.where} cannot be read at “${f.got}”: expected ${f.expected === '3A' ? 'a number and a letter, such as 3A' : f.expected}.`,
   'size-unknown': (f: { got: string; known: readonly string[] }) =>

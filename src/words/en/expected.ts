@@ -23,8 +23,6 @@ export const expected = {
     size: 'both set the size',
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
-    writing: 'nothing is written',
     input: 'standard input can be read once only',
   },
-  outputFolder: 'Say where the pattern should go: add -o and the name of a new folder.',
 };

@@ -1,6 +1,7 @@
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
+import { edits } from './edits.js';
 import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
@@ -17,6 +18,7 @@ export const en = {
   chart,
   cli,
   compare,
+  edits,
   errors,
   expected,
   warnings,

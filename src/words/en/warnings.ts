@@ -18,4 +18,8 @@ export const warnings = {
     `Hard to tell apart in print or on the table: ${f.pairs.join(', ')}${f.more > 0 ? ` and ${f.more} more pairs` : ''}. Keep these beads in marked dishes, or use fewer --colours.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
+  'bead-unused': (f: { letter: string; name: string }) =>
+    `No stitch carries bead ${f.letter} (${f.name}) any more; you need none of it.`,
+  'bead-made-up': (f: { letter: string; name: string }) =>
+    `The palette has no bead for ${f.letter} (${f.name}), so it is drawn in a colour of ours: give your beads with --beads.`,
 };

@@ -1,0 +1,50 @@
+import type { Command } from 'commander';
+import { brokenError, findProblems } from '../core/pattern/find-problems.js';
+import { problemSentence } from '../core/pattern/check.js';
+import { patternReport } from '../core/pattern/report.js';
+import { readBytes } from '../node/read-bytes.js';
+import { nameIn } from '../node/read-text.js';
+import type { Words } from '../words/index.js';
+import type { Io } from './io.js';
+import { printOptions, refusePrintContradictions } from './output-options.js';
+import type { OutputOptions } from './output-options.js';
+import { grouped } from './summary.js';
+
+/** Version of the object printed by `check --json`. */
+export const checkSchema = 1;
+
+/** `check PATTERN`: everything that is wrong in a pattern; exit code 3 when something is. */
+export function addCheckCommand(program: Command, words: Words, io: Io): void {
+  const command = program
+    .command('check')
+    .description(words.edits.check)
+    .argument('<PATTERN>', words.edits.redrawPattern)
+    .helpOption('-h, --help', words.cli.options.help)
+    .addHelpText('before', words.edits.checkExamples)
+    .addHelpText('after', `\n${words.cli.exitCodes}`);
+  for (const one of printOptions(words)) command.addOption(one);
+  command.action(async (file: string) => {
+    const options = command.opts<OutputOptions>();
+    refusePrintContradictions(options);
+    const { patternTextIn } = await import('../node/read-pattern.js');
+    const where = nameIn(file);
+    const text = patternTextIn(await readBytes(file), file);
+    const { problems, notes, pattern } = findProblems(text, where, words);
+    if (pattern === undefined) throw brokenError(where, problems, words);
+    const { title, shape } = pattern;
+    const report = patternReport(pattern);
+    const told = notes.map((note) => ({ ...note, message: problemSentence(words, note) }));
+    if (options.json) {
+      const { wedges, rounds } = shape;
+      const { stitches, beads, colours } = report;
+      const counts = { wedges, rounds, stitches, beads, colours };
+      const head = { schema: 'rondure-check', version: checkSchema, file, sound: true, title };
+      io.out(JSON.stringify({ ...head, ...counts, notes: told }, null, 2) + '\n');
+    } else if (!options.quiet) {
+      const [stitches, beads] = [grouped(report.stitches), grouped(report.beads)];
+      const lines = [words.edits.sound({ ...shape, title, stitches, beads })];
+      for (const { message } of told) lines.push(`${words.cli.summary.warning} ${message}`);
+      io.out(lines.join('\n') + '\n');
+    }
+  });
+}

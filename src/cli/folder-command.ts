@@ -1,0 +1,59 @@
+import type { Pattern } from '../core/pattern/schema.js';
+import { colourChanges } from '../core/texts/runs.js';
+import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import type { Words } from '../words/index.js';
+import type { Io } from './io.js';
+import type { OutputOptions } from './output-options.js';
+import { Progress } from './progress.js';
+import { summaryJson, summaryText } from './summary.js';
+import type { SummaryReport } from './summary.js';
+
+/** What a command made, before it is drawn and written. */
+export interface Made {
+  pattern: Pattern;
+  report: SummaryReport;
+  /** Size across that was asked for, millimetres. */
+  wishMm?: number | undefined;
+}
+
+/**
+ * The common course of every command that ends in a folder of pattern files: look whether the
+ * folder can be written, make the pattern, draw and write its files, and tell what was done.
+ */
+export async function runFolderCommand(
+  options: OutputOptions,
+  words: Words,
+  io: Io,
+  make: (progress: Progress) => Promise<Made>,
+): Promise<void> {
+  const progress = new Progress(io.progress, options.quiet === true || options.json === true);
+  const folder = options.dryRun ? undefined : options.output;
+  const force = options.force === true;
+  try {
+    if (options.output !== undefined) await checkOutputFree(options.output, force);
+    // Loaded while another thread decodes the picture.
+    const [{ pattern, report, wishMm }, { patternFiles, requireGlyphs }] = await Promise.all([
+      make(progress),
+      import('../node/pattern-files.js'),
+    ]);
+    await requireGlyphs(pattern);
+    let files: string[] = [];
+    if (folder !== undefined) {
+      const made = await patternFiles(pattern, words, (step) =>
+        progress.say(words.cli.steps[step]),
+      );
+      progress.say(words.cli.steps.writing);
+      io.guard?.(true);
+      await writeFolder(folder, made, { force, signal: io.signal });
+      files = [...made.keys()].sort();
+    }
+    progress.clear();
+    const changes = colourChanges(pattern, 0);
+    const result = { pattern, report, colourChanges: changes, wishMm, folder, files };
+    if (options.json) io.out(summaryJson(result, words));
+    else if (!options.quiet) io.out(summaryText(result, words));
+  } finally {
+    io.guard?.(false);
+    progress.clear();
+  }
+}

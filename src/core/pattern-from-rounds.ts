@@ -1,0 +1,120 @@
+import type { Bead } from './bead.js';
+import { RondureError, warning } from './errors.js';
+import type { Warning } from './errors.js';
+import { panelGeometry } from './geometry/panel.js';
+import { colourOfLetter } from './palette/letter-colours.js';
+import { letters } from './pattern/schema.js';
+import type { Pattern, PatternBead } from './pattern/schema.js';
+import { completeShape } from './shape.js';
+import type { ShapeWish } from './shape.js';
+import {
+  checkRoundList,
+  increaseOfList,
+  listProblemSentence,
+  wedgesOfList,
+} from './texts/check-rounds.js';
+import { oneLine } from './texts/lines.js';
+import type { RoundList } from './texts/read-rounds.js';
+import { en } from '../words/index.js';
+import type { Words } from '../words/index.js';
+
+/** A list of rounds and what it does not tell of itself. */
+export interface RoundsWish {
+  list: RoundList;
+  /** How to name the list in an error. */
+  where: string;
+  /** Used where the list has no title of its own. */
+  title: string;
+  beads: readonly Bead[];
+  /** Whether letters without a name take the beads in order. */
+  inOrder: boolean;
+  /** What is given here goes before what the list says. */
+  shape: Partial<Omit<ShapeWish, 'rounds'>> & Pick<ShapeWish, 'beadDiameterMm'>;
+  startDegrees?: number;
+}
+
+/**
+ * Makes a pattern of a list of rounds. Wedges and increase are what most of the list speaks for,
+ * where they are not given; then every round must agree with them.
+ *
+ * @throws RondureError `rounds-broken` with all that is wrong, and those of `completeShape`
+ */
+export function patternFromRounds(
+  wish: RoundsWish,
+  words: Words = en,
+): { pattern: Pattern; warnings: Warning[] } {
+  const { list, where } = wish;
+  const wedges = wish.shape.wedges ?? wedgesOfList(list) ?? list.rounds[0].marks.length;
+  const increase = wish.shape.increase ?? increaseOfList(list) ?? 'last';
+  const shape = completeShape({
+    ...list.head.shape,
+    ...wish.shape,
+    wedges,
+    increase,
+    rounds: list.rounds.length,
+  });
+  const named = new Map<string, string>();
+  for (const { letter, label } of list.head.beads) {
+    if (!named.has(letter)) named.set(letter, label);
+  }
+  const known = named.size > 0 ? new Set(named.keys()) : undefined;
+  const problems = checkRoundList(list, shape, known);
+  if (problems.length > 0) {
+    const told = problems.map((one) => ({ ...one, message: listProblemSentence(words, one) }));
+    throw new RondureError('rounds-broken', { where, problems: told });
+  }
+  const marks = list.rounds.map((round) => round.marks);
+  const used = new Set([...named.keys(), ...marks.join('')]);
+  const warnings: Warning[] = [];
+  const beads = Array.from(letters)
+    .filter((letter) => used.has(letter))
+    .map((letter) => beadOf(letter, named.get(letter), wish, words, warnings));
+  const { startDegrees } = panelGeometry(
+    shape,
+    wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
+  );
+  const pattern: Pattern = {
+    format: 'rondure-pattern',
+    version: 1,
+    title: list.head.title ?? wish.title,
+    shape,
+    beads,
+    panels: [{ name: list.head.panel ?? 'front', startDegrees, rounds: marks }],
+  };
+  return { pattern, warnings };
+}
+
+function beadOf(
+  letter: string,
+  label: string | undefined,
+  { beads, inOrder }: Pick<RoundsWish, 'beads' | 'inOrder'>,
+  words: Words,
+  warnings: Warning[],
+): PatternBead {
+  const place = letters.indexOf(letter);
+  const found = label === undefined ? inOrder && beads[place] : beadLabelled(beads, label);
+  if (found) {
+    const { lab: _lab, filled: _filled, ...kept } = found;
+    return { letter, ...kept };
+  }
+  const name = (label ?? words.edits.colourOf(letter)).slice(0, 200);
+  if (label !== undefined || inOrder) warnings.push(warning('bead-made-up', { letter, name }));
+  const [, outside, inside] = /^(.*\S) \((.*)\)$/.exec(name) ?? [];
+  return {
+    letter,
+    id: inside || (label === undefined ? letter : name),
+    name: outside ?? name,
+    hex: colourOfLetter(place),
+  };
+}
+
+/** A label is `name (id)`, or a name or an id alone; capitals do not matter. */
+function beadLabelled(beads: readonly Bead[], label: string): Bead | undefined {
+  const wanted = label.toLowerCase();
+  const said = (text: string) => oneLine(text).toLowerCase();
+  return (
+    beads.find(({ id, name }) => `${said(name)} (${said(id)})` === wanted) ??
+    beads.find(({ id }) => said(id) === wanted || wanted.endsWith(` (${said(id)})`)) ??
+    beads.find(({ name }) => said(name) === wanted)
+  );
+}

@@ -1,0 +1,51 @@
+import type { Shape } from '../shape.js';
+
+/** What the text above a list of rounds tells, as far as it is there. */
+export interface ListHead {
+  readonly title?: string;
+  readonly panel?: string;
+  /** The lines under "The beads:", a letter and a name each, without the counts. */
+  readonly beads: readonly { readonly letter: string; readonly label: string }[];
+  readonly shape: Partial<Pick<Shape, 'hand' | 'beadsFace' | 'construction' | 'lean'>>;
+}
+
+const titleLine = /^\s*Rounds of (\S.*), (\S.*?) panel\s*$/i;
+const beadsLine = /^\s*the beads:\s*$/i;
+/** A letter, space or a sign, and a name; behind the name perhaps ", 12 beads". */
+const beadLine = /^\s*([A-HJ-NP-Z])(?:\s*[:=]\s*|\s+)(\S.*?)(?:,\s*[\d,]+\s+beads?)?\s*$/i;
+
+/**
+ * Reads the head of a list of rounds back: the sentences that `roundsText` writes there. Whatever
+ * else stands there is passed over.
+ */
+export function readHead(lines: readonly string[]): ListHead {
+  const beads: { letter: string; label: string }[] = [];
+  const start = lines.findIndex((line) => beadsLine.test(line));
+  for (const line of start < 0 ? [] : lines.slice(start + 1)) {
+    const found = beadLine.exec(line);
+    if (!found) break;
+    beads.push({ letter: found[1].toUpperCase(), label: found[2] });
+  }
+  const titled = lines.map((line) => titleLine.exec(line)).find((found) => found !== null);
+  const prose = lines.join(' ').replace(/\s+/g, ' ');
+  return {
+    ...(titled && { title: titled[1].slice(0, 200), panel: titled[2].slice(0, 80) }),
+    beads,
+    shape: shapeIn(prose),
+  };
+}
+
+function shapeIn(prose: string): ListHead['shape'] {
+  const way = /for the (right|left) hand with the beads (away|toward)/i.exec(prose);
+  const lean = /\blean (?:of )?(-?\d(?:\.\d+)?)/i.exec(prose);
+  const spiral = /rounds run on as a spiral/i.test(prose);
+  const joined = /close every round with a slip stitch/i.test(prose);
+  return {
+    ...(way && {
+      hand: way[1].toLowerCase() as Shape['hand'],
+      beadsFace: way[2].toLowerCase() as Shape['beadsFace'],
+    }),
+    ...(lean && Math.abs(Number(lean[1])) <= 1 && { lean: Number(lean[1]) }),
+    ...(spiral !== joined && { construction: spiral ? ('spiral' as const) : ('joined' as const) }),
+  };
+}

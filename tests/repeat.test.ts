@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { makePattern } from '../src/core/make.js';
+import { readPalette } from '../src/core/palette/read-palette.js';
+import { roundsText } from '../src/core/texts/rounds.js';
+import { en } from '../src/words/index.js';
+import { paint, sequence } from './support/paint.js';
+
+const palette = readPalette('hex\n#ffffff\n#a01020\n#1040a0\n#208040\n#e0c020\n', 'test.csv');
+
+/** Blots of five colours without any symmetry of their own. */
+function blots() {
+  const next = sequence(11);
+  const spots = Array.from({ length: 40 }, () => [next(120), next(120), next(5)]);
+  const colours = [
+    [255, 255, 255],
+    [160, 16, 32],
+    [16, 64, 160],
+    [32, 128, 64],
+    [224, 192, 32],
+  ] as const;
+  return paint(120, 120, (x, y) => {
+    const near = spots.reduce((a, b) =>
+      Math.hypot(x - a[0], y - a[1]) < Math.hypot(x - b[0], y - b[1]) ? a : b,
+    );
+    return colours[near[2]];
+  });
+}
+
+const shapes = [
+  { wedges: 7, rounds: 12 },
+  { wedges: 7, rounds: 12, hand: 'left' },
+  { wedges: 6, rounds: 15, increase: 'first', lean: -0.5 },
+  { wedges: 5, rounds: 10, increase: 'middle', beadsFace: 'toward' },
+  { wedges: 12, rounds: 9, construction: 'joined', outline: 'circle', hand: 'left' },
+  { wedges: 3, rounds: 14, construction: 'joined', lean: 0.2, beadsFace: 'toward' },
+] as const;
+
+describe('--repeat', () => {
+  it.each(shapes)('gives every wedge the same stitches, told once a round: %o', (shape) => {
+    for (const art of ['photo', 'drawing'] as const) {
+      const { pattern } = makePattern({
+        picture: blots(),
+        pictureName: 'blots',
+        title: 'blots',
+        beads: palette.beads,
+        colours: 5,
+        shape: { ...shape, beadDiameterMm: 2.1 },
+        place: {
+          place: 'fill',
+          zoom: 1,
+          shiftXmm: 0,
+          shiftYmm: 0,
+          rotateDegrees: 0,
+          mirror: false,
+          repeat: true,
+        },
+        art,
+        background: '#ffffff',
+      });
+      expect(pattern.beads.length).toBeGreaterThan(2);
+      const { rounds } = pattern.panels[0];
+      rounds.forEach((marks, index) => {
+        const wedge = marks.slice(0, index + 1);
+        expect(marks).toBe(wedge.repeat(shape.wedges));
+      });
+      // Round 1 has no pairs, and so one run of N stitches says it all.
+      const [first, ...lines] = roundsText(pattern, 0, en)
+        .split('\n')
+        .filter((line) => /^R\d/.test(line));
+      expect(first).toMatch(new RegExp(`: ${shape.wedges}[A-E]$`));
+      expect(lines).toHaveLength(shape.rounds - 1);
+      for (const line of lines) {
+        expect(line).toMatch(new RegExp(`: \\([^()]+\\) x ${shape.wedges}$`));
+      }
+    }
+  });
+});
