@@ -10,6 +10,10 @@ import type { Io } from './io.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRoundsCommand } from './rounds.js';
 
+/** Control characters in names must not reach a terminal; line ends stay, for lists of problems. */
+// eslint-disable-next-line no-control-regex
+const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
+
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {
   const program = new Command('rondure')
@@ -70,12 +74,7 @@ function tell(
     io.err(`${words.cli.bug}\n${text}\n`);
     return exitCodes.bug;
   }
-  // Names may hold control characters, which must not reach a terminal.
-  // eslint-disable-next-line no-control-regex
-  const message = errorSentence(words, known).replace(
-    /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g,
-    ' ',
-  );
+  const message = errorSentence(words, known).replace(controls, ' ');
   io.err(
     asJson
       ? JSON.stringify({ error: { code: known.code, message, facts: known.facts ?? {} } }) + '\n'
