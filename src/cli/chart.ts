@@ -2,6 +2,7 @@ import { basename, resolve } from 'node:path';
 import type { Command } from 'commander';
 import { RondureError } from '../core/errors.js';
 import { makePattern } from '../core/make.js';
+import { decodePalette } from '../core/palette/decode.js';
 import { readPalette } from '../core/palette/read-palette.js';
 import { colourChanges } from '../core/texts/runs.js';
 import { checkOutputFree, writeFolder } from '../node/output-folder.js';
@@ -86,7 +87,7 @@ async function paletteFor(options: ChartOptions) {
   const size = options.size === undefined ? {} : { size: options.size };
   if (options.beads === undefined) return readPalette(...(await defaultPalette()), size);
   const bytes = await readBytes(options.beads);
-  return readPalette(new TextDecoder().decode(bytes), options.beads, size);
+  return readPalette(decodePalette(bytes), options.beads, size);
 }
 
 function refuseIfInterrupted(signal: AbortSignal): void {

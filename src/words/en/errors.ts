@@ -72,6 +72,10 @@ export const errors = {
     `Line ${f.line} of ${f.where}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
   'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
     `Line ${f.line} of ${f.where} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+  'palette-not-json': (f: { where: string; detail: string }) =>
+    `${Named(f.where)} begins like JSON but cannot be read as JSON (${f.detail}): save it again in the program that wrote it.`,
+  'palette-no-beads-in-json': (f: { where: string }) =>
+    `${Named(f.where)} is JSON without a list of beads: give a list such as [{ "name": "barley", "hex": "#d9b36a" }], or a pattern.json.`,
   'palette-too-long': (f: { where: string; most: number }) =>
     `${f.where} holds more than ${f.most} beads: keep those that you might use.`,
   'palette-no-bead-of-size': (f: { where: string; size: string; found: readonly string[] }) =>
