@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
+import { addBeadsCommand } from './beads.js';
 import { addChartCommand } from './chart.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
@@ -19,6 +20,7 @@ export function makeProgram(words: Words, io: Io): Command {
     .exitOverride()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
+  addBeadsCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }
