@@ -5,8 +5,8 @@ import type { RondureError } from '../src/core/errors.js';
 import { readJars } from '../src/core/palette/photo/read-jars.js';
 import type { JarGrid } from '../src/core/palette/photo/grid.js';
 import { readPicture } from '../src/node/read-picture.js';
-import { jarPhoto } from './jar-photo.js';
-import type { JarPhoto } from './jar-photo.js';
+import { jarPhoto } from './support/jar-photo.js';
+import type { JarPhoto } from './support/jar-photo.js';
 
 const hexes = [
   ...['#f8f6f0', '#d8b066', '#b3262e', '#2f6f9f'],
@@ -53,8 +53,7 @@ describe('colours from a photograph', () => {
       5,
     ],
     ['beads on paper on a dark table', { ...hard, turnDegrees: 0, table: 0.08, seed: 9 }, 3, 7],
-    // Matt balls by Lambert's law keep a shaded side, so they read a little dark.
-    ['balls', { ...hard, turnDegrees: -3, beads: 'balls', seed: 10 }, 4.5, 7],
+    ['balls', { ...hard, turnDegrees: -3, beads: 'balls', seed: 10 }, 3, 7],
   ] as const)('of %s are near', async (_, more, mostMean, mostWorst) => {
     const found = await differences({ ...small, ...more });
     expect(mean(found)).toBeLessThan(mostMean);
@@ -71,9 +70,7 @@ describe('colours from a photograph', () => {
   });
 
   it.each([
-    [1, 1],
     [1, 5],
-    [6, 1],
     [7, 9],
   ])('are read from %i rows of %i', async (rows, columns) => {
     const many = Array.from({ length: rows * columns }, (_, n) => hexes[1 + (n % 11)]);

@@ -19,7 +19,11 @@ export { defaultStartDegrees, doubledStitch, turnsInWedges } from './geometry/tu
 export { makePattern } from './make.js';
 export type { PanelReport, PanelWish } from './make.js';
 export { sampledWithoutTurn } from './leaned.js';
-export { readPalette } from './palette/read-palette.js';
+export { nearPairs, sameColours, sameNames } from './palette/alike.js';
+export { decodePalette } from './palette/decode.js';
+export { paletteCsv } from './palette/palette-csv.js';
+export { readJars } from './palette/photo/read-jars.js';
+export { readPalette, surveyPalette } from './palette/read-palette.js';
 export { beadSizes, parseSize } from './palette/sizes.js';
 export { checkPattern, problemSentence } from './pattern/check.js';
 export { parsePattern } from './pattern/parse.js';
@@ -28,6 +32,7 @@ export type { Panel, Pattern, PatternBead, Place, Shape } from './pattern/schema
 export { patternText } from './pattern/serialise.js';
 export type { Picture } from './picture.js';
 export { chartSvg, patternInSvg } from './draw/chart.js';
+export { sampleCardSvgs } from './draw/sample-card.js';
 export { loadFonts } from './draw/font.js';
 export { wedgesSvg } from './draw/wedges.js';
 export { renderWorked } from './draw/worked.js';

@@ -11,3 +11,4 @@ export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';
 export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';
 export { patternFiles, patternKeyword } from './pattern-files.js';
+export { cardFolder, sampleFiles } from './sample-files.js';

@@ -63,7 +63,7 @@ export const beads = {
   written: (f: { folder: string; files: readonly string[] }) =>
     `The sample card is in ${f.folder}: ${f.files.join(', ')}`,
   note: 'Note:',
-  jar: (f: { row: number; column: number }) => `row ${f.row}, column ${f.column}`,
+  jar: (f: { row: number; column: number }) => `row ${f.row} column ${f.column}`,
   card: {
     title: (f: { title: string }) => `Samples: ${f.title}`,
     description: (f: { count: number; page: number; pages: number }) =>

@@ -3,8 +3,8 @@ import { linearToLab65 } from '../../colour/lab.js';
 import { linearToSrgb8 } from '../../colour/srgb.js';
 
 /** Shares of a heap's pixels, from the darkest, between which its colour is taken. */
-const fromShare = 0.4;
-const toShare = 0.85;
+const fromShare = 0.35;
+const toShare = 0.8;
 /** Spread of a and b (quarter to quarter) above which a heap is not of one colour. */
 const mixedSpread = 22;
 

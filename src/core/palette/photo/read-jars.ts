@@ -6,6 +6,7 @@ import type { Words } from '../../../words/index.js';
 import { beadMask, dilated, eroded } from './bead-mask.js';
 import { findGrid } from './grid.js';
 import type { FoundGrid, JarGrid } from './grid.js';
+import { liesInGrid } from './grid-check.js';
 import { jarColour } from './jar-colour.js';
 import { lightMap } from './light-map.js';
 import { paperLight } from './paper-light.js';
@@ -47,7 +48,13 @@ export function readJars(
   const heaps = heapsOf(solid, found, cells);
   const cellArea = found.pitchX * found.pitchY;
   const isEmpty = heaps.map((heap) => heap.length < Math.max(6, leastShare * cellArea));
-  refuseWrongGrid(solid, found, heaps, isEmpty, grid, where);
+  const empty = emptyPlaces(isEmpty, grid);
+  if (empty.length === cells) throw new RondureError('jars-none', { name: where });
+  if (!liesInGrid(heaps, isEmpty, found, grid, width)) {
+    const { rows, columns } = grid;
+    const facts = { name: where, rows, columns, empty: empty.slice(0, 8) };
+    throw new RondureError('jars-not-in-grid', facts);
+  }
   const around = paperAround(even, dilated(mask, width, height, 3), width, found, cells);
   const jars: Jar[] = [];
   const mixed: string[] = [];
@@ -59,7 +66,6 @@ export function readJars(
     if (isMixed) mixed.push(jarId(jar));
   });
   const notes = paperNotes(picture, paper);
-  const empty = emptyPlaces(isEmpty, grid);
   if (empty.length > 0) notes.push(warning('jars-empty', { places: empty }));
   if (mixed.length > 0) notes.push(warning('jar-mixed', { places: mixed }));
   return { jars, notes };
@@ -87,7 +93,7 @@ function emptyPlaces(isEmpty: readonly boolean[], grid: JarGrid): string[] {
 function heapsOf(solid: Uint8Array, { cellOf, offset }: FoundGrid, cells: number): number[][] {
   const heaps = Array.from({ length: cells }, (): number[] => []);
   for (let at = 0; at < solid.length; at++) {
-    if (solid[at] && offset[at] < 0.5) heaps[cellOf[at]].push(at);
+    if (solid[at] && offset[at] < 0.6) heaps[cellOf[at]].push(at);
   }
   return heaps;
 }
@@ -102,42 +108,6 @@ function withoutPaper(even: Float64Array, heap: readonly number[]): readonly num
   const sorted = beads.map(least).sort((a, b) => a - b);
   const pale = sorted.length === 0 || sorted[Math.floor(sorted.length * 0.6)] > 0.55;
   return pale ? heap : beads;
-}
-
-/** Beads that lie between cells, or mostly beside their middles, are in another grid. */
-function refuseWrongGrid(
-  solid: Uint8Array,
-  { offset }: FoundGrid,
-  heaps: readonly number[][],
-  isEmpty: readonly boolean[],
-  grid: JarGrid,
-  where: string,
-): void {
-  let all = 0;
-  let between = 0;
-  for (let at = 0; at < solid.length; at++) {
-    if (!solid[at]) continue;
-    all++;
-    if (offset[at] > 0.42) between++;
-  }
-  const full = heaps.filter((_, cell) => !isEmpty[cell]);
-  const hollow = full.filter((heap) => !heap.some((at) => offset[at] < 0.15));
-  const empty = emptyPlaces(isEmpty, grid);
-  if (all === 0) throw new RondureError('jars-none', { name: where });
-  if (between > 0.2 * all || hollow.length * 2 > full.length || hasEmptyLine(isEmpty, grid)) {
-    const { rows, columns } = grid;
-    const facts = { name: where, rows, columns, empty: empty.slice(0, 8) };
-    throw new RondureError('jars-not-in-grid', facts);
-  }
-}
-
-/** A row or column without any bead. */
-function hasEmptyLine(isEmpty: readonly boolean[], { rows, columns }: JarGrid): boolean {
-  const line = (length: number, cellAt: (n: number) => number) =>
-    Array.from({ length }, (_, n) => isEmpty[cellAt(n)]).every(Boolean);
-  for (let r = 0; r < rows; r++) if (line(columns, (c) => r * columns + c)) return true;
-  for (let c = 0; c < columns; c++) if (line(rows, (r) => r * columns + c)) return true;
-  return false;
 }
 
 /** Median light of the paper around each heap, where 1 is what the whole picture's paper says. */

@@ -1,8 +1,8 @@
 import sharp from 'sharp';
-import { parseHex } from '../src/core/colour/hex.js';
-import { linearToSrgb8, srgbToLinear } from '../src/core/colour/srgb.js';
-import { beadPainter } from '../src/core/draw/bead-light.js';
-import { glossOf } from '../src/core/draw/gloss.js';
+import { parseHex } from '../../src/core/colour/hex.js';
+import { linearToSrgb8, srgbToLinear } from '../../src/core/colour/srgb.js';
+import { beadPainter } from '../../src/core/draw/bead-light.js';
+import { glossOf } from '../../src/core/draw/gloss.js';
 
 /** Heaps of beads on white paper, photographed by program. */
 export interface JarPhoto {
@@ -52,7 +52,7 @@ export async function jarPhoto(wish: JarPhoto): Promise<Buffer> {
   const margin = (wish.table ?? 0) + 0.06;
   const pitchX = (width * (1 - 2 * margin)) / columns;
   const pitchY = (height * (1 - 2 * margin)) / rows;
-  const heap = (wish.heap ?? 0.33) * Math.min(pitchX, pitchY);
+  const heap = Math.min(90, (wish.heap ?? 0.33) * Math.min(pitchX, pitchY));
   const beadPx = wish.beadPx ?? 13;
   const spots: { x: number; y: number; hex: string }[] = [];
   hexes.forEach((hex, place) => {
@@ -107,7 +107,10 @@ function castShadow(
   });
 }
 
-/** A matt ball under a lamp at the upper left and light from all around, with a small highlight. */
+/**
+ * A matt ball (Lambert's law) under a lamp at the upper left and light from all around, with a small
+ * highlight. The paper lies flat in the same light and counts as white.
+ */
 function ball(
   data: Uint8ClampedArray,
   w: number,
@@ -120,7 +123,7 @@ function ball(
   eachWithin(w, h, x, y, r, (at, far, dx, dy) => {
     const nz = Math.sqrt(1 - far * far);
     const lambert = Math.max(0, -0.45 * dx - 0.5 * dy + 0.74 * nz);
-    const light = 0.35 + 0.65 * lambert;
+    const light = (0.35 + 0.65 * lambert) / (0.35 + 0.65 * 0.74);
     const highlight = lambert > 0.985 ? 0.8 : 0;
     for (let c = 0; c < 3; c++) {
       data[at + c] = linearToSrgb8(srgbToLinear[rgb[c]] * light + highlight);
