@@ -47,12 +47,13 @@ describe('colours from a photograph', () => {
   it.each([
     ['glossy beads', { ...hard, seed: 7 }, 3, 7],
     [
-      'matte beads, lit from the right',
-      { ...hard, light: [0.45, 0.85], finish: 'matte', seed: 8 },
+      'matte beads, lit from the right, aslant',
+      { ...hard, light: [0.45, 0.85], finish: 'matte', keystone: 0.12, seed: 8 },
       3,
       5,
     ],
     ['beads on paper on a dark table', { ...hard, turnDegrees: 0, table: 0.08, seed: 9 }, 3, 7],
+    ['single beads', { ...hard, count: 1, beadPx: 12, heap: 0.05, seed: 11 }, 3.5, 8],
     ['balls', { ...hard, turnDegrees: -3, beads: 'balls', seed: 10 }, 3, 7],
   ] as const)('of %s are near', async (_, more, mostMean, mostWorst) => {
     const found = await differences({ ...small, ...more });

@@ -101,7 +101,7 @@ async function beads(
   if (folder !== undefined && usable) {
     progress.say(words.beads.steps.drawing);
     const made = await sampleFiles(survey.beads, titleOf(survey.where), words);
-    io.signal.throwIfAborted();
+    if (io.signal.aborted) throw new RondureError('interrupted', undefined);
     await writeFolder(folder, made, { force, signal: io.signal, kind: cardFolder });
     files = [...made.keys()];
   }

@@ -18,6 +18,8 @@ export interface JarPhoto {
   finish?: string;
   /** Turn of the camera, degrees. */
   turnDegrees?: number;
+  /** Camera held aslant: how much wider the lower edge is than the middle, as a share. */
+  keystone?: number;
   /** Light at the left and the right edge, share of white; red, green and blue of the lamp. */
   light?: readonly [number, number];
   lamp?: readonly [number, number, number];
@@ -27,6 +29,8 @@ export interface JarPhoto {
   table?: number;
   /** Radius of a heap, share of the pitch. */
   heap?: number;
+  /** Beads in a heap; as many as cover it when left out. */
+  count?: number;
   /** Radius of a bead, pixels. */
   beadPx?: number;
 }
@@ -57,12 +61,14 @@ export async function jarPhoto(wish: JarPhoto): Promise<Buffer> {
   const spots: { x: number; y: number; hex: string }[] = [];
   hexes.forEach((hex, place) => {
     if (hex === undefined) return;
-    const u = (margin - 0.5) * width + ((place % columns) + 0.5) * pitchX;
+    const wide = 1 + 2 * (wish.keystone ?? 0) * ((Math.floor(place / columns) + 0.5) / rows - 0.5);
+    const u = ((margin - 0.5) * width + ((place % columns) + 0.5) * pitchX) * wide;
     const v = (margin - 0.5) * height + (Math.floor(place / columns) + 0.5) * pitchY;
     const x = width / 2 + u * Math.cos(turn) - v * Math.sin(turn);
     const y = height / 2 + u * Math.sin(turn) + v * Math.cos(turn);
     const size = heap * (0.75 + 0.25 * next());
-    for (let n = 0; n < (3.2 * size * size) / (beadPx * beadPx); n++) {
+    const count = wish.count ?? (3.2 * size * size) / (beadPx * beadPx);
+    for (let n = 0; n < count; n++) {
       const far = Math.sqrt(next()) * size;
       const way = next() * 2 * Math.PI;
       spots.push({ x: x + far * Math.cos(way), y: y + far * Math.sin(way), hex });

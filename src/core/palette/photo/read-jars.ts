@@ -21,7 +21,7 @@ export interface Jar {
 /** Longest side that is looked at; a heap is then still hundreds of pixels. */
 const mostPx = 1200;
 /** Fewer pixels than this share of a cell are dust. */
-const leastShare = 0.004;
+const leastShare = 0.001;
 
 /**
  * Reads the colours of heaps of beads that lie in rows and columns on white paper, the paper taken
