@@ -229,6 +229,16 @@ it('finds every near pair that the formula itself finds', () => {
   );
 });
 
+it('keeps cells that look like formulas as they were, through its own CSV', () => {
+  const { beads } = readPalette('id,name,hex\n-1,=SUM(A1),#123456\n@x,+y,#654321', '');
+  const text = paletteCsv(beads);
+  expect(text).toContain("'=SUM(A1)");
+  expect(readPalette(text, '').beads.map(({ id, name }) => [id, name])).toEqual([
+    ['-1', '=SUM(A1)'],
+    ['@x', '+y'],
+  ]);
+});
+
 it('keeps measured colours in the palette it writes', () => {
   const { beads } = readPalette('name;L;a;b\nred;53,24;-80,09;67,2', '');
   const again = readPalette(paletteCsv(beads), '').beads;

@@ -59,9 +59,9 @@ export const errors = {
   'size-unknown': (f: { got: string; known: readonly string[] }) =>
     `The bead size “${f.got}” is not in our table: use one of ${f.known.join(', ')}, or give the diameter of each bead in the palette.`,
   'palette-empty': (f: { where: string }) =>
-    `${f.where} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
+    `${Named(f.where)} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
   'palette-no-colour-column': (f: { where: string; found: readonly string[] }) =>
-    `${f.where} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
+    `${Named(f.where)} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
   'palette-bad-row': (f: {
     where: string;
     line: number;
@@ -69,9 +69,9 @@ export const errors = {
     got: string;
     expected: string;
   }) =>
-    `Line ${f.line} of ${f.where}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
+    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
   'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
-    `Line ${f.line} of ${f.where} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
   'palette-unusable': (f: { where: string; count: number; rows: readonly string[] }) =>
     `${Named(f.where)} has ${f.count === 1 ? 'one cell' : `${f.count} cells`} that cannot be used:\n${f.rows.map((row) => `  ${row}`).join('\n')}`,
   'card-too-long': (f: { count: number; most: number }) =>
@@ -90,9 +90,9 @@ export const errors = {
   'palette-no-beads-in-json': (f: { where: string }) =>
     `${Named(f.where)} is JSON without a list of beads: give a list such as [{ "name": "barley", "hex": "#d9b36a" }], or a pattern.json.`,
   'palette-too-long': (f: { where: string; most: number }) =>
-    `${f.where} holds more than ${f.most} beads: keep those that you might use.`,
+    `${Named(f.where)} holds more than ${f.most} beads: keep those that you might use.`,
   'palette-no-bead-of-size': (f: { where: string; size: string; found: readonly string[] }) =>
-    `${f.where} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
+    `${Named(f.where)} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
 
   // files that are read; `-` is the standard input
   'file-missing': (f: { name: string }) =>
