@@ -1,3 +1,4 @@
+import { decodePalette } from '../core/palette/decode.js';
 import { readPalette } from '../core/palette/read-palette.js';
 import type { Palette } from '../core/palette/read-palette.js';
 import { defaultPalette } from '../node/palettes.js';
@@ -8,5 +9,5 @@ export async function paletteFor(options: { beads?: string; size?: string }): Pr
   const size = options.size === undefined ? {} : { size: options.size };
   if (options.beads === undefined) return readPalette(...(await defaultPalette()), size);
   const bytes = await readBytes(options.beads);
-  return readPalette(new TextDecoder().decode(bytes), options.beads, size);
+  return readPalette(decodePalette(bytes), options.beads, size);
 }

@@ -3,6 +3,7 @@ import type { Option } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
+import { addBeadsCommand } from './beads.js';
 import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
@@ -30,6 +31,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addRedrawCommand(program, words, io);
   addCheckCommand(program, words, io);
   addRoundsCommand(program, words, io);
+  addBeadsCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }

@@ -12,3 +12,4 @@ export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';
 export { patternFiles, patternKeyword } from './pattern-files.js';
 export { patternTextIn, readPattern } from './read-pattern.js';
+export { cardFolder, sampleFiles } from './sample-files.js';

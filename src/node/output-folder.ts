@@ -20,6 +20,20 @@ export const ourFiles: readonly string[] = [
   'materials.csv',
 ];
 
+/** What a kind of folder may get from us, and how an older one of the kind is known. */
+export interface FolderKind {
+  isOurFile(name: string): boolean;
+  isOurFolder(dir: string): Promise<boolean>;
+  /** What a folder that is not ours lacks. */
+  readonly mark: 'pattern' | 'card';
+}
+
+const patternFolder: FolderKind = {
+  isOurFile: (name) => ourFiles.includes(name),
+  isOurFolder: holdsPattern,
+  mark: 'pattern',
+};
+
 /**
  * Whether `writeFolder` could write there; to be asked before long work. Nothing is made, but what
  * a killed run left is mended.
@@ -28,11 +42,15 @@ export const ourFiles: readonly string[] = [
  * neither an empty folder nor one with a pattern.json of ours), 'output-is-here',
  * 'output-parent-not-folder', 'output-name-bad', 'output-not-writable'.
  */
-export async function checkOutputFree(dir: string, force: boolean): Promise<void> {
+export async function checkOutputFree(
+  dir: string,
+  force: boolean,
+  kind: FolderKind = patternFolder,
+): Promise<void> {
   try {
     const target = await targetOf(dir);
     await recover(target);
-    await refuse(dir, target, force);
+    await refuse(dir, target, force, kind);
     const parent = await nearestParent(target);
     if (!(await stat(parent)).isDirectory())
       throw new RondureError('output-parent-not-folder', { dir, parent });
@@ -53,18 +71,18 @@ export async function checkOutputFree(dir: string, force: boolean): Promise<void
 export async function writeFolder(
   dir: string,
   files: ReadonlyMap<string, Uint8Array | string>,
-  options: { force: boolean; signal?: AbortSignal },
+  options: { force: boolean; signal?: AbortSignal; kind?: FolderKind },
 ): Promise<void> {
   for (const name of files.keys())
     if (basename(name) !== name || name === '' || name === '.' || name === '..')
       throw new TypeError(`no plain file name: ${name}`);
-  const { force, signal } = options;
+  const { force, signal, kind = patternFolder } = options;
   let madeParent: string | undefined;
   let fresh: string | undefined;
   try {
     const target = await targetOf(dir);
     await recover(target);
-    const older = await refuse(dir, target, force);
+    const older = await refuse(dir, target, force, kind);
     signal?.throwIfAborted();
     madeParent = await mkdir(dirname(target), { recursive: true });
     const beside = neighbour(target, 'new');
@@ -75,13 +93,13 @@ export async function writeFolder(
       await writeFile(join(fresh, name), content, { flag: 'wx' });
     }
     if (older) {
-      const ours = new Set([...ourFiles, ...files.keys()]);
       const plain = new Set(
         (await readdir(target, { withFileTypes: true }))
           .filter((entry) => entry.isFile())
           .map((entry) => entry.name),
       );
-      await carryOver(target, fresh, (name) => !(ours.has(name) && plain.has(name)), signal);
+      const ours = (name: string) => plain.has(name) && (kind.isOurFile(name) || files.has(name));
+      await carryOver(target, fresh, (name) => !ours(name), signal);
       await chmod(fresh, (await stat(target)).mode & 0o7777);
     }
     signal?.throwIfAborted();
@@ -107,7 +125,12 @@ async function targetOf(dir: string): Promise<string> {
 }
 
 /** True when an older folder will be replaced, false when nothing is there; else throws. */
-async function refuse(dir: string, target: string, force: boolean): Promise<boolean> {
+async function refuse(
+  dir: string,
+  target: string,
+  force: boolean,
+  kind: FolderKind,
+): Promise<boolean> {
   if (!(await exists(target))) return false;
   if (!force) throw new RondureError('output-exists', { dir });
   let names: string[];
@@ -121,8 +144,8 @@ async function refuse(dir: string, target: string, force: boolean): Promise<bool
       throw new RondureError('output-not-ours', { dir, found: 'link' }, { cause: error });
     throw error;
   }
-  if (names.length > 0 && !(await holdsPattern(target)))
-    throw new RondureError('output-not-ours', { dir, found: 'folder' });
+  if (names.length > 0 && !(await kind.isOurFolder(target)))
+    throw new RondureError('output-not-ours', { dir, found: 'folder', mark: kind.mark });
   const here = relative(target, process.cwd());
   if (here === '' || (here !== '..' && !here.startsWith(`..${sep}`) && resolve(here) !== here))
     throw new RondureError('output-is-here', { dir });

@@ -16,20 +16,22 @@ export interface RowReader {
   /** A number in a range, undefined when empty. */
   number(column: Column, least: number, most: number, expected?: string): number | undefined;
   /** An error for this row. */
-  bad(column: Column, expected: string): RondureError;
+  bad(column: Column, expected: string, got?: string): RondureError<'palette-bad-row'>;
 }
 
 /** Makes the function that gives a reader for each row of a table. */
 export function rowReader(table: Table, where: string, words: Words): (row: TableRow) => RowReader {
   const { at, header } = table.columns;
-  const commaAllowed = table.separator !== ',';
+  const commaAllowed = table.decimalComma;
   return ({ line, cells }) => {
     const raw = (column: Column) => {
       const index = at.get(column);
-      return index === undefined ? '' : (cells[index] ?? '').replace(/\s+/g, ' ').trim();
+      const text = index === undefined ? '' : (cells[index] ?? '').replace(/\s+/g, ' ').trim();
+      // The apostrophe that keeps a spreadsheet from taking a cell for a formula.
+      return table.format === 'csv' ? text.replace(/^'(?=[=+\-@])/, '') : text;
     };
-    const bad = (column: Column, expected: string) => {
-      const got = raw(column).replace(new RegExp(hidden, 'gu'), '').slice(0, 40);
+    const bad = (column: Column, expected: string, text = raw(column)) => {
+      const got = text.replace(new RegExp(hidden, 'gu'), '').slice(0, 40);
       const named = header[at.get(column) ?? -1]
         ?.replace(/[\p{Cc}\s]+/gu, ' ')
         .trim()

@@ -91,19 +91,44 @@ export function isHex(cell: string): boolean {
 }
 
 /**
- * Columns of rows without names: every row must hold a colour in the same place. What stands before
- * it is the id, or id and name; a single text after it is the name.
+ * Columns of rows without names that we know: the colours stand where most rows hold one (the last
+ * such place, since an id of digits may look like a colour too). What stands before is the id, or id
+ * and name; a single text beside it is the name. When only the first row holds no colour there, it
+ * is taken for names in another language, and those columns that we can guess are read.
  */
 export function columnsWithoutHeader(rows: readonly (readonly string[])[]): Columns | undefined {
-  const width = Math.max(0, ...rows.map((row) => row.length));
-  // A row of digits may look like a colour too (an id 100200), so the last such column is taken.
-  for (let hex = width - 1; hex >= 0; hex--) {
-    if (!rows.every((row) => isHex(row[hex] ?? ''))) continue;
-    const at = new Map<Column, number>([['hex', hex]]);
-    const others = [...Array(width).keys()].filter((index) => index !== hex);
-    if (others.length === 1) at.set('name', others[0]);
-    if (others.length >= 2) at.set('id', others[0]).set('name', others[1]);
-    return { at, ignored: [], header: [] };
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+  let hex = -1;
+  let most = 0;
+  for (let index = 0; index < Math.min(width, 200); index++) {
+    const count = rows.reduce((sum, row) => sum + (isHex(row[index] ?? '') ? 1 : 0), 0);
+    if (count >= most && count > 0) [hex, most] = [index, count];
   }
-  return undefined;
+  if (hex < 0 || most * 2 < rows.length) return undefined;
+  const at = new Map<Column, number>([['hex', hex]]);
+  const [first] = rows;
+  if (most >= 2 && !isNaming(first, hex)) return withoutNames(at, width, hex);
+  if (most < 2 && rows.length > 1) return undefined;
+  if (most < 2) return withoutNames(at, width, hex);
+  const ignored: string[] = [];
+  first.forEach((cell, index) => {
+    const column = columnNamed(cell);
+    if (index === hex) return;
+    if (column && !at.has(column)) at.set(column, index);
+    else if (cell.trim() !== '') ignored.push(cell.trim());
+  });
+  return { at, ignored, header: first };
+}
+
+/** A first row of words only, where a colour would stand. */
+function isNaming(row: readonly string[], hex: number): boolean {
+  return row.every((cell) => !/\d|#/.test(cell)) && /\p{L}/u.test(row[hex] ?? '');
+}
+
+function withoutNames(at: Map<Column, number>, width: number, hex: number): Columns {
+  const others = [...Array(width).keys()].filter((index) => index !== hex);
+  if (others.length === 1) at.set('name', others[0]);
+  if (others.length >= 2) at.set('id', others[0]).set('name', others[1]);
+  const ignored = others.slice(2).map((index) => String(index + 1));
+  return { at, ignored, header: [] };
 }

@@ -1,15 +1,13 @@
-import { formatHex, parseHex } from '../colour/hex.js';
-import { hexToLab65, lab65ToHex } from '../colour/lab.js';
 import { RondureError, warning } from '../errors.js';
 import type { Warning } from '../errors.js';
 import type { Bead } from '../bead.js';
 import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
-import { rowReader } from './cells.js';
-import type { RowReader } from './cells.js';
-import { beadSizes, defaultSize, findSize, parseSize } from './sizes.js';
+import { middleDiameter, panelSize, withDefaults } from './fill.js';
+import { readRows } from './rows.js';
+import type { Row, RowProblem } from './rows.js';
 import { readTable } from './table.js';
-import { millionth } from '../units.js';
+import type { PaletteFormat } from './table.js';
 
 const mostBeads = 10_000;
 
@@ -24,21 +22,16 @@ export interface Palette {
   readonly notes: Warning[];
 }
 
-interface Row extends Partial<Omit<Bead, 'lab' | 'hex' | 'filled'>> {
-  line: number;
-  hex: string;
-  lab: readonly [number, number, number];
-}
-
 /**
- * Reads a palette from CSV: comma, semicolon or tab; a first line of column names, or rows that
- * each hold a colour. Only the colour is needed, as hex or as L, a, b (D65, 2°); what is missing is
+ * Reads a palette: CSV (comma, semicolon or tab; a first line of column names, or rows that each
+ * hold a colour), JSON or a GIMP palette. Only the colour is needed, as hex or as L, a, b (D65, 2°); what is missing is
  * filled from the trade table and told in `filled`. Beads of another size than the panel's are left
  * out; its size is `options.size`, or else the commonest in the palette, or else 11/0.
  *
  * @param where how to name the palette in an error
  * @throws RondureError `palette-empty`, `palette-no-colour-column`, `palette-bad-row`,
- *   `palette-id-twice`, `palette-too-long`, `palette-no-bead-of-size`, `size-unknown`
+ *   `palette-id-twice`, `palette-too-long`, `palette-no-bead-of-size`, `size-unknown`,
+ *   `palette-not-json`, `palette-no-beads-in-json`
  */
 export function readPalette(
   text: string,
@@ -46,20 +39,63 @@ export function readPalette(
   options: { size?: string } = {},
   words: Words = en,
 ): Palette {
+  const { rows, problems, notes } = rowsAndNotes(text, where, words);
+  if (problems.length > 0) throw problems[0];
+  const chosen = ofOneSize(rows, where, options.size, notes);
+  return { ...chosen, diameterMm: middleDiameter(chosen.beads), notes };
+}
+
+/** A palette looked through: what can be used of it, and all that is wrong. */
+export interface PaletteSurvey {
+  readonly format: PaletteFormat;
+  readonly beads: Bead[];
+  /** Every fault of every row, by line. */
+  readonly problems: RowProblem[];
+  readonly notes: Warning[];
+}
+
+/**
+ * Reads what can be read of a palette and gathers every fault instead of stopping at the first.
+ * Beads of all sizes are kept unless a size is wished.
+ *
+ * @throws RondureError as `readPalette`, but for `palette-id-twice` and faults of single rows
+ */
+export function surveyPalette(
+  text: string,
+  where: string,
+  options: { size?: string } = {},
+  words: Words = en,
+): PaletteSurvey {
+  const { format, rows, problems, notes } = rowsAndNotes(text, where, words);
+  problems.sort((one, other) => one.facts.line - other.facts.line);
+  const beads =
+    options.size !== undefined && rows.length > 0
+      ? ofOneSize(rows, where, options.size, notes).beads
+      : withDefaults(rows, panelSize(rows, options.size));
+  return { format, beads, problems, notes };
+}
+
+function rowsAndNotes(text: string, where: string, words: Words) {
   const table = readTable(text, where, words);
   if (table.rows.length > mostBeads) {
     throw new RondureError('palette-too-long', { where, most: mostBeads });
   }
-  const read = rowReader(table, where, words);
-  const rows = table.rows.map((row) => rowOf(read(row), words));
-  refuseDoubleIds(rows, where);
   const notes: Warning[] = [];
   const { ignored } = table.columns;
   if (ignored.length > 0) {
     const columns = ignored.slice(0, 8).map((name) => name.slice(0, 30));
     notes.push(warning('palette-columns-ignored', { columns }));
   }
-  const size = panelSize(rows, options.size);
+  return { format: table.format, ...readRows(table, where, words), notes };
+}
+
+function ofOneSize(
+  rows: readonly Row[],
+  where: string,
+  wish: string | undefined,
+  notes: Warning[],
+): { beads: Bead[]; size: string } {
+  const size = panelSize(rows, wish);
   const fits = rows.map((row) => (row.size ?? size) === size);
   const others = [...new Set(rows.flatMap((row) => row.size ?? []))].filter((s) => s !== size);
   const beads = withDefaults(rows, size).filter((_, index) => fits[index]);
@@ -70,127 +106,5 @@ export function readPalette(
     const count = rows.length - beads.length;
     notes.push(warning('palette-sizes-left-out', { count, size, others }));
   }
-  return { beads, size, diameterMm: middleDiameter(beads), notes };
-}
-
-function rowOf(row: RowReader, words: Words): Row {
-  const diameterMm = row.number('diameterMm', 0.1, 50);
-  return {
-    line: row.line,
-    ...colourOf(row, words),
-    ...defined({
-      id: row.text('id', 200),
-      name: row.text('name', 200),
-      finish: row.text('finish', 80),
-      size: sizeText(row, diameterMm, words),
-      diameterMm,
-      beadsPerGram: row.number('beadsPerGram', 0.01, 100_000),
-      grams: row.number('grams', 0, 1_000_000),
-      price: row.number('price', 0, 1_000_000),
-      packGrams: row.number('packGrams', 0.01, 1_000_000),
-    }),
-  };
-}
-
-/** Measured L, a, b win over the hex, which then only serves to draw. */
-function colourOf(row: RowReader, words: Words): Pick<Row, 'hex' | 'lab'> {
-  const given = row.raw('hex');
-  const rgb = parseHex(given);
-  if (given !== '' && !rgb) throw row.bad('hex', words.palette.colour);
-  const L = row.number('L', 0, 100, words.palette.labLightness);
-  const a = row.number('a', -160, 160, words.palette.labAxis);
-  const b = row.number('b', -160, 160, words.palette.labAxis);
-  const hex = rgb && formatHex(...rgb);
-  if (L !== undefined || a !== undefined || b !== undefined) {
-    if (L === undefined) throw row.bad('L', words.palette.labLightness);
-    if (a === undefined) throw row.bad('a', words.palette.labAxis);
-    if (b === undefined) throw row.bad('b', words.palette.labAxis);
-    const lab = [millionth(L), millionth(a), millionth(b)] as const;
-    return { lab, hex: hex ?? lab65ToHex(L, a, b) };
-  }
-  if (hex === undefined) throw row.bad('hex', words.palette.colour);
-  return { hex, lab: hexToLab65(hex) };
-}
-
-/** A size that we do not know is kept as it is when the diameter stands beside it. */
-function sizeText(row: RowReader, diameterMm: number | undefined, words: Words) {
-  const given = row.text('size', 40);
-  if (given === undefined) return undefined;
-  const known = findSize(given);
-  if (known) return known.name;
-  if (diameterMm !== undefined) return given;
-  throw row.bad('size', words.palette.size(beadSizes.map(({ name }) => name)));
-}
-
-function refuseDoubleIds(rows: readonly Row[], where: string): void {
-  const seen = new Map<string, number>();
-  for (const { id, line } of rows) {
-    if (id === undefined) continue;
-    const firstLine = seen.get(id);
-    if (firstLine !== undefined) {
-      throw new RondureError('palette-id-twice', { where, line, id: id.slice(0, 40), firstLine });
-    }
-    seen.set(id, line);
-  }
-}
-
-/** Ties go to the size that comes first in the palette. */
-function panelSize(rows: readonly Row[], wish: string | undefined): string {
-  if (wish !== undefined) {
-    const own = rows.find(({ size }) => size === wish.trim());
-    return own?.size ?? parseSize(wish);
-  }
-  const counts = new Map<string, number>();
-  for (const { size } of rows) if (size) counts.set(size, (counts.get(size) ?? 0) + 1);
-  let best = defaultSize;
-  let most = 0;
-  for (const [size, count] of counts) {
-    if (count > most) [best, most] = [size, count];
-  }
-  return best;
-}
-
-/** Fills what a row leaves open; a row number that is already someone's id is avoided. */
-function withDefaults(rows: readonly Row[], panelSizeName: string): Bead[] {
-  const taken = new Set(rows.map(({ id }) => id));
-  return rows.map((row, index) => {
-    const number = String(index + 1);
-    const id = row.id ?? (taken.has(number) ? `row-${number}` : number);
-    const size = row.size ?? panelSizeName;
-    const known = findSize(size);
-    const filled: Bead['filled'][number][] = [];
-    if (row.id === undefined) filled.push('id');
-    if (row.name === undefined) filled.push('name');
-    if (row.size === undefined) filled.push('size');
-    if (row.diameterMm === undefined && known) filled.push('diameterMm');
-    if (row.beadsPerGram === undefined && known) filled.push('beadsPerGram');
-    const { hex, lab, finish, grams, price, packGrams } = row;
-    return {
-      id,
-      name: row.name ?? row.id ?? hex,
-      hex,
-      lab,
-      size,
-      ...defined({
-        finish,
-        grams,
-        price,
-        packGrams,
-        diameterMm: row.diameterMm ?? known?.diameterMm,
-        beadsPerGram: row.beadsPerGram ?? known?.beadsPerGram,
-      }),
-      filled,
-    };
-  });
-}
-
-function middleDiameter(beads: readonly Bead[]): number {
-  const sorted = beads.flatMap(({ diameterMm }) => diameterMm ?? []).sort((a, b) => a - b);
-  return sorted[Math.floor((sorted.length - 1) / 2)];
-}
-
-/** Without the keys that have no value. */
-function defined<T extends object>(fields: T): { [K in keyof T]?: Exclude<T[K], undefined> } {
-  const kept = Object.entries(fields).filter(([, value]) => value !== undefined);
-  return Object.fromEntries(kept) as { [K in keyof T]?: Exclude<T[K], undefined> };
+  return { beads, size };
 }

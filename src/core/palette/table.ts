@@ -2,65 +2,83 @@ import Papa from 'papaparse';
 import { RondureError } from '../errors.js';
 import type { Words } from '../../words/index.js';
 import { columnsOfHeader, columnsWithoutHeader } from './columns.js';
-import type { Columns } from './columns.js';
+import type { Column, Columns } from './columns.js';
+import { gplTable, isGpl } from './gpl.js';
+import { isJson, jsonTable } from './json-table.js';
 
 const separators = [',', ';', '\t'] as const;
 type Separator = (typeof separators)[number];
+
+/** The kinds of file a palette can be. */
+export type PaletteFormat = 'csv' | 'json' | 'gpl';
 
 /** A row of a palette as text, and the line on which it starts, from 1. */
 export interface TableRow {
   readonly line: number;
   readonly cells: readonly string[];
+  /** What was wrong with the row before its cells could be looked at. */
+  readonly problem?: { readonly column: Column; readonly got: string; readonly expected: string };
 }
 
 /** A palette cut into cells. */
 export interface Table {
-  readonly separator: Separator;
+  readonly format: PaletteFormat;
   readonly columns: Columns;
+  /** Whether 2,15 is a number here. */
+  readonly decimalComma: boolean;
   /** Rows with something in them, without the line of names. */
   readonly rows: readonly TableRow[];
 }
 
 /**
- * Cuts a palette into rows and columns. The separator is the one that makes sense of most columns:
- * comma, semicolon or tab.
+ * Cuts a palette into rows and columns; its content decides whether it is a GIMP palette, JSON or
+ * CSV.
  *
- * @throws RondureError `palette-empty`, `palette-no-colour-column`, `palette-bad-row`
+ * @throws RondureError `palette-empty`, `palette-no-colour-column`, `palette-bad-row`,
+ *   `palette-not-json`, `palette-no-beads-in-json`
  */
 export function readTable(text: string, where: string, words: Words): Table {
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   if (plain.trim() === '') throw new RondureError('palette-empty', { where });
-  let best: Table | undefined;
-  let bestScore = 0;
+  const table = isGpl(plain)
+    ? gplTable(plain, words)
+    : isJson(plain)
+      ? jsonTable(plain, where, words)
+      : csvTable(plain, where, words);
+  if (table.rows.length === 0) throw new RondureError('palette-empty', { where });
+  return table;
+}
+
+/** The separator is the one that makes sense of most columns: comma, semicolon or tab. */
+function csvTable(text: string, where: string, words: Words): Table {
+  let best: { table: Table; separator: Separator } | undefined;
   for (const separator of separators) {
-    const table = tableWith(plain, separator);
-    const score = table ? table.columns.at.size : 0;
-    if (table && score > bestScore) {
-      best = table;
-      bestScore = score;
+    const table = tableWith(text, separator);
+    if (table && table.columns.at.size > (best?.table.columns.at.size ?? 0)) {
+      best = { table, separator };
     }
   }
   if (!best) {
-    const first = plain.split('\n').find((line) => line.trim() !== '') ?? '';
+    const first = text.split('\n').find((line) => line.trim() !== '') ?? '';
     throw new RondureError('palette-no-colour-column', { where, found: firstCells(first) });
   }
-  if (best.rows.length === 0) throw new RondureError('palette-empty', { where });
-  const open = openQuote(plain, best.separator);
+  const open = best.table.rows.length === 0 ? undefined : openQuote(text, best.separator);
   if (open !== undefined) {
     const expected = words.palette.quotes;
     const facts = { where, line: open, column: words.palette.wholeLine, got: '"', expected };
     throw new RondureError('palette-bad-row', facts);
   }
-  return best;
+  return best.table;
 }
 
 function tableWith(text: string, separator: Separator): Table | undefined {
   const rows = rowsOf(text, separator);
   if (rows.length === 0) return undefined;
+  const rest = { format: 'csv' as const, decimalComma: separator !== ',' };
   const named = columnsOfHeader(rows[0].cells);
-  if (named) return { separator, columns: named, rows: rows.slice(1) };
+  if (named) return { ...rest, columns: named, rows: rows.slice(1) };
   const columns = columnsWithoutHeader(rows.map((row) => row.cells));
-  return columns && { separator, columns, rows };
+  return columns && { ...rest, columns, rows: columns.header.length > 0 ? rows.slice(1) : rows };
 }
 
 function rowsOf(text: string, separator: Separator): TableRow[] {

@@ -13,7 +13,7 @@ export const cli = {
 4 a panel that cannot be made, 5 output could not be written, 130 interrupted.`,
   options: {
     output: 'the new folder for the pattern and its charts',
-    beads: 'your beads as a CSV file; - reads standard input',
+    beads: 'your beads as CSV, JSON or GIMP palette; - reads standard input',
     beadsDefault: 'a mixed palette of 120 colours',
     colours: 'most bead colours to use, 1 to 24',
     colors: 'the same as --colours',

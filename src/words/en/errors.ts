@@ -70,9 +70,9 @@ export const errors = {
   'size-unknown': (f: { got: string; known: readonly string[] }) =>
     `The bead size “${f.got}” is not in our table: use one of ${f.known.join(', ')}, or give the diameter of each bead in the palette.`,
   'palette-empty': (f: { where: string }) =>
-    `${f.where} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
+    `${Named(f.where)} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
   'palette-no-colour-column': (f: { where: string; found: readonly string[] }) =>
-    `${f.where} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
+    `${Named(f.where)} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
   'palette-bad-row': (f: {
     where: string;
     line: number;
@@ -80,13 +80,30 @@ export const errors = {
     got: string;
     expected: string;
   }) =>
-    `Line ${f.line} of ${f.where}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
+    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
   'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
-    `Line ${f.line} of ${f.where} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+  'palette-unusable': (f: { where: string; count: number; rows: readonly string[] }) =>
+    `${Named(f.where)} has ${f.count === 1 ? 'one cell' : `${f.count} cells`} that cannot be used:\n${f.rows.map((row) => `  ${row}`).join('\n')}`,
+  'card-too-long': (f: { count: number; most: number }) =>
+    `A sample card of ${f.count} beads would fill too many pages: it can hold ${f.most}. Split the palette.`,
+  'jars-none': (f: { name: string }) =>
+    `No beads are seen on white paper in ${named(f.name)}: lay heaps of beads apart on white paper, in even light, and photograph them from above.`,
+  'jars-not-in-grid': (f: {
+    name: string;
+    rows: number;
+    columns: number;
+    empty: readonly string[];
+  }) =>
+    `The beads in ${named(f.name)} do not lie in ${f.rows} rows of ${f.columns}${f.empty.length > 0 ? ` (nothing is seen at ${f.empty.join(', ')})` : ''}: check --rows and --columns, and leave a finger's width of paper between the heaps.`,
+  'palette-not-json': (f: { where: string; detail: string }) =>
+    `${Named(f.where)} begins like JSON but cannot be read as JSON (${f.detail}): save it again in the program that wrote it.`,
+  'palette-no-beads-in-json': (f: { where: string }) =>
+    `${Named(f.where)} is JSON without a list of beads: give a list such as [{ "name": "barley", "hex": "#d9b36a" }], or a pattern.json.`,
   'palette-too-long': (f: { where: string; most: number }) =>
-    `${f.where} holds more than ${f.most} beads: keep those that you might use.`,
+    `${Named(f.where)} holds more than ${f.most} beads: keep those that you might use.`,
   'palette-no-bead-of-size': (f: { where: string; size: string; found: readonly string[] }) =>
-    `${f.where} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
+    `${Named(f.where)} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
 
   // files that are read; `-` is the standard input
   'file-missing': (f: { name: string }) =>
@@ -126,8 +143,12 @@ export const errors = {
   // the folder that is written
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
-  'output-not-ours': (f: { dir: string; found: 'file' | 'folder' | 'link' }) =>
-    `${f.dir} ${{ file: 'is a file', folder: 'is a folder without a pattern of ours in it', link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
+  'output-not-ours': (f: {
+    dir: string;
+    found: 'file' | 'folder' | 'link';
+    mark?: 'pattern' | 'card';
+  }) =>
+    `${f.dir} ${{ file: 'is a file', folder: `is a folder without a ${f.mark === 'card' ? 'sample card' : 'pattern'} of ours in it`, link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
   'output-is-here': (f: { dir: string }) =>
     `${f.dir} cannot be replaced while you work inside it: go one folder up and try again from there.`,
   'output-parent-not-folder': (f: { dir: string; parent: string }) =>

@@ -1,3 +1,4 @@
+import { beads } from './beads.js';
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
@@ -15,6 +16,7 @@ import { stringing } from './stringing.js';
 
 /** English. Its type is the type of every language: a missing word does not compile. */
 export const en = {
+  beads,
   chart,
   cli,
   compare,

@@ -9,5 +9,8 @@ export const palette = {
   size: (known: readonly string[]) =>
     `a size we know (${known.join(', ')}), or a diameterMm for this bead`,
   quotes: 'a closing quotation mark',
+  threeNumbers: 'red, green and blue as whole numbers from 0 to 255, then a name',
+  bead: 'a record of one bead, or its colour',
+  textOrNumber: 'a text or a number',
   wholeLine: 'the line',
 };

@@ -16,6 +16,14 @@ export const warnings = {
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
   'beads-look-alike': (f: { pairs: readonly string[]; more: number }) =>
     `Hard to tell apart in print or on the table: ${f.pairs.join(', ')}${f.more > 0 ? ` and ${f.more} more pairs` : ''}. Keep these beads in marked dishes, or use fewer --colours.`,
+  'jars-empty': (f: { places: readonly string[] }) =>
+    `Nothing is seen at ${f.places.join(', ')}, so no bead is made for ${f.places.length === 1 ? 'it' : 'them'}: a white bead on white paper needs a darker sheet, and its colour typed in by hand.`,
+  'paper-too-bright': (f: { percent: number }) =>
+    `${f.percent} % of the paper is burnt out to white in the photograph, so the beads may come out too light: take it again a little darker.`,
+  'paper-too-dark': () =>
+    'The paper in the photograph is dark, so the colours are rough: take it again in more light.',
+  'jar-mixed': (f: { places: readonly string[] }) =>
+    `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
   'bead-unused': (f: { letter: string; name: string }) =>

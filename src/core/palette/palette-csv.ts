@@ -1,0 +1,30 @@
+import type { Bead } from '../bead.js';
+import { hexToLab65 } from '../colour/lab.js';
+import { csvText } from '../texts/csv.js';
+
+/**
+ * A palette in the form that `readPalette` reads best: every column, what was filled in as well;
+ * L, a, b only where some bead brought its own. Formula-looking cells get an apostrophe.
+ */
+export function paletteCsv(beads: readonly Bead[]): string {
+  const measured = beads.some(({ hex, lab }) => {
+    const own = hexToLab65(hex);
+    return lab.some((value, axis) => value !== own[axis]);
+  });
+  const header = ['id', 'name', 'hex', ...(measured ? ['L', 'a', 'b'] : [])];
+  const rest = ['finish', 'size', 'diameterMm', 'beadsPerGram', 'grams', 'price', 'packGrams'];
+  const rows = beads.map((bead) => [
+    bead.id,
+    bead.name,
+    bead.hex,
+    ...(measured ? bead.lab : []),
+    bead.finish,
+    bead.size,
+    bead.diameterMm,
+    bead.beadsPerGram,
+    bead.grams,
+    bead.price,
+    bead.packGrams,
+  ]);
+  return csvText([...header, ...rest], rows);
+}

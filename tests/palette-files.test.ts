@@ -1,0 +1,150 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { RondureError } from '../src/core/errors.js';
+import { decodePalette } from '../src/core/palette/decode.js';
+import { readPalette, surveyPalette } from '../src/core/palette/read-palette.js';
+
+const read = (text: string) => readPalette(text, 'beads');
+const refusal = (text: string): RondureError => {
+  try {
+    read(text);
+  } catch (error) {
+    return error as RondureError;
+  }
+  throw new Error('it was read');
+};
+const two = [
+  { name: 'sand', hex: '#d9b36a' },
+  { name: 'sea', hex: '#123456' },
+];
+const utf16 = (text: string, little: boolean) => {
+  const bytes = Buffer.from(`\uFEFF${text}`, 'utf16le');
+  return little ? bytes : bytes.swap16();
+};
+
+describe('the bytes of a palette', () => {
+  const text = 'name;hex\nmüßig 珊瑚;#d9b36a\n';
+  it.each([
+    ['UTF-8', Buffer.from(text)],
+    ['UTF-8 with a mark', Buffer.from(`\uFEFF${text}`)],
+    ['UTF-16, little end first', utf16(text, true)],
+    ['UTF-16, big end first', utf16(text, false)],
+  ])('are read as %s', (_, bytes) => {
+    expect(read(decodePalette(bytes)).beads[0].name).toBe('müßig 珊瑚');
+  });
+
+  it('are read as Windows-1252 where they are no UTF-8', () => {
+    // ü is FC and the euro sign 80 in the code page (WHATWG Encoding, index-windows-1252).
+    const bytes = Uint8Array.from([
+      ...Buffer.from('name,hex\ngr'),
+      0xfc,
+      ...Buffer.from('n '),
+      0x80,
+    ]);
+    const all = Buffer.concat([bytes, Buffer.from(',#00ff00')]);
+    expect(read(decodePalette(all)).beads[0].name).toBe('grün €');
+  });
+});
+
+describe('a CSV without names that we know', () => {
+  it('is read by where the colours stand, and a bad row is named', () => {
+    const { beads, problems } = surveyPalette(
+      'a1;sand;#d9b36a\na2;sea;blue\na3;sky;#88bbee',
+      'beads',
+    );
+    expect(beads.map(({ id }) => id)).toEqual(['a1', 'a3']);
+    expect(problems.map(({ code, facts }) => [code, facts.line])).toEqual([['palette-bad-row', 2]]);
+  });
+
+  it('may have names in another language', () => {
+    const { beads, notes } = read('Nr;Farbe;Name\n7;#d9b36a;Sand\n8;#123456;See');
+    expect(beads).toMatchObject([
+      { id: '7', name: 'Sand' },
+      { id: '8', name: 'See', hex: '#123456' },
+    ]);
+    expect(notes).toEqual([]);
+  });
+});
+
+describe('a JSON palette', () => {
+  it.each([
+    ['a list', JSON.stringify(two)],
+    ['a record with a list', JSON.stringify({ title: 'mine', beads: two })],
+    [
+      'other spellings',
+      '\uFEFF [{"Name":"sand","Colour":"D9B36A"},{"name":"sea","color":"#123456"}]',
+    ],
+  ])('is read from %s', (_, text) => expect(read(text).beads).toMatchObject(two));
+
+  it('may be colours alone, or Lab as a list, with numbers as numbers or as text', () => {
+    expect(read('["#d9b36a", "123456"]').beads.map(({ hex }) => hex)).toEqual([
+      '#d9b36a',
+      '#123456',
+    ]);
+    const [bead] = read('[{"lab":[53.24,80.09,67.2],"diameterMm":"2,15","grams":20,"id":7}]').beads;
+    expect(bead).toMatchObject({ lab: [53.24, 80.09, 67.2], diameterMm: 2.15, grams: 20, id: '7' });
+    expect(bead.filled).toEqual(['name', 'size', 'beadsPerGram']);
+  });
+
+  it('names the line of each bead that cannot be used', () => {
+    const text =
+      '{ "note": "[x, {",\n "beads": [\n  {"hex": "#123456"},\n  {"hex": "blue"}, 7,\n  {"hex": "#123456", "name": ["x"]},\n  {\n   "hex": "#111", "price": -1}\n]}';
+    const { beads, problems } = surveyPalette(text, 'beads');
+    expect(beads).toHaveLength(1);
+    expect(problems.map(({ facts }) => facts.line)).toEqual([4, 4, 5, 6]);
+  });
+});
+
+describe('a GIMP palette', () => {
+  // As the GIMP writes it.
+  const text =
+    'GIMP Palette\nName: Sea\nColumns: 2\n#\n217 179 106\tsand\n 18  52  86\tsea wall 2\n  0   0   0\tUntitled\n';
+  it('is read with its names', () => {
+    const { beads, size } = read(text);
+    expect(size).toBe('11/0');
+    expect(beads.map(({ name, hex }) => [name, hex])).toEqual([
+      ['sand', '#d9b36a'],
+      ['sea wall 2', '#123456'],
+      ['#000000', '#000000'],
+    ]);
+    expect(beads[2].filled).toContain('name');
+  });
+
+  it('names its bad lines', () => {
+    const { problems } = surveyPalette(`${text}1 2\tshort\n300 0 0 red\n`, 'beads');
+    expect(problems.map(({ facts }) => [facts.line, (facts as { got: string }).got])).toEqual([
+      [8, '1 2short'],
+      [9, '300 0 0 red'],
+    ]);
+    expect(refusal('GIMP Palette\nName: none\n').code).toBe('palette-empty');
+  });
+});
+
+it('a palette cut at every place is read or refused in a sentence', () => {
+  for (const text of [
+    JSON.stringify({ beads: two }),
+    'GIMP Palette\n1 2 3\tsea\n9 9 9',
+    'id;hex\n"1;2";#123456\n',
+  ]) {
+    for (let end = 0; end <= text.length; end++) {
+      try {
+        expect(read(text.slice(0, end)).beads.length).toBeGreaterThan(0);
+      } catch (error) {
+        expect(error).toBeInstanceOf(RondureError);
+      }
+    }
+  }
+});
+
+it('any JSON is read or refused in a sentence', () => {
+  fc.assert(
+    fc.property(fc.jsonValue(), fc.jsonValue(), (one, other) => {
+      try {
+        read(JSON.stringify([{ hex: '#123456', name: one, size: other }, other]));
+      } catch (error) {
+        expect(error).toBeInstanceOf(RondureError);
+      }
+    }),
+    { numRuns: 500 },
+  );
+});
