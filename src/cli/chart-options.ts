@@ -29,6 +29,7 @@ export interface ChartOptions {
   mirror?: true;
   repeat?: true;
   art: 'auto' | 'photo' | 'drawing';
+  paper?: true;
   background: string;
   keep?: string[];
   leaveOut?: string[];
@@ -77,6 +78,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(add('--mirror', said.mirror), said.off),
     shown(add('--repeat', said.repeat), said.off),
     add('--art <KIND>', said.art).choices(['auto', 'photo', 'drawing']).default('auto'),
+    shown(add('--paper', said.paper), said.off),
     add('--background <WHAT>', said.background).default('ffffff'),
     shown(add('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(add('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),

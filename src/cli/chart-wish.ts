@@ -18,6 +18,9 @@ export function refuseContradictions(command: Command, picture: string): void {
     refuse('--colours', '--colors', 'they are one option in two spellings');
   }
   if (options.json && options.quiet) refuse('--json', '--quiet', 'one prints, the other does not');
+  if (options.paper && options.art === 'photo') {
+    refuse('--paper', '--art photo', 'what is on paper is a drawing');
+  }
   if (options.dryRun && options.force) refuse('--dry-run', '--force', 'nothing is written');
   if (picture === '-' && options.beads === '-') {
     refuse('PICTURE -', '--beads -', 'standard input can be read once only');
@@ -82,6 +85,7 @@ export function panelWish(
       repeat: options.repeat ?? false,
     },
     art: options.art,
+    ...(options.paper && { paper: true }),
     background,
     keep,
     leaveOut,

@@ -13,6 +13,7 @@ import { bareMark, letters, undecidedMark } from './pattern/schema.js';
 import type { Pattern, PatternBead, PatternPicture } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
+import { evenPaper } from './sampling/paper.js';
 import { placePicture } from './sampling/place.js';
 import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
@@ -38,6 +39,8 @@ export interface PanelWish {
   startDegrees?: number;
   place: PlaceWish;
   art: 'auto' | 'photo' | 'drawing';
+  /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
+  paper?: boolean;
   /** `#rrggbb`, or `bare`, or the palette index of a bead. */
   background: string | number;
   /** Palette indices that must be, or must not be, among the chosen beads. */
@@ -73,15 +76,18 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
   );
   const footprints = panelFootprints(geometry);
-  const art = wish.art === 'auto' ? decideArt(wish.picture).art : wish.art;
+  const seen = wish.paper ? evenPaper(wish.picture) : wish.picture;
+  const wishedArt = wish.paper ? 'drawing' : wish.art;
+  const art = wishedArt === 'auto' ? decideArt(seen).art : wishedArt;
   const place = placePicture(wish.picture, geometry, wish.place);
   const background = backgroundHex(wish);
   const colours = samplePanel({
-    picture: wish.picture,
+    picture: seen,
     geometry,
     footprints,
-    place,
+    place: { ...place, mmPerPixel: (place.mmPerPixel * wish.picture.width) / seen.width },
     art,
+    ...(wish.paper && { paper: true }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const chosen = beadsFor(wish, colours);
@@ -105,7 +111,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       {
         name: 'front',
         startDegrees: geometry.startDegrees,
-        picture: pictureEntry(wish, art, background, place),
+        picture: pictureEntry(wish, seen, art, background, place),
         rounds: roundStrings(geometry, lettered.letterOf),
       },
     ],
@@ -120,7 +126,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     meanDifference: chosen.choice.objective,
     worstDifference: chosen.worst,
     art,
-    artDecided: wish.art === 'auto',
+    artDecided: wishedArt === 'auto',
     warnings,
   };
   return { pattern, report };
@@ -216,6 +222,7 @@ function roundStrings(geometry: PanelGeometry, letterOf: (s: number) => string):
 
 function pictureEntry(
   wish: PanelWish,
+  seen: Picture,
   art: 'photo' | 'drawing',
   background: string,
   place: PatternPicture['place'],
@@ -225,8 +232,9 @@ function pictureEntry(
     width: wish.picture.width,
     height: wish.picture.height,
     art,
+    ...(wish.paper && { paper: true }),
     background,
-    thumbnail: thumbnailPng(thumbnailOf(wish.picture)),
+    thumbnail: thumbnailPng(thumbnailOf(seen)),
     place,
   };
 }

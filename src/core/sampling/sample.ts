@@ -9,6 +9,7 @@ import { makeCoverage } from './coverage.js';
 import { makeDrawingChooser } from './drawing.js';
 import type { Choice } from './drawing.js';
 import { meanUnder } from './means.js';
+import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
 import { keepThinLines, makeInks } from './thin.js';
@@ -31,6 +32,8 @@ export interface SampleInput {
   footprints: Footprints;
   place: Place;
   art: 'photo' | 'drawing';
+  /** The picture is a drawing on paper, evened out (see paper.ts). */
+  paper?: boolean;
   /**
    * What lies outside the picture and under its transparent parts: r, g, b from 0 to 255, or
    * nothing. With `bare` colours are those of the covered part alone, white where there is none.
@@ -107,11 +110,14 @@ export function samplePanel(input: SampleInput): StitchColours {
   return { linear, covered, bare };
 }
 
-function areaSampler({ picture, place, art, background, darkCover }: SampleInput): AreaSampler {
-  const { width, height, data } = picture;
-  const map = panelToPicture(place, picture);
+function areaSampler(input: SampleInput): AreaSampler {
+  const { place, art, paper, background, darkCover } = input;
+  const { stitchWidthMm, roundHeightMm } = input.geometry.shape;
+  const stitchPx = Math.min(stitchWidthMm, roundHeightMm) / place.mmPerPixel;
+  const { width, height, data } = paper ? strengthenLines(input.picture, stitchPx) : input.picture;
+  const map = panelToPicture(place, input.picture);
   const coverRings = makeCoverage();
-  const choose = makeDrawingChooser(darkCover);
+  const choose = paper ? makePaperChooser() : makeDrawingChooser(darkCover);
   const colour = new Float64Array(3);
   const mean = new Float64Array(3);
   const ground = background === 'bare' ? undefined : background;
