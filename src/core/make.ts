@@ -22,6 +22,9 @@ import { completeShape, shapeWarnings, stitchesBefore, stitchesInRound } from '.
 import type { Shape, ShapeWish } from './shape.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
+/** Share of lost lines from which the maker is told. */
+const thinLinesFrom = 0.3;
+
 /** Everything one panel is made from. */
 export interface PanelWish {
   picture: Picture;
@@ -99,7 +102,10 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     }
   }
   const [first, second] = lettered.beads;
-  if (!second)
+  if (colours.lostLines >= thinLinesFrom) {
+    const percent = Math.round(100 * colours.lostLines);
+    warnings.push(warning('thin-lines-lost', { percent }));
+  } else if (!second)
     warnings.push(warning('one-colour-only', { letter: first.letter, name: first.name }));
   const pattern: Pattern = {
     format: 'rondure-pattern',

@@ -12,7 +12,7 @@ import { meanUnder } from './means.js';
 import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
-import { keepThinLines, makeInks } from './thin.js';
+import { keepThinLines, lostLines, makeInks } from './thin.js';
 import { cellOf, cellRing, cellsInWedge } from './repeat.js';
 
 /** What the picture shows where each stitch lies, in working order. */
@@ -23,6 +23,8 @@ export interface StitchColours {
   readonly covered: Float64Array;
   /** 1 where the background is bare and the picture covers less than half. */
   readonly bare: Uint8Array;
+  /** Share of a drawing's lines that are too thin to be seen, 0 to 1 (see thin.ts). */
+  readonly lostLines: number;
 }
 
 /** What `samplePanel` needs. */
@@ -74,6 +76,7 @@ export function samplePanel(input: SampleInput): StitchColours {
     inks.darkLuma[s] = sample.choice?.darker?.luma ?? 255;
     inks.darkCover[s] = sample.choice?.darker?.cover ?? 0;
     inks.dark.set(sample.choice?.darker?.linear ?? [0, 0, 0], 3 * s);
+    inks.darkShare[s] = sample.choice?.darkShare ?? 0;
     bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
   };
   if (!place.repeat) {
@@ -86,8 +89,9 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (cut.every((ring, p) => ring === rings[p])) continue;
       if (sample(cut) >= 0 && sample.inside === 1) keep(s, cut);
     }
-    if (input.art === 'drawing') keepThinLines(inks, footprints.neighbours, linear);
-    return { linear, covered, bare };
+    if (input.art !== 'drawing') return { linear, covered, bare, lostLines: 0 };
+    const drawn = keepThinLines(inks, footprints.neighbours, linear);
+    return { linear, covered, bare, lostLines: lostLines(inks, footprints.neighbours, drawn) };
   }
   const cells = cellsInWedge(shape.rounds);
   const cell = { linear: new Float64Array(3 * cells), covered: new Float64Array(cells) };
@@ -107,7 +111,7 @@ export function samplePanel(input: SampleInput): StitchColours {
       bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
     }
   }
-  return { linear, covered, bare };
+  return { linear, covered, bare, lostLines: 0 };
 }
 
 function areaSampler(input: SampleInput): AreaSampler {

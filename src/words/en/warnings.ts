@@ -14,6 +14,8 @@ export const warnings = {
     `${f.count === 1 ? '1 bead' : `${f.count} beads`} of the palette (size ${f.others.join(', ')}) left out: the panel is worked in ${f.size}. Use --size to choose another size.`,
   'palette-columns-ignored': (f: { columns: readonly string[] }) =>
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
+  'thin-lines-lost': (f: { percent: number }) =>
+    `About ${f.percent} % of the picture's lines are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
 };
