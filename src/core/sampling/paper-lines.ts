@@ -6,6 +6,8 @@ import { inkAt } from './paper.js';
 
 /** A line is drawn at least this wide, in stitches, so that it fills what it crosses. */
 const lineWidth = 0.6;
+/** Half the width of a line at most: a picture of a few stitches takes no longer than another. */
+const mostReachPx = 40;
 /** A fainter pixel is the blurred border of a line. */
 const leastInk = 15;
 /** Share of a stitch from which marks win it from the paper. */
@@ -22,7 +24,7 @@ export function strengthenLines(picture: Picture, stitchPx: number): Picture {
   const { width, height, data } = picture;
   const count = width * height;
   const depth = depths(picture);
-  const reach = Math.max(0.7, (lineWidth * stitchPx) / 2);
+  const reach = Math.min(mostReachPx, Math.max(0.7, (lineWidth * stitchPx) / 2));
   const out = new Uint8Array(4 * count).fill(255);
   for (let p = 0; p < count; p++) {
     if (depth[p] > 0) for (let c = 0; c < 3; c++) out[4 * p + c] = data[4 * p + c];
