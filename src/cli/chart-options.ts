@@ -19,6 +19,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions {
   mirror?: true;
   repeat?: true;
   art: 'auto' | 'photo' | 'drawing';
+  paper?: true;
   background: string;
   keep?: string[];
   leaveOut?: string[];
@@ -44,6 +45,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--mirror', said.mirror), said.off),
     shown(option('--repeat', said.repeat), said.off),
     option('--art <KIND>', said.art).choices(['auto', 'photo', 'drawing']).default('auto'),
+    shown(option('--paper', said.paper), said.off),
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),

@@ -21,6 +21,13 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.spelling,
     });
   }
+  if (options.paper && options.art === 'photo') {
+    throw new RondureError('options-contradict', {
+      first: '--paper',
+      second: '--art photo',
+      why: en.expected.contradictions.paper,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
@@ -70,6 +77,7 @@ export function panelWish(
       repeat: options.repeat ?? false,
     },
     art: options.art,
+    ...(options.paper && { paper: true }),
     background,
     keep,
     leaveOut,

@@ -42,6 +42,7 @@ export { loadFonts } from './draw/font.js';
 export { wedgesSvg } from './draw/wedges.js';
 export { renderWorked } from './draw/worked.js';
 export { decideArt } from './sampling/art.js';
+export { evenPaper } from './sampling/paper.js';
 export { placePicture } from './sampling/place.js';
 export { samplePanel } from './sampling/sample.js';
 export {

@@ -35,6 +35,7 @@ export function sampledWithoutTurn(
     footprints: panelFootprints(geometry),
     place,
     art: entry.art,
+    ...(entry.paper && { paper: true }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const palette = new Float64Array(pattern.beads.flatMap((bead) => hexToLab65(bead.hex)));

@@ -14,6 +14,7 @@ import { bareMark, letters, undecidedMark } from './pattern/schema.js';
 import type { Pattern, PatternBead, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
+import { evenPaper } from './sampling/paper.js';
 import { placePicture } from './sampling/place.js';
 import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
@@ -29,6 +30,9 @@ const finestPxPerStitch = 16;
 const alikeBelow = 7;
 /** Pixels from which a picture is large; smaller ones are sampled as they are. */
 const largePx = 4_000_000;
+
+/** Share of lost lines from which the maker is told. */
+const thinLinesFrom = 0.3;
 
 /** Everything one panel is made from. */
 export interface PanelWish {
@@ -47,6 +51,8 @@ export interface PanelWish {
   startDegrees?: number;
   place: PlaceWish;
   art: 'auto' | 'photo' | 'drawing';
+  /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
+  paper?: boolean;
   /** `#rrggbb`, or `bare`, or the palette index of a bead. */
   background: string | number;
   /** Palette indices that must be, or must not be, among the chosen beads. */
@@ -82,15 +88,19 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
   );
   const footprints = panelFootprints(geometry);
+  const seen = wish.paper ? evenPaper(wish.picture) : wish.picture;
   const place = placePicture(wish.picture, geometry, wish.place);
   const background = backgroundHex(wish);
-  const near = reducedForStitches(wish.picture, place, shape);
-  const art = wish.art === 'auto' ? decideArt(near.picture).art : wish.art;
+  const asSeen = { ...place, mmPerPixel: (place.mmPerPixel * wish.picture.width) / seen.width };
+  const near = reducedForStitches(seen, asSeen, shape);
+  const wishedArt = wish.paper ? 'drawing' : wish.art;
+  const art = wishedArt === 'auto' ? decideArt(near.picture).art : wishedArt;
   const colours = samplePanel({
     ...near,
     geometry,
     footprints,
     art,
+    ...(wish.paper && { paper: true }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const chosen = beadsFor(wish, colours);
@@ -104,7 +114,10 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
   const alike = beadsAlike(lettered.beads);
   if (alike) warnings.push(alike);
   const [first, second] = lettered.beads;
-  if (!second)
+  if (colours.lostLines >= thinLinesFrom) {
+    const percent = Math.round(100 * colours.lostLines);
+    warnings.push(warning('thin-lines-lost', { percent }));
+  } else if (!second)
     warnings.push(warning('one-colour-only', { letter: first.letter, name: first.name }));
   const pattern: Pattern = {
     format: 'rondure-pattern',
@@ -134,7 +147,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     meanDifference: chosen.choice.objective,
     worstDifference: chosen.worst,
     art,
-    artDecided: wish.art === 'auto',
+    artDecided: wishedArt === 'auto',
     warnings,
   };
   return { pattern, report };
@@ -251,6 +264,7 @@ function pictureEntry(
     width: wish.picture.width,
     height: wish.picture.height,
     art,
+    ...(wish.paper && { paper: true }),
     background,
     place,
   };

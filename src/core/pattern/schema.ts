@@ -71,6 +71,10 @@ export const pictureSchema = z.strictObject({
   width: z.number().int().positive(),
   height: z.number().int().positive(),
   art: z.enum(['photo', 'drawing']),
+  paper: z
+    .boolean()
+    .optional()
+    .describe('a drawing on paper whose light was evened out; so was the thumbnail'),
   background: z
     .union([hex, z.literal('bare')])
     .optional()

@@ -63,6 +63,8 @@ export interface Choice {
   /** Luma, 0..255, and cover, 0 to 1, of the winner. */
   readonly luma: number;
   readonly cover: number;
+  /** Share of all clearly darker colours, however small each. */
+  readonly darkShare?: number;
   readonly darker?: {
     readonly luma: number;
     readonly cover: number;
@@ -154,6 +156,7 @@ export function makeDrawingChooser(
     loser: { group: Group; cover: number } | undefined;
     luma: number;
     cover: number;
+    darkShare: number;
   } {
     const heaviest = groups.reduce((a, b) => (b.weight > a.weight ? b : a));
     const own = groups.filter(
@@ -173,8 +176,10 @@ export function makeDrawingChooser(
     const loser = own
       .filter((group) => lumaOf(group) <= lumaOf(winner) - clearlyDarker)
       .reduce<Group | undefined>((a, b) => (a && coverOf(a) >= coverOf(b) ? a : b), undefined);
+    const dark = groups.filter((group) => lumaOf(group) <= lumaOf(winner) - clearlyDarker);
     return {
       winner,
+      darkShare: dark.reduce((sum, { weight }) => sum + weight, 0) / visible,
       loser: loser && { group: loser, cover: coverOf(loser) },
       luma: lumaOf(winner),
       cover: coverOf(winner),

@@ -10,9 +10,10 @@ import { makeDrawingChooser } from './drawing.js';
 import { flattenedOn } from './flatten.js';
 import type { Choice } from './drawing.js';
 import { meanUnder } from './means.js';
+import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
-import { keepThinLines, makeInks } from './thin.js';
+import { keepThinLines, lostLines, makeInks } from './thin.js';
 import { cellOf, cellRing, cellsInWedge } from './repeat.js';
 
 /** What the picture shows where each stitch lies, in working order. */
@@ -23,6 +24,8 @@ export interface StitchColours {
   readonly covered: Float64Array;
   /** 1 where the background is bare and the picture covers less than half. */
   readonly bare: Uint8Array;
+  /** Share of a drawing's lines that are too thin to be seen, 0 to 1 (see thin.ts). */
+  readonly lostLines: number;
 }
 
 /** What `samplePanel` needs. */
@@ -32,6 +35,8 @@ export interface SampleInput {
   footprints: Footprints;
   place: Place;
   art: 'photo' | 'drawing';
+  /** The picture is a drawing on paper, evened out (see paper.ts). */
+  paper?: boolean;
   /**
    * What lies outside the picture and under its transparent parts: r, g, b from 0 to 255, or
    * nothing. With `bare` colours are those of the covered part alone, white where there is none.
@@ -72,6 +77,7 @@ export function samplePanel(input: SampleInput): StitchColours {
     inks.darkLuma[s] = sample.choice?.darker?.luma ?? 255;
     inks.darkCover[s] = sample.choice?.darker?.cover ?? 0;
     inks.dark.set(sample.choice?.darker?.linear ?? [0, 0, 0], 3 * s);
+    inks.darkShare[s] = sample.choice?.darkShare ?? 0;
     bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
   };
   if (!place.repeat) {
@@ -84,8 +90,9 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (cut.every((ring, p) => ring === rings[p])) continue;
       if (sample(cut) >= 0 && sample.inside === 1) keep(s, cut);
     }
-    if (input.art === 'drawing') keepThinLines(inks, footprints.neighbours, linear);
-    return { linear, covered, bare };
+    if (input.art !== 'drawing') return { linear, covered, bare, lostLines: 0 };
+    const drawn = keepThinLines(inks, footprints.neighbours, linear);
+    return { linear, covered, bare, lostLines: lostLines(inks, footprints.neighbours, drawn) };
   }
   const cells = cellsInWedge(shape.rounds);
   const cell = { linear: new Float64Array(3 * cells), covered: new Float64Array(cells) };
@@ -105,14 +112,17 @@ export function samplePanel(input: SampleInput): StitchColours {
       bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
     }
   }
-  return { linear, covered, bare };
+  return { linear, covered, bare, lostLines: 0 };
 }
 
-function areaSampler({ picture, place, art, background, darkCover }: SampleInput): AreaSampler {
-  const { width, height, data } = picture;
-  const map = panelToPicture(place, picture);
+function areaSampler(input: SampleInput): AreaSampler {
+  const { place, art, paper, background, darkCover } = input;
+  const { stitchWidthMm, roundHeightMm } = input.geometry.shape;
+  const stitchPx = Math.min(stitchWidthMm, roundHeightMm) / place.mmPerPixel;
+  const { width, height, data } = paper ? strengthenLines(input.picture, stitchPx) : input.picture;
+  const map = panelToPicture(place, input.picture);
   const coverRings = makeCoverage();
-  const choose = makeDrawingChooser(darkCover);
+  const choose = paper ? makePaperChooser() : makeDrawingChooser(darkCover);
   const colour = new Float64Array(3);
   const mean = new Float64Array(3);
   const ground = background === 'bare' ? undefined : background;

@@ -8,6 +8,8 @@ export interface Inks {
   readonly darkCover: Float64Array;
   /** Its linear r, g, b; length 3·count. */
   readonly dark: Float64Array;
+  /** Share of all that is clearly darker than what won. */
+  readonly darkShare: Float64Array;
 }
 
 export function makeInks(count: number): Inks {
@@ -17,6 +19,7 @@ export function makeInks(count: number): Inks {
     darkLuma: new Float64Array(count),
     darkCover: new Float64Array(count),
     dark: new Float64Array(3 * count),
+    darkShare: new Float64Array(count),
   };
 }
 
@@ -33,12 +36,13 @@ const sameInk = 40;
  * ink, and these do not touch each other (stitches beside a line have two that do).
  *
  * @param linear r, g, b of each stitch, changed in place
+ * @returns the stitches that got their dark colour back
  */
 export function keepThinLines(
   inks: Inks,
   neighbours: (s: number) => number[],
   linear: Float64Array,
-): void {
+): ReadonlySet<number> {
   const { luma, cover, darkLuma, darkCover, dark } = inks;
   const inkOf = (n: number, limit: number): number =>
     luma[n] <= limit ? cover[n] : darkCover[n] > 0 && darkLuma[n] <= limit ? darkCover[n] : 0;
@@ -54,10 +58,41 @@ export function keepThinLines(
     if (more.length === 2 && neighbours(more[0]).includes(more[1])) continue;
     kept.add(s);
   }
+  const drawn = new Set<number>();
   for (const s of kept) {
     const limit = darkLuma[s] + sameInk;
     const joins = neighbours(s).some((n) => kept.has(n) || luma[n] <= limit);
     if (!joins && darkCover[s] < leastCoverAtEnd) continue;
     linear.set(dark.subarray(3 * s, 3 * s + 3), 3 * s);
+    drawn.add(s);
   }
+  return drawn;
+}
+
+/** Luma by which a colour is clearly darker, of 255. */
+const clearlyDarker = 50;
+
+/**
+ * How much of the dark ink of a drawing was lost, because its lines are too thin: the ink of
+ * stitches that neither took a dark colour nor have a neighbour that did, as a share of all ink
+ * that has a lighter colour beside it.
+ *
+ * @param drawn what `keepThinLines` returned
+ * @returns 0 to 1
+ */
+export function lostLines(
+  { luma, cover, darkShare }: Inks,
+  neighbours: (s: number) => number[],
+  drawn: ReadonlySet<number>,
+): number {
+  let [lost, all] = [0, 0];
+  for (let s = 0; s < luma.length; s++) {
+    const near = neighbours(s);
+    if (near.some((n) => luma[n] >= luma[s] + clearlyDarker)) all += cover[s];
+    all += darkShare[s];
+    const dark = luma[s] - clearlyDarker;
+    if (!drawn.has(s) && !near.some((n) => drawn.has(n) || luma[n] <= dark)) lost += darkShare[s];
+  }
+  // Ink of a few stitches in all is no drawing.
+  return all < luma.length / 500 ? 0 : lost / all;
 }

@@ -45,6 +45,8 @@ export const cli = {
     repeat: 'put the picture on one wedge, its top toward the rim, and repeat it in every wedge',
     off: 'off',
     art: 'photo keeps mean colours; drawing keeps outlines; auto decides',
+    paper:
+      'the picture is a drawing on paper, scanned or photographed: make the paper white and keep its lines',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',

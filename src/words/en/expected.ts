@@ -23,6 +23,7 @@ export const expected = {
     size: 'both set the size',
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
+    paper: 'what is on paper is a drawing',
     input: 'standard input can be read once only',
   },
 };
