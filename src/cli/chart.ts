@@ -82,7 +82,7 @@ async function work(
   };
 }
 
-async function paletteFor(options: ChartOptions) {
+export async function paletteFor(options: Pick<ChartOptions, 'beads' | 'size'>) {
   const size = options.size === undefined ? {} : { size: options.size };
   if (options.beads === undefined) return readPalette(...(await defaultPalette()), size);
   const bytes = await readBytes(options.beads);

@@ -2,9 +2,11 @@ import { Command, CommanderError } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
+import { addBlankCommand } from './blank.js';
 import { addChartCommand } from './chart.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
+import { addReadCommand } from './read.js';
 
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {
@@ -19,6 +21,8 @@ export function makeProgram(words: Words, io: Io): Command {
     .exitOverride()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
+  addBlankCommand(program, words, io);
+  addReadCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }

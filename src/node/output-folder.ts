@@ -18,6 +18,10 @@ export const ourFiles: readonly string[] = [
   'stringing.txt',
   'stringing.csv',
   'materials.csv',
+  'blank.json',
+  'blank.svg',
+  'blank.png',
+  'doubtful.csv',
 ];
 
 /**
@@ -125,8 +129,12 @@ async function refuse(dir: string, target: string, force: boolean): Promise<bool
 }
 
 async function holdsPattern(dir: string): Promise<boolean> {
+  return (await isPattern(join(dir, 'pattern.json'))) || (await isPattern(join(dir, 'blank.json')));
+}
+
+async function isPattern(path: string): Promise<boolean> {
   try {
-    const found: unknown = JSON.parse(await readFile(join(dir, 'pattern.json'), 'utf8'));
+    const found: unknown = JSON.parse(await readFile(path, 'utf8'));
     return (found as { format?: unknown } | null)?.format === 'rondure-pattern';
   } catch (error) {
     if (error instanceof SyntaxError || hasCode(error, 'ENOENT', 'EISDIR')) return false;

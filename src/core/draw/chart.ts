@@ -237,7 +237,7 @@ function drawPanel(
   surface.endGroup();
 }
 
-function drawMarks(
+export function drawMarks(
   surface: Surface,
   sheet: PanelSheet,
   { centreX, centreY }: PanelView,

@@ -1,3 +1,4 @@
+import { blank } from './blank.js';
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
@@ -8,11 +9,13 @@ import { palette } from './palette.js';
 import { pattern } from './pattern.js';
 import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
+import { read } from './read.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
 /** English. Its type is the type of every language: a missing word does not compile. */
 export const en = {
+  blank,
   chart,
   cli,
   compare,
@@ -23,6 +26,7 @@ export const en = {
   pattern,
   pictureFormats,
   problems,
+  read,
   rounds,
   stringing,
 };
