@@ -45,8 +45,8 @@ interface Setting {
 }
 
 const flat: Camera = {
-  width: 1150,
-  height: 1600,
+  width: 1000,
+  height: 1400,
   pitch: 0,
   yaw: 0,
   roll: 0,
@@ -102,8 +102,8 @@ const settings: Setting[] = [
     grain: 0.4,
     ragged: 0.2,
     camera: {
-      width: 1600,
-      height: 1150,
+      width: 1400,
+      height: 1000,
       roll: 90,
       pitch: 30,
       focal: 1.25,

@@ -25,6 +25,7 @@ interface ReadOptions {
   beads?: string;
   size?: string;
   colours: number;
+  colors?: number;
   unpainted?: string;
   title?: string;
   json?: true;
@@ -53,6 +54,7 @@ export function addReadCommand(program: Command, words: Words, io: Io): void {
     add('--colours <K>', own.colours)
       .argParser(wholeNumber('--colours', 1, 24))
       .default(8),
+    add('--colors <K>', said.colors).argParser(wholeNumber('--colors', 1, 24)),
     shown(add('--unpainted <WHAT>', own.unpainted), own.unpaintedDefault),
     shown(add('--title <TEXT>', said.title).argParser(title('--title')), own.titleDefault),
     shown(add('--json', said.json), said.off),
@@ -85,7 +87,7 @@ async function read(command: Command, photo: string, words: Words, io: Io): Prom
       blank,
       title: options.title ?? blank.title,
       beads,
-      colours: options.colours,
+      colours: options.colors ?? options.colours,
       unpainted: unpaintedBead(beads, options.unpainted),
     });
     let files: string[] = [];

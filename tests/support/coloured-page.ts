@@ -34,8 +34,13 @@ const codes = Float32Array.from({ length: 16385 }, (_, n) => {
 });
 export const toCode = (v: number) => codes[Math.round(16384 * Math.sqrt(Math.min(1, v)))];
 const linearOf = Float32Array.from({ length: 256 }, (_, code) => toLinear(code));
-const rgbOf = (hex: string) =>
-  [1, 3, 5].map((at) => linearOf[Number.parseInt(hex.slice(at, at + 2), 16)]);
+const known = new Map<string, number[]>();
+function rgbOf(hex: string): number[] {
+  const rgb =
+    known.get(hex) ?? [1, 3, 5].map((at) => linearOf[Number.parseInt(hex.slice(at, at + 2), 16)]);
+  known.set(hex, rgb);
+  return rgb;
+}
 
 /** Noise 0..1 of a whole place: an integer hash, the same on every run. */
 export function noise(x: number, y: number, seed: number): number {
@@ -53,7 +58,7 @@ function lumps(x: number, y: number, seed: number): number {
 }
 
 /** Draws a blank page and colours its cells as with crayons: grain, hatching, ragged edges. */
-export async function colouredPage(sheet: PanelSheet, crayon: Crayon, dotsPerMm = 6): Promise<Rgb> {
+export async function colouredPage(sheet: PanelSheet, crayon: Crayon, dotsPerMm = 5): Promise<Rgb> {
   const { geometry, footprints } = sheet;
   const page = blankPage(geometry);
   const width = Math.round(page.widthMm * dotsPerMm);
@@ -62,7 +67,8 @@ export async function colouredPage(sheet: PanelSheet, crayon: Crayon, dotsPerMm 
     .raw()
     .toBuffer({ resolveWithObject: true });
   const { height } = info;
-  const light = Float32Array.from(data, (code) => linearOf[code]);
+  const light = new Float32Array(data.length);
+  for (let n = 0; n < data.length; n++) light[n] = linearOf[data[n]];
   const { scale, centreX, centreY } = page.view;
   for (let s = 0; s < geometry.count; s++) {
     const [ring] = footprints.rings(s);

@@ -22,9 +22,9 @@ const patchy = 0.4;
 /** The nearest group is not clearly nearer than the second. */
 const notClearlyNearer = 0.6;
 /** A cell less even than this share of what is usual on its page. */
-const muchLessEven = 0.5;
+const muchLessEven = 0.6;
 /** Share of a cell's points that look like another bead. */
-const mixed = 0.3;
+const mixed = 0.22;
 
 /**
  * Decides one cell, and whether the maker should look at it again.
