@@ -129,6 +129,13 @@ test('what cannot be read is said in one sentence', async () => {
   expect(JSON.parse(none.err).error.code).toBe('corner-marks-not-found');
   const empty = await cli('read', join(dir, 'blank.png'), '--blank', blank, '-o', out, '--json');
   expect(JSON.parse(empty.err).error.code).toBe('blank-not-coloured');
+  // A page of which one corner mark is cut off is refused, not guessed at.
+  const cut = join(folder, 'cut.png');
+  await sharp(join(dir, 'blank.png'))
+    .extract({ left: 160, top: 0, width: 2320, height: 3500 })
+    .toFile(cut);
+  const cutOff = await cli('read', cut, '--blank', blank, '-o', out, '--json');
+  expect(JSON.parse(cutOff.err).error.code).toBe('corner-marks-not-found');
   expect((await cli('read', white, '-o', out)).code).toBe(2);
   expect((await cli('blank', '--rounds', '9', '--across', '9cm', '-o', out)).code).toBe(2);
   writeFileSync(join(folder, 'no.json'), '{}');

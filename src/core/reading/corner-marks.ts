@@ -13,7 +13,7 @@ const leastArea = 30;
 const mostDiscs = 26;
 const mostRings = 10;
 /** How far the shape of a mark may be from what the perspective asks for, as a share. */
-const mostMisfit = 0.75;
+const mostMisfit = 0.4;
 
 /** A spot that may be a mark: the variances of the whole disc, its hole filled. */
 interface Mark {

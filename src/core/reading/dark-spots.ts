@@ -117,8 +117,8 @@ function measured(
 function darkPixels({ width, height, data }: LinearRaster): Uint8Array {
   const light = new Float64Array(width * height);
   for (let p = 0; p < light.length; p++) {
-    const [r, g, b, a] = data.subarray(4 * p, 4 * p + 4);
-    light[p] = 0.2126 * r + 0.7152 * g + 0.0722 * b + (1 - a);
+    const [r, g, b] = [data[4 * p], data[4 * p + 1], data[4 * p + 2]];
+    light[p] = 0.2126 * r + 0.7152 * g + 0.0722 * b + 1 - data[4 * p + 3];
   }
   const sums = new Float64Array((width + 1) * (height + 1));
   for (let y = 0; y < height; y++) {

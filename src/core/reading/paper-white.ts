@@ -4,6 +4,9 @@ import { solve } from './homography.js';
 /** Linear red, green, blue at a point of the page; undefined outside the photograph. */
 export type PageLight = (xMm: number, yMm: number) => readonly [number, number, number] | undefined;
 
+/** Linear light of white paper at a point of the page. */
+export type PageWhite = (xMm: number, yMm: number) => [number, number, number];
+
 const across = 15;
 const down = 21;
 const perBlock = 11;
@@ -21,10 +24,7 @@ interface Block {
  *
  * @returns linear light of white paper at a point, page millimetres
  */
-export function paperWhite(
-  page: BlankPage,
-  light: PageLight,
-): (xMm: number, yMm: number) => [number, number, number] {
+export function paperWhite(page: BlankPage, light: PageLight): PageWhite {
   const blocks = blocksOf(page, light);
   const weights = new Float64Array(blocks.length).fill(1);
   let fits = fitAll(blocks, weights, 2);

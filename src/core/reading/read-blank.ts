@@ -1,6 +1,7 @@
 import type { Bead, BeadOfStitch } from '../bead.js';
 import { lab65ToHex } from '../colour/lab.js';
 import { blankPage } from '../draw/blank-page.js';
+import type { BlankPage } from '../draw/blank-page.js';
 import { RondureError } from '../errors.js';
 import { panelFootprints } from '../geometry/footprints.js';
 import { panelGeometry } from '../geometry/panel.js';
@@ -15,6 +16,10 @@ import { isClear, judge, mostlyPaper } from './judge.js';
 import type { DoubtReason } from './judge.js';
 import { pageLight } from './page-light.js';
 import { paperWhite } from './paper-white.js';
+import type { PageLight, PageWhite } from './paper-white.js';
+
+/** The start mark is black: no lighter than this share of the paper, however blurred. */
+const mostStartLight = 0.5;
 
 export interface ReadingWish {
   picture: Picture;
@@ -78,7 +83,11 @@ export function readBlank(wish: ReadingWish): { pattern: Pattern; report: Readin
     throw new RondureError('corner-marks-not-found', { name, found: found.found });
   }
   const light = pageLight(picture, found.view);
-  const cells = sampleCells(geometry, footprints, page, light, paperWhite(page, light));
+  const white = paperWhite(page, light);
+  if (!startIsSeen(page, light, white)) {
+    throw new RondureError('corner-marks-not-found', { name, found: 4 });
+  }
+  const cells = sampleCells(geometry, footprints, page, light, white);
   const clear = cells.filter(isClear);
   if (clear.length === 0) throw new RondureError('blank-not-coloured', { name });
 
@@ -136,4 +145,13 @@ export function readBlank(wish: ReadingWish): { pattern: Pattern; report: Readin
     doubts,
   };
   return { pattern, report };
+}
+
+/** Whether the black start mark lies where it should: spots on a table may look like corners. */
+function startIsSeen(page: BlankPage, light: PageLight, white: PageWhite): boolean {
+  const { triangle } = page.marks;
+  const x = page.view.centreX + (triangle[0] + triangle[2] + triangle[4]) / 3;
+  const y = page.view.centreY + (triangle[1] + triangle[3] + triangle[5]) / 3;
+  const seen = light(x, y);
+  return seen !== undefined && seen[1] < mostStartLight * white(x, y)[1];
 }
