@@ -84,7 +84,7 @@ export function panelWish(
   };
 }
 
-function beadNamed(beads: readonly Bead[], option: string, name: string): number {
+export function beadNamed(beads: readonly Bead[], option: string, name: string): number {
   const wanted = name.toLowerCase();
   const byId = beads.findIndex((bead) => bead.id.toLowerCase() === wanted);
   const index = byId >= 0 ? byId : beads.findIndex((bead) => bead.name.toLowerCase() === wanted);

@@ -4,12 +4,14 @@ import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
 import { addBeadsCommand } from './beads.js';
+import { addBlankCommand } from './blank.js';
 import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRoundsCommand } from './rounds.js';
+import { addReadCommand } from './read.js';
 
 /** Control characters in names must not reach a terminal; line ends stay, for lists of problems. */
 // eslint-disable-next-line no-control-regex
@@ -32,6 +34,8 @@ export function makeProgram(words: Words, io: Io): Command {
   addCheckCommand(program, words, io);
   addRoundsCommand(program, words, io);
   addBeadsCommand(program, words, io);
+  addBlankCommand(program, words, io);
+  addReadCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }

@@ -4,6 +4,8 @@
  */
 export type { Bead, BeadOfStitch } from './bead.js';
 export { bare, undecided } from './bead.js';
+export { blankPattern } from './blank.js';
+export type { BlankWish } from './blank.js';
 export { chooseBeads, nearestBead } from './choice/choose.js';
 export { ciede2000, ciede2000Fast } from './colour/ciede2000.js';
 export { hexToLab65 } from './colour/lab.js';
@@ -36,11 +38,14 @@ export type { Panel, Pattern, PatternBead, Place, Shape } from './pattern/schema
 export { patternReport } from './pattern/report.js';
 export { patternText } from './pattern/serialise.js';
 export type { Picture } from './picture.js';
+export { blankSvg } from './draw/blank.js';
 export { chartSvg, patternInSvg } from './draw/chart.js';
 export { sampleCardSvgs } from './draw/sample-card.js';
 export { loadFonts } from './draw/font.js';
 export { wedgesSvg } from './draw/wedges.js';
 export { renderWorked } from './draw/worked.js';
+export { readBlank } from './reading/read-blank.js';
+export type { Doubt, ReadGroup, ReadingReport, ReadingWish } from './reading/read-blank.js';
 export { decideArt } from './sampling/art.js';
 export { evenPaper } from './sampling/paper.js';
 export { placePicture } from './sampling/place.js';

@@ -227,7 +227,7 @@ function beadsAlike(beads: readonly PatternBead[]): Warning | undefined {
 }
 
 /** Letters go by use, most used first; ties go to the lower place in the palette. */
-function letterBeads(palette: readonly Bead[], beadOf: BeadOfStitch) {
+export function letterBeads(palette: readonly Bead[], beadOf: BeadOfStitch) {
   const uses = new Map<number, number>();
   for (const index of beadOf) if (index >= 0) uses.set(index, (uses.get(index) ?? 0) + 1);
   const order = [...uses.keys()].sort((a, b) => uses.get(b)! - uses.get(a)! || a - b);
@@ -244,7 +244,7 @@ function patternBead(from: Bead, rank: number): PatternBead {
   return { letter: letters[rank], ...kept };
 }
 
-function roundStrings(geometry: PanelGeometry, letterOf: (s: number) => string): string[] {
+export function roundStrings(geometry: PanelGeometry, letterOf: (s: number) => string): string[] {
   const { shape } = geometry;
   return Array.from({ length: shape.rounds }, (_, index) => {
     const first = stitchesBefore(shape, index + 1);

@@ -1,4 +1,5 @@
 /** What the library does with files, on Node only: reading pictures, writing PNG and folders. */
+export { blankFiles } from './blank-files.js';
 export { byteLimit, readBytes } from './read-bytes.js';
 export { readPicture } from './read-picture.js';
 export { svgLongerSidePx, svgSecondsLimit } from './draw-svg.js';

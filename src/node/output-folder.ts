@@ -18,6 +18,10 @@ export const ourFiles: readonly string[] = [
   'stringing.txt',
   'stringing.csv',
   'materials.csv',
+  'blank.json',
+  'blank.svg',
+  'blank.png',
+  'doubtful.csv',
 ];
 
 /** What a kind of folder may get from us, and how an older one of the kind is known. */
@@ -153,8 +157,12 @@ async function refuse(
 }
 
 async function holdsPattern(dir: string): Promise<boolean> {
+  return (await isPattern(join(dir, 'pattern.json'))) || (await isPattern(join(dir, 'blank.json')));
+}
+
+async function isPattern(path: string): Promise<boolean> {
   try {
-    const found: unknown = JSON.parse(await readFile(join(dir, 'pattern.json'), 'utf8'));
+    const found: unknown = JSON.parse(await readFile(path, 'utf8'));
     return (found as { format?: unknown } | null)?.format === 'rondure-pattern';
   } catch (error) {
     if (error instanceof SyntaxError || hasCode(error, 'ENOENT', 'EISDIR')) return false;

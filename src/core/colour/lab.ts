@@ -46,15 +46,21 @@ export function hexToLab65(hex: string): [number, number, number] {
 
 /** `#rrggbb` nearest to L, a, b under D65; each channel outside sRGB is clamped by itself. */
 export function lab65ToHex(L: number, a: number, b: number): string {
+  const [red, green, blue] = lab65ToLinear(L, a, b).map(linearToSrgb8);
+  return formatHex(red, green, blue);
+}
+
+/** Linear sRGB light of L, a, b under D65; below 0 or above 1 outside sRGB. */
+export function lab65ToLinear(L: number, a: number, b: number): [number, number, number] {
   const fy = (L + 16) / 116;
   const x = expand(fy + a / 500) * whiteX;
   const y = expand(fy);
   const z = expand(fy - b / 200) * whiteZ;
-  return formatHex(
-    linearToSrgb8((12831 / 3959) * x - (329 / 214) * y - (1974 / 3959) * z),
-    linearToSrgb8((-851781 / 878810) * x + (1648619 / 878810) * y + (36519 / 878810) * z),
-    linearToSrgb8((705 / 12673) * x - (2585 / 12673) * y + (705 / 667) * z),
-  );
+  return [
+    (12831 / 3959) * x - (329 / 214) * y - (1974 / 3959) * z,
+    (-851781 / 878810) * x + (1648619 / 878810) * y + (36519 / 878810) * z,
+    (705 / 12673) * x - (2585 / 12673) * y + (705 / 667) * z,
+  ];
 }
 
 function compress(t: number): number {

@@ -249,7 +249,7 @@ function drawPanel(
   surface.endGroup();
 }
 
-function drawMarks(
+export function drawMarks(
   surface: Surface,
   sheet: PanelSheet,
   { centreX, centreY }: PanelView,

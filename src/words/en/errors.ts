@@ -140,6 +140,12 @@ export const errors = {
   'png-text-damaged': (f: { keyword: string }) =>
     `The text "${f.keyword}" inside the PNG is damaged: use another copy of the file.`,
 
+  // a coloured blank chart that is read
+  'corner-marks-not-found': (f: { name: string; found: number }) =>
+    `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight.`,
+  'blank-not-coloured': (f: { name: string }) =>
+    `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
+
   // the folder that is written
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,

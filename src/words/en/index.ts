@@ -1,4 +1,5 @@
 import { beads } from './beads.js';
+import { blank } from './blank.js';
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
@@ -11,12 +12,14 @@ import { palette } from './palette.js';
 import { pattern } from './pattern.js';
 import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
+import { read } from './read.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
 /** English. Its type is the type of every language: a missing word does not compile. */
 export const en = {
   beads,
+  blank,
   chart,
   cli,
   compare,
@@ -29,6 +32,7 @@ export const en = {
   pattern,
   pictureFormats,
   problems,
+  read,
   rounds,
   stringing,
 };

@@ -1,0 +1,68 @@
+import type { Command } from 'commander';
+import { blankPattern } from '../core/blank.js';
+import { RondureError } from '../core/errors.js';
+import { defaultSize, sizeOf } from '../core/palette/sizes.js';
+import { stitchCount } from '../core/shape.js';
+import { blankFiles } from '../node/blank-files.js';
+import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import type { Words } from '../words/index.js';
+import type { Io } from './io.js';
+import { option, shown } from './option-makers.js';
+import { outputOption, printOptions, refusePrintContradictions } from './output-options.js';
+import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
+import type { ShapeOptions } from './shape-options.js';
+import { title } from './values.js';
+
+interface BlankOptions extends ShapeOptions {
+  output?: string;
+  title?: string;
+  json?: true;
+  quiet?: true;
+  force?: true;
+}
+
+/** `blank`: an empty chart to colour by hand. */
+export function addBlankCommand(program: Command, words: Words, io: Io): void {
+  const said = words.cli.options;
+  const command = program
+    .command('blank')
+    .description(words.blank.about)
+    .helpOption('-h, --help', said.help)
+    .addHelpText('before', words.blank.examples)
+    .addOption(outputOption(words));
+  for (const one of shapeOptions(words)) command.addOption(one);
+  command.addOption(
+    shown(
+      option('--title <TEXT>', said.title).argParser(title('--title')),
+      words.blank.titleDefault,
+    ),
+  );
+  for (const one of printOptions(words)) command.addOption(one);
+  command.addOption(shown(option('--force', said.force), said.off));
+  command.action(async () => blank(command, words, io));
+}
+
+async function blank(command: Command, words: Words, io: Io): Promise<void> {
+  const options = command.opts<BlankOptions>();
+  const { output } = options;
+  refuseShapeContradictions(command);
+  refusePrintContradictions(options);
+  if (output === undefined) throw new RondureError('usage', { problem: words.blank.sayWhere });
+  const force = options.force === true;
+  await checkOutputFree(output, force);
+  const { diameterMm } = sizeOf(options.size ?? defaultSize);
+  const pattern = blankPattern({
+    shape: shapeWish(options, diameterMm),
+    ...(options.across !== undefined && { acrossMm: options.across }),
+    ...(options.start !== undefined && { startDegrees: options.start }),
+    title: options.title ?? words.blank.title,
+  });
+  const { files, paper } = await blankFiles(pattern, words);
+  await writeFolder(output, files, { force, signal: io.signal });
+  if (options.quiet) return;
+  const { wedges, rounds } = pattern.shape;
+  const facts = { folder: output, wedges, rounds, stitches: stitchCount(pattern.shape), paper };
+  if (!options.json) return io.out(`${words.blank.made(facts)}\n`);
+  const summary = { schema: 'rondure-blank', version: 1, title: pattern.title, ...facts };
+  io.out(`${JSON.stringify({ ...summary, files: [...files.keys()].sort() }, null, 2)}\n`);
+}
