@@ -59,6 +59,7 @@ describe('a list that we wrote', () => {
     { hand: 'left', increase: 'first', lean: -0.5 },
     { beadsFace: 'toward', construction: 'joined', lean: 0.25 },
     { hand: 'left', beadsFace: 'toward', increase: 'middle', lean: 0 },
+    { stitchWidthMm: 3.25, roundHeightMm: 2.1 },
   ] as const)('says the way of working, the title and the beads again: %o', (wish) => {
     const pattern = patternOf(['AAB', 'AB.AC_', 'AAAABCDDD', 'ABCDABCDABC_'], wish);
     pattern.title = 'Barley, moon panel';

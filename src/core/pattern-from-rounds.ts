@@ -6,7 +6,7 @@ import { colourOfLetter } from './palette/letter-colours.js';
 import { letters } from './pattern/schema.js';
 import type { Pattern, PatternBead } from './pattern/schema.js';
 import { completeShape } from './shape.js';
-import type { ShapeWish } from './shape.js';
+import type { Shape, ShapeWish } from './shape.js';
 import {
   checkRoundList,
   increaseOfList,
@@ -46,12 +46,13 @@ export function patternFromRounds(
   const { list, where } = wish;
   const wedges = wish.shape.wedges ?? wedgesOfList(list) ?? list.rounds[0].marks.length;
   const increase = wish.shape.increase ?? increaseOfList(list) ?? 'last';
-  const shape = completeShape({
+  const rounds = list.rounds.length;
+  const shape = withStitchOf(list, {
     ...list.head.shape,
     ...wish.shape,
     wedges,
     increase,
-    rounds: list.rounds.length,
+    rounds,
   });
   const named = new Map<string, string>();
   for (const { letter, label } of list.head.beads) {
@@ -82,6 +83,18 @@ export function patternFromRounds(
     panels: [{ name: list.head.panel ?? 'front', startDegrees, rounds: marks }],
   };
   return { pattern, warnings };
+}
+
+/** The stitch is as the list tells it, unless that is only the usual one, rounded. */
+function withStitchOf({ head }: RoundList, wish: ShapeWish): Shape {
+  const usual = completeShape(wish);
+  if (!head.stitch || wish.stitchWidthMm !== undefined || wish.roundHeightMm !== undefined) {
+    return usual;
+  }
+  const { widthMm, heightMm } = head.stitch;
+  const near = (one: number, other: number) => Math.abs(one - other) < 0.0051;
+  if (near(usual.stitchWidthMm, widthMm) && near(usual.roundHeightMm, heightMm)) return usual;
+  return completeShape({ ...wish, stitchWidthMm: widthMm, roundHeightMm: heightMm });
 }
 
 function beadOf(

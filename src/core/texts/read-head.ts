@@ -6,6 +6,8 @@ export interface ListHead {
   readonly panel?: string;
   /** The lines under "The beads:", a letter and a name each, without the counts. */
   readonly beads: readonly { readonly letter: string; readonly label: string }[];
+  /** Millimetres, as rounded in the text. */
+  readonly stitch?: { readonly widthMm: number; readonly heightMm: number };
   readonly shape: Partial<Pick<Shape, 'hand' | 'beadsFace' | 'construction' | 'lean'>>;
 }
 
@@ -31,8 +33,17 @@ export function readHead(lines: readonly string[]): ListHead {
   return {
     ...(titled && { title: titled[1].slice(0, 200), panel: titled[2].slice(0, 80) }),
     beads,
+    ...stitchIn(prose),
     shape: shapeIn(prose),
   };
+}
+
+function stitchIn(prose: string): Pick<ListHead, 'stitch'> {
+  const found = /\bstitch (\d+(?:\.\d+)?) mm wide, round (\d+(?:\.\d+)?) mm high/i.exec(prose);
+  if (!found) return {};
+  const [widthMm, heightMm] = [Number(found[1]), Number(found[2])];
+  const sane = [widthMm, heightMm].every((length) => length >= 0.1 && length <= 50);
+  return sane ? { stitch: { widthMm, heightMm } } : {};
 }
 
 function shapeIn(prose: string): ListHead['shape'] {
