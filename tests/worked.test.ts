@@ -163,8 +163,8 @@ describe('the worked picture', () => {
     const geometry = panel(10);
     const draw = () => renderWorked({ geometry, hexOf: () => '#1d5fb4', widthPx: 400 });
     expect(Buffer.from(draw().data).equals(Buffer.from(draw().data))).toBe(true);
-    expect(workedWidthPx({ rounds: 20 })).toBe(1600);
-    expect(workedWidthPx({ rounds: 60 })).toBeGreaterThan(1600);
+    expect(workedWidthPx({ rounds: 20 })).toBe(1400);
+    expect(workedWidthPx({ rounds: 60 })).toBeGreaterThan(1400);
     expect(workedWidthPx({ rounds: 80 })).toBeLessThanOrEqual(3200);
   });
 });
@@ -184,7 +184,7 @@ describe('the comparison', () => {
     });
     const middle = ({ x, y, side }: { x: number; y: number; side: number }) =>
       at(picture, x + side / 2, y + side / 2);
-    expect([picture.width, picture.height]).toEqual([2000, compareLayout.heightPx]);
+    expect([picture.width, picture.height]).toEqual([1600, compareLayout.heightPx]);
     expect(middle(compareLayout.upright)).toEqual([10, 120, 20]);
     expect(middle(compareLayout.leaned)).toEqual([200, 30, 20]);
     expect(middle(compareLayout.inset)).toEqual([20, 30, 200]);

@@ -1,7 +1,7 @@
 import { basename } from 'node:path';
 import type { Command } from 'commander';
 import { makePattern } from '../core/make.js';
-import { drawableText } from '../node/fonts.js';
+import { bundledFonts, drawableText } from '../node/fonts.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import type { Words } from '../words/index.js';
@@ -29,10 +29,14 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
   refuseContradictions(command, argument, words);
   const options = command.opts<ChartOptions>();
   await runFolderCommand(options, words, io, async (progress) => {
-    const palette = await paletteFor(options);
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
-    const picture = await readPicture(await readBytes(argument), argument);
+    // The palette is read and the fonts are loaded while another thread decodes the picture.
+    const [picture, palette] = await Promise.all([
+      readBytes(argument).then((bytes) => readPicture(bytes, argument)),
+      paletteFor(options),
+      bundledFonts(),
+    ]);
     progress.say(words.cli.steps.choosing);
     const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
     const wish = panelWish(command, { picture, pictureName, title, ...palette });

@@ -1,6 +1,7 @@
 import type { Pattern } from '../core/pattern/schema.js';
 import { colourChanges } from '../core/texts/runs.js';
 import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { patternFiles, requireGlyphs } from '../node/pattern-files.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import type { OutputOptions } from './output-options.js';
@@ -31,11 +32,7 @@ export async function runFolderCommand(
   const force = options.force === true;
   try {
     if (options.output !== undefined) await checkOutputFree(options.output, force);
-    // Loaded while another thread decodes the picture.
-    const [{ pattern, report, wishMm }, { patternFiles, requireGlyphs }] = await Promise.all([
-      make(progress),
-      import('../node/pattern-files.js'),
-    ]);
+    const { pattern, report, wishMm } = await make(progress);
     await requireGlyphs(pattern);
     let files: string[] = [];
     if (folder !== undefined) {

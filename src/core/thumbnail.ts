@@ -30,7 +30,7 @@ export function thumbnailPng({ width, height, data }: Picture): string {
     for (let c = 0; c < channels; c++) pixels[channels * p + c] = data[4 * p + c];
   }
   return base64(
-    encode({ width, height, data: pixels, channels, depth: 8 }, { zlib: { level: 4 } }),
+    encode({ width, height, data: pixels, channels, depth: 8 }, { zlib: { level: 2 } }),
   );
 }
 

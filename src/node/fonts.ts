@@ -1,15 +1,22 @@
 import { readFile } from 'node:fs/promises';
-import { loadFonts } from '../core/draw/font.js';
 import type { Fonts } from '../core/draw/font.js';
 
 let loaded: Promise<Fonts> | undefined;
 
 /** The bundled fonts (Noto Sans, OFL), read once. */
 export function bundledFonts(): Promise<Fonts> {
-  loaded ??= Promise.all(['Regular', 'Bold'].map(fontBytes)).then(([regular, bold]) =>
-    loadFonts(regular, bold),
-  );
+  loaded ??= load();
   return loaded;
+}
+
+/** The font reader is large: it is loaded when first needed, and may be meanwhile. */
+async function load(): Promise<Fonts> {
+  const [{ loadFonts }, regular, bold] = await Promise.all([
+    import('../core/draw/font.js'),
+    fontBytes('Regular'),
+    fontBytes('Bold'),
+  ]);
+  return loadFonts(regular, bold);
 }
 
 /** A text without the characters that the bundled fonts cannot draw. */

@@ -7,14 +7,14 @@ import { drawText, wrapped } from './text.js';
 
 /** Where things stand on the comparison, in pixels from the top left corner. */
 export const compareLayout = {
-  widthPx: 2000,
-  heightPx: 1800,
+  widthPx: 1600,
+  heightPx: 1440,
   /** The picture, scaled to fit this box. */
-  inset: { x: 780, y: 120, side: 440 },
+  inset: { x: 624, y: 96, side: 352 },
   /** The panel as a chart without lean would give it. */
-  leaned: { x: 30, y: 650, side: 950 },
+  leaned: { x: 24, y: 520, side: 760 },
   /** The panel as it is charted. */
-  upright: { x: 1020, y: 650, side: 950 },
+  upright: { x: 816, y: 520, side: 760 },
 } as const;
 
 const ink = '#232629';
@@ -77,19 +77,19 @@ export function compareCaptionsSvg(fonts: Fonts, words: Words): string {
   });
   const bold = { face: fonts.bold, ink };
   const middle = widthPx / 2;
-  drawText(surface, text.title, { ...bold, sizeMm: 52 }, middle, 82, 'middle');
-  const under = inset.y + inset.side + 48;
-  drawText(surface, text.picture, { ...bold, sizeMm: 34 }, middle, under, 'middle');
+  drawText(surface, text.title, { ...bold, sizeMm: 42 }, middle, 66, 'middle');
+  const under = inset.y + inset.side + 38;
+  drawText(surface, text.picture, { ...bold, sizeMm: 27 }, middle, under, 'middle');
   for (const [box, name, note] of [
     [leaned, text.leaned, text.leanedNote],
     [upright, text.upright, text.uprightNote],
   ] as const) {
     const x = box.x + box.side / 2;
-    const y = box.y + box.side + 40;
-    drawText(surface, name, { ...bold, sizeMm: 38 }, x, y, 'middle');
-    const style = { face: fonts.regular, ink, sizeMm: 30 };
-    wrapped(note, style, box.side - 60).forEach((line, n) => {
-      drawText(surface, line, style, x, y + 50 + 40 * n, 'middle');
+    const y = box.y + box.side + 32;
+    drawText(surface, name, { ...bold, sizeMm: 30 }, x, y, 'middle');
+    const style = { face: fonts.regular, ink, sizeMm: 24 };
+    wrapped(note, style, box.side - 48).forEach((line, n) => {
+      drawText(surface, line, style, x, y + 40 + 32 * n, 'middle');
     });
   }
   return surface.toString();

@@ -26,16 +26,17 @@ export function threadGround(geometry: PanelGeometry, sidePx: number, pxPerMm: n
   );
   fillRing(cover, sidePx, edge);
   const shadow = softShadow(cover, sidePx);
-  const data = new Uint8ClampedArray(4 * sidePx * sidePx);
+  const data = new Uint8ClampedArray(4 * sidePx * sidePx).fill(255);
   const [red, green, blue] = threadRgb;
   for (let y = 0, at = 0; y < sidePx; y++) {
     for (let x = 0; x < sidePx; x++, at += 4) {
-      const thread = Math.min(1, cover[at / 4]);
-      const page = thread < 1 ? 255 * (1 - shadowDepth * shadow(x, y)) : 0;
-      data[at] = page + (red - page) * thread;
-      data[at + 1] = page + (green - page) * thread;
-      data[at + 2] = page + (blue - page) * thread;
-      data[at + 3] = 255;
+      const thread = Math.min(1, cover[at >> 2]);
+      const dark = thread < 1 ? shadow(x, y) : 0;
+      if (thread === 0 && dark === 0) continue;
+      const page = 255 * (1 - shadowDepth * dark) * (1 - thread);
+      data[at] = page + red * thread;
+      data[at + 1] = page + green * thread;
+      data[at + 2] = page + blue * thread;
     }
   }
   darkenHole(data, sidePx, holeRadius(geometry.shape) * pxPerMm);
@@ -107,14 +108,18 @@ function softShadow(cover: Float32Array, side: number): (x: number, y: number) =
   for (let pass = 0; pass < 3; pass++)
     map = boxBlur(boxBlur(map, cells, reach, 1), cells, reach, cells);
   return (x, y) => {
-    const cx = x / shadowCell;
-    const cy = y / shadowCell;
-    const x0 = Math.floor(cx);
-    const y0 = Math.floor(cy);
+    const x0 = (x / shadowCell) | 0;
+    const y0 = (y / shadowCell) | 0;
     const at = y0 * cells + x0;
-    const top = map[at] + (map[at + 1] - map[at]) * (cx - x0);
-    const low = map[at + cells] + (map[at + cells + 1] - map[at + cells]) * (cx - x0);
-    return top + (low - top) * (cy - y0);
+    const a = map[at];
+    const b = map[at + 1];
+    const c = map[at + cells];
+    const d = map[at + cells + 1];
+    if (a === 0 && b === 0 && c === 0 && d === 0) return 0;
+    const right = x / shadowCell - x0;
+    const top = a + (b - a) * right;
+    const low = c + (d - c) * right;
+    return top + (low - top) * (y / shadowCell - y0);
   };
 }
 

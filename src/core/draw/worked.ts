@@ -25,9 +25,9 @@ export interface WorkedInput {
   widthPx: number;
 }
 
-/** A good width for the worked picture: 1,600 pixels, more where beads would come below 20. */
+/** A good width for the worked picture: 1,400 pixels, more where beads would come below 20. */
 export function workedWidthPx(shape: Pick<Shape, 'rounds'>): number {
-  return Math.min(3200, Math.max(1600, Math.ceil((shape.rounds * 44) / 100) * 100));
+  return Math.min(3200, Math.max(1400, Math.ceil((shape.rounds * 44) / 100) * 100));
 }
 
 /** Pixels a millimetre in a worked picture, the same both ways; the panel's centre is the middle. */
