@@ -5,14 +5,13 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import fc from 'fast-check';
 import Papa from 'papaparse';
-import { run } from '../src/cli/program.js';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { hexToLab65 } from '../src/core/colour/lab.js';
 import { nearPairs } from '../src/core/palette/alike.js';
 import { paletteCsv } from '../src/core/palette/palette-csv.js';
 import { readPalette } from '../src/core/palette/read-palette.js';
 import { readPicture } from '../src/node/read-picture.js';
-import { en } from '../src/words/index.js';
+import { inProcess as rondure } from './support/run.js';
 import { jarPhoto } from './support/jar-photo.js';
 
 let folder: string;
@@ -20,19 +19,6 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'rondure-beads-'));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
-
-async function rondure(...argv: string[]) {
-  let out = '';
-  let err = '';
-  const io = {
-    out: (text: string) => void (out += text),
-    err: (text: string) => void (err += text),
-    progress: undefined,
-    signal: new AbortController().signal,
-  };
-  const code = await run(argv, en, io);
-  return { code, out, err };
-}
 
 function file(name: string, content: string | Buffer): string {
   const path = join(folder, name);

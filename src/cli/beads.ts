@@ -5,7 +5,7 @@ import { RondureError, errorSentence } from '../core/errors.js';
 import { decodePalette } from '../core/palette/decode.js';
 import { jarsCsv, readJars } from '../core/palette/photo/read-jars.js';
 import { surveyPalette } from '../core/palette/read-palette.js';
-import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { checkOutputFree } from '../node/output-folder.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import { cardFolder, sampleFiles } from '../node/sample-files.js';
@@ -15,6 +15,7 @@ import type { BeadsResult } from './beads-summary.js';
 import type { Io } from './io.js';
 import { Progress } from './progress.js';
 import { wholeNumber } from './values.js';
+import { writeSet } from './write-set.js';
 
 interface BeadsOptions {
   output?: string;
@@ -102,7 +103,7 @@ async function beads(
     progress.say(words.beads.steps.drawing);
     const made = await sampleFiles(survey.beads, titleOf(survey.where), words);
     if (io.signal.aborted) throw new RondureError('interrupted', undefined);
-    await writeFolder(folder, made, { force, signal: io.signal, kind: cardFolder });
+    await writeSet(folder, made, { force, kind: cardFolder }, io);
     files = [...made.keys()];
   }
   progress.clear();

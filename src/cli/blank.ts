@@ -4,7 +4,7 @@ import { RondureError } from '../core/errors.js';
 import { defaultSize, sizeOf } from '../core/palette/sizes.js';
 import { stitchCount } from '../core/shape.js';
 import { blankFiles } from '../node/blank-files.js';
-import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { checkOutputFree } from '../node/output-folder.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import { option, shown } from './option-makers.js';
@@ -12,6 +12,7 @@ import { outputOption, printOptions, refusePrintContradictions } from './output-
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
 import { title } from './values.js';
+import { writeSet } from './write-set.js';
 
 interface BlankOptions extends ShapeOptions {
   output?: string;
@@ -58,7 +59,7 @@ async function blank(command: Command, words: Words, io: Io): Promise<void> {
     title: options.title ?? words.blank.title,
   });
   const { files, paper } = await blankFiles(pattern, words);
-  await writeFolder(output, files, { force, signal: io.signal });
+  await writeSet(output, files, { force }, io);
   if (options.quiet) return;
   const { wedges, rounds } = pattern.shape;
   const facts = { folder: output, wedges, rounds, stitches: stitchCount(pattern.shape), paper };

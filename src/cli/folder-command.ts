@@ -1,6 +1,6 @@
 import type { Pattern } from '../core/pattern/schema.js';
 import { colourChanges } from '../core/texts/runs.js';
-import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { checkOutputFree } from '../node/output-folder.js';
 import { patternFiles, requireGlyphs } from '../node/pattern-files.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
@@ -8,6 +8,7 @@ import type { OutputOptions } from './output-options.js';
 import { Progress } from './progress.js';
 import { summaryJson, summaryText } from './summary.js';
 import type { SummaryReport } from './summary.js';
+import { writeSet } from './write-set.js';
 
 /** What a command made, before it is drawn and written. */
 export interface Made {
@@ -40,8 +41,7 @@ export async function runFolderCommand(
         progress.say(words.cli.steps[step]),
       );
       progress.say(words.cli.steps.writing);
-      io.guard?.(true);
-      await writeFolder(folder, made, { force, signal: io.signal });
+      await writeSet(folder, made, { force }, io);
       files = [...made.keys()].sort();
     }
     progress.clear();
@@ -50,7 +50,6 @@ export async function runFolderCommand(
     if (options.json) io.out(summaryJson(result, words));
     else if (!options.quiet) io.out(summaryText(result, words));
   } finally {
-    io.guard?.(false);
     progress.clear();
   }
 }

@@ -1,11 +1,10 @@
-import { Option } from 'commander';
 import type { Command } from 'commander';
 import { bare, undecided } from '../core/bead.js';
 import type { Bead } from '../core/bead.js';
 import { RondureError } from '../core/errors.js';
 import { readBlank } from '../core/reading/read-blank.js';
 import { doubtfulCsv } from '../core/texts/doubtful.js';
-import { checkOutputFree, writeFolder } from '../node/output-folder.js';
+import { checkOutputFree } from '../node/output-folder.js';
 import { patternFiles } from '../node/pattern-files.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPattern } from '../node/read-pattern.js';
@@ -16,10 +15,18 @@ import { beadNamed } from './chart-wish.js';
 import type { Io } from './io.js';
 import { Progress } from './progress.js';
 import { readJson, readText } from './read-summary.js';
-import { title, wholeNumber } from './values.js';
+import { option, shown, whole } from './option-makers.js';
+import {
+  outputOption,
+  printOptions,
+  refusePrintContradictions,
+  writeOptions,
+} from './output-options.js';
+import type { OutputOptions } from './output-options.js';
+import { title } from './values.js';
+import { writeSet } from './write-set.js';
 
-interface ReadOptions {
-  output?: string;
+interface ReadOptions extends OutputOptions {
   blank?: string;
   beads?: string;
   size?: string;
@@ -27,18 +34,12 @@ interface ReadOptions {
   colors?: number;
   unpainted?: string;
   title?: string;
-  json?: true;
-  quiet?: true;
-  force?: true;
-  dryRun?: true;
 }
 
 /** `read PHOTO`: a blank chart that was coloured by hand becomes a pattern. */
 export function addReadCommand(program: Command, words: Words, io: Io): void {
   const said = words.cli.options;
   const own = words.read.options;
-  const add = (flags: string, text: string) => new Option(flags, text);
-  const shown = (option: Option, text: string) => option.default(undefined, text);
   const command = program
     .command('read')
     .description(words.read.about)
@@ -46,22 +47,18 @@ export function addReadCommand(program: Command, words: Words, io: Io): void {
     .helpOption('-h, --help', said.help)
     .addHelpText('before', words.read.examples);
   const options = [
-    add('-o, --output <DIR>', said.output),
-    add('--blank <FILE>', own.blank),
-    shown(add('--beads <FILE>', said.beads), said.beadsDefault),
-    shown(add('--size <SIZE>', said.size), said.sizeDefault),
-    add('--colours <K>', own.colours)
-      .argParser(wholeNumber('--colours', 1, 24))
-      .default(8),
-    add('--colors <K>', said.colors).argParser(wholeNumber('--colors', 1, 24)),
-    shown(add('--unpainted <WHAT>', own.unpainted), own.unpaintedDefault),
-    shown(add('--title <TEXT>', said.title).argParser(title('--title')), own.titleDefault),
-    shown(add('--json', said.json), said.off),
-    shown(add('--quiet', said.quiet), said.off),
-    shown(add('--force', said.force), said.off),
-    shown(add('--dry-run', said.dryRun), said.off),
+    outputOption(words),
+    option('--blank <FILE>', own.blank),
+    shown(option('--beads <FILE>', said.beads), said.beadsDefault),
+    shown(option('--size <SIZE>', said.size), said.sizeDefault),
+    whole('--colours <K>', own.colours, 1, 24).default(8),
+    whole('--colors <K>', said.colors, 1, 24),
+    shown(option('--unpainted <WHAT>', own.unpainted), own.unpaintedDefault),
+    shown(option('--title <TEXT>', said.title).argParser(title('--title')), own.titleDefault),
+    ...printOptions(words),
+    ...writeOptions(words),
   ];
-  for (const option of options) command.addOption(option);
+  for (const one of options) command.addOption(one);
   command.action(async (photo: string) => read(command, photo, words, io));
 }
 
@@ -69,6 +66,7 @@ async function read(command: Command, photo: string, words: Words, io: Io): Prom
   const options = command.opts<ReadOptions>();
   const force = options.force === true;
   const { blank: blankName } = options;
+  refusePrintContradictions(options);
   if (blankName === undefined) throw new RondureError('usage', { problem: words.read.sayBlank });
   if (options.output === undefined && !options.dryRun) {
     throw new RondureError('usage', { problem: words.blank.sayWhere });
@@ -94,7 +92,7 @@ async function read(command: Command, photo: string, words: Words, io: Io): Prom
       const say = (step: 'drawing' | 'rendering') => progress.say(words.cli.steps[step]);
       const made = await patternFiles(pattern, words, say);
       if (report.doubts.length > 0) made.set('doubtful.csv', doubtfulCsv(report.doubts));
-      await writeFolder(folder, made, { force, signal: io.signal });
+      await writeSet(folder, made, { force }, io);
       files = [...made.keys()].sort();
     }
     progress.clear();
