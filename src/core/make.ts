@@ -1,16 +1,14 @@
-import { bare, undecided } from './bead.js';
-import type { Bead, BeadOfStitch } from './bead.js';
-import { chooseBeads } from './choice/choose.js';
-import { parseHex } from './colour/hex.js';
 import { ciede2000 } from './colour/ciede2000.js';
-import { hexToLab65, linearToLab65 } from './colour/lab.js';
+import { parseHex } from './colour/hex.js';
+import { hexToLab65 } from './colour/lab.js';
+import { decideBeads } from './decide-beads.js';
+import type { BeadWish } from './decide-beads.js';
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
-import type { PanelGeometry } from './geometry/panel.js';
-import { bareMark, letters, undecidedMark } from './pattern/schema.js';
+import { letterBeads, roundStrings } from './lettering.js';
 import type { Pattern, PatternBead, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
@@ -18,11 +16,9 @@ import { evenPaper } from './sampling/paper.js';
 import { placePicture } from './sampling/place.js';
 import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
-import type { StitchColours } from './sampling/sample.js';
-import { completeShape, shapeWarnings, stitchesBefore, stitchesInRound } from './shape.js';
+import { completeShape, shapeWarnings } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
-import { millionth } from './units.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
 const finestPxPerStitch = 16;
@@ -35,15 +31,11 @@ const largePx = 4_000_000;
 const thinLinesFrom = 0.3;
 
 /** Everything one panel is made from. */
-export interface PanelWish {
+export interface PanelWish extends BeadWish {
   picture: Picture;
   /** File name kept in the pattern. */
   pictureName: string;
   title: string;
-  /** The maker's beads, in the order of their palette. */
-  beads: readonly Bead[];
-  /** Most colours, 1 to 24. */
-  colours: number;
   /** Without `rounds` when `acrossMm` is given. */
   shape: Omit<ShapeWish, 'rounds'> & { rounds?: number };
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
@@ -53,11 +45,6 @@ export interface PanelWish {
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
-  /** `#rrggbb`, or `bare`, or the palette index of a bead. */
-  background: string | number;
-  /** Palette indices that must be, or must not be, among the chosen beads. */
-  keep?: readonly number[];
-  leaveOut?: readonly number[];
 }
 
 /** What a maker wants to know of the result, besides the pattern itself. */
@@ -79,7 +66,7 @@ export interface PanelReport {
  * same bytes in every engine.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   `nothing-to-bead`, and those of `chooseBeads`
+ *   and those of `decideBeads`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);
@@ -103,9 +90,10 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     ...(wish.paper && { paper: true }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
-  const chosen = beadsFor(wish, colours);
+  const repeat = wish.place.repeat ?? false;
+  const chosen = decideBeads(wish, { geometry, footprints, colours, repeat });
   const lettered = letterBeads(wish.beads, chosen.beadOf);
-  const warnings = shapeWarnings(shape, wish.shape.beadDiameterMm);
+  const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
   for (const kept of wish.keep ?? []) {
     if (!lettered.order.includes(kept)) {
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
@@ -175,41 +163,6 @@ function backgroundHex(wish: PanelWish): string {
   return typeof wish.background === 'number' ? wish.beads[wish.background].hex : wish.background;
 }
 
-function beadsFor(wish: PanelWish, colours: StitchColours) {
-  const count = colours.bare.length;
-  const beaded: number[] = [];
-  for (let s = 0; s < count; s++) if (!colours.bare[s]) beaded.push(s);
-  if (beaded.length === 0) throw new RondureError('nothing-to-bead', undefined);
-  const stitches = new Float64Array(3 * beaded.length);
-  beaded.forEach((s, n) => {
-    const [r, g, b] = colours.linear.subarray(3 * s, 3 * s + 3);
-    stitches.set(linearToLab65(r, g, b), 3 * n);
-  });
-  const palette = new Float64Array(3 * wish.beads.length);
-  wish.beads.forEach((one, index) => palette.set(one.lab, 3 * index));
-  const keep = [...(wish.keep ?? [])];
-  if (typeof wish.background === 'number' && !keep.includes(wish.background)) {
-    keep.push(wish.background);
-  }
-  const result = chooseBeads({
-    stitches,
-    palette,
-    most: wish.colours,
-    keep,
-    leaveOut: wish.leaveOut ?? [],
-  });
-  const beadOf: BeadOfStitch = new Int16Array(count).fill(bare);
-  beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
-  const choice = {
-    objective: millionth(result.objective),
-    lowerBound: millionth(result.lowerBound),
-    gap: millionth(result.gap),
-    proven: result.proven,
-    method: result.method,
-  };
-  return { beadOf, choice, worst: result.worst };
-}
-
 /** A warning where two beads of a pattern are nearer than eyes part them at a glance. */
 function beadsAlike(beads: readonly PatternBead[]): Warning | undefined {
   const labs = beads.map((bead) => hexToLab65(bead.hex));
@@ -224,33 +177,6 @@ function beadsAlike(beads: readonly PatternBead[]): Warning | undefined {
   pairs.sort((one, other) => one.apart - other.apart);
   const shown = pairs.slice(0, 6).map(({ name }) => name);
   return warning('beads-look-alike', { pairs: shown, more: pairs.length - shown.length });
-}
-
-/** Letters go by use, most used first; ties go to the lower place in the palette. */
-export function letterBeads(palette: readonly Bead[], beadOf: BeadOfStitch) {
-  const uses = new Map<number, number>();
-  for (const index of beadOf) if (index >= 0) uses.set(index, (uses.get(index) ?? 0) + 1);
-  const order = [...uses.keys()].sort((a, b) => uses.get(b)! - uses.get(a)! || a - b);
-  const letterAt = new Map(order.map((index, rank) => [index, letters[rank]]));
-  const letterOf = (s: number): string => {
-    if (beadOf[s] === bare) return bareMark;
-    return beadOf[s] === undecided ? undecidedMark : letterAt.get(beadOf[s])!;
-  };
-  return { order, beads: order.map((index, n) => patternBead(palette[index], n)), letterOf };
-}
-
-function patternBead(from: Bead, rank: number): PatternBead {
-  const { lab: _lab, filled: _filled, ...kept } = from;
-  return { letter: letters[rank], ...kept };
-}
-
-export function roundStrings(geometry: PanelGeometry, letterOf: (s: number) => string): string[] {
-  const { shape } = geometry;
-  return Array.from({ length: shape.rounds }, (_, index) => {
-    const first = stitchesBefore(shape, index + 1);
-    const inRound = stitchesInRound(shape, index + 1);
-    return Array.from({ length: inRound }, (_, i) => letterOf(first + i)).join('');
-  });
 }
 
 function pictureEntry(

@@ -5,7 +5,7 @@ import type { BlankPage } from '../draw/blank-page.js';
 import { RondureError } from '../errors.js';
 import { panelFootprints } from '../geometry/footprints.js';
 import { panelGeometry } from '../geometry/panel.js';
-import { letterBeads, roundStrings } from '../make.js';
+import { letterBeads, roundStrings } from '../lettering.js';
 import { letters } from '../pattern/schema.js';
 import type { Pattern } from '../pattern/schema.js';
 import type { Picture } from '../picture.js';
