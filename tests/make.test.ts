@@ -56,7 +56,8 @@ test('letters go by use, most used first, and the pattern is sound', () => {
   expect(checkPattern(pattern)).toEqual([]);
   expect(pattern.beads.slice(0, 2).map(({ letter, id }) => letter + id)).toEqual(['As', 'Br']);
   expect(report.beads).toBe(report.stitches);
-  expect(report.warnings).toEqual([]);
+  // Rust and sea are of one lightness: they part in colour only.
+  expect(report.warnings.map(({ code }) => code)).toEqual(['beads-alike-in-grey']);
 });
 
 test('one colour in, one colour out, with a warning that the picture is lost', () => {
@@ -84,7 +85,7 @@ test('kept beads are there, left-out beads are not, and too much kept is refused
   const without = made(picture, { leaveOut: [1], colours: 2 }).pattern;
   expect(without.beads.map((bead) => bead.id)).not.toContain('r');
   const { report } = made(picture, { keep: [3], colours: 3 });
-  expect(report.warnings.map((one) => one.code)).toEqual(['kept-bead-unused']);
+  expect(report.warnings.map((one) => one.code)).toContain('kept-bead-unused');
   expect(() => made(picture, { keep: [0, 1, 2], colours: 2 })).toThrow(/more|only|keep/i);
 });
 

@@ -1,6 +1,4 @@
-import { ciede2000 } from './colour/ciede2000.js';
 import { parseHex } from './colour/hex.js';
-import { hexToLab65 } from './colour/lab.js';
 import { decideBeads } from './decide-beads.js';
 import type { BeadWish } from './decide-beads.js';
 import { RondureError, warning } from './errors.js';
@@ -9,7 +7,8 @@ import { acrossMm, roundsForAcross } from './geometry/edge.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
 import { letterBeads, roundStrings } from './lettering.js';
-import type { Pattern, PatternBead, PatternPicture, Place } from './pattern/schema.js';
+import { mistakenWarnings } from './mistaken.js';
+import type { Pattern, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
 import { evenPaper } from './sampling/paper.js';
@@ -22,8 +21,6 @@ import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
 const finestPxPerStitch = 16;
-/** CIEDE2000 below which two beads are easily mixed up on the table (judged by eye on prints). */
-const alikeBelow = 7;
 /** Pixels from which a picture is large; smaller ones are sampled as they are. */
 const largePx = 4_000_000;
 
@@ -99,8 +96,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
     }
   }
-  const alike = beadsAlike(lettered.beads);
-  if (alike) warnings.push(alike);
+  warnings.push(...mistakenWarnings(lettered.beads));
   const [first, second] = lettered.beads;
   if (colours.lostLines >= thinLinesFrom) {
     const percent = Math.round(100 * colours.lostLines);
@@ -161,22 +157,6 @@ function shapeFor(wish: PanelWish): Shape {
 
 function backgroundHex(wish: PanelWish): string {
   return typeof wish.background === 'number' ? wish.beads[wish.background].hex : wish.background;
-}
-
-/** A warning where two beads of a pattern are nearer than eyes part them at a glance. */
-function beadsAlike(beads: readonly PatternBead[]): Warning | undefined {
-  const labs = beads.map((bead) => hexToLab65(bead.hex));
-  const pairs: { name: string; apart: number }[] = [];
-  for (let b = 1; b < beads.length; b++) {
-    for (let a = 0; a < b; a++) {
-      const apart = ciede2000(...labs[a], ...labs[b]);
-      if (apart < alikeBelow) pairs.push({ name: `${beads[a].letter}/${beads[b].letter}`, apart });
-    }
-  }
-  if (pairs.length === 0) return undefined;
-  pairs.sort((one, other) => one.apart - other.apart);
-  const shown = pairs.slice(0, 6).map(({ name }) => name);
-  return warning('beads-look-alike', { pairs: shown, more: pairs.length - shown.length });
 }
 
 function pictureEntry(

@@ -53,6 +53,15 @@ function shade(nx: number, ny: number, nz: number, gloss: Gloss, out: Float64Arr
   out[1] = gloss.sparkle * Math.min(1, p64 * 1.5) + gloss.sheen * p4 * p4;
 }
 
+/** Half the width of the hole, as a share of the bead's half height. */
+const holeShare = 0.36;
+
+/** How much lighter a place on the bead is for the thread that shows through; b across the hole. */
+function stripe(b2: number, through: number): number {
+  const inside = 1 - b2 / (holeShare * holeShare);
+  return inside > 0 ? 1 + through * inside : 1;
+}
+
 /** Means of both parts of `shade` over a round bead, so that a bead can be brought to its hex. */
 function meanShade(gloss: Gloss): [number, number] {
   const out = new Float64Array(2);
@@ -68,7 +77,7 @@ function meanShade(gloss: Gloss): [number, number] {
     const nz = Math.sqrt(1 - F);
     const length = Math.sqrt(nx * nx + ny * ny + nz * nz);
     shade(nx / length, ny / length, nz / length, gloss, out);
-    sums[0] += out[0];
+    sums[0] += out[0] * stripe(b * b, gloss.through);
     sums[1] += out[1];
     sums[2] += 1;
   }
@@ -124,7 +133,7 @@ export function beadPainter(
         const nx = (slopeA * alongX - slopeB * alongY) / length;
         const ny = (slopeA * alongY + slopeB * alongX) / length;
         shade(nx, ny, nz / length, gloss, parts);
-        let own = parts[0];
+        let own = parts[0] * stripe(b2, gloss.through);
         if (dimple > 0 && a2 > 0.5) {
           const depth = (a2 - 0.5) * 2 - b2 * 14;
           if (depth > 0) own *= 1 - dimple * Math.min(1, depth * 1.6);

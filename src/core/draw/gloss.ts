@@ -10,14 +10,20 @@ export interface Gloss {
   readonly tint: number;
   /** Light that has passed through the glass and glows on the far side. */
   readonly glow: number;
+  /** How clearly the hole with its thread shows through the bead: a pale stripe along it. */
+  readonly through: number;
 }
 
-const looks = {
-  glossy: { relief: 0.42, sparkle: 0.5, sheen: 0.05, tint: 0, glow: 0.1 },
-  matte: { relief: 0.34, sparkle: 0, sheen: 0.03, tint: 0, glow: 0 },
-  clear: { relief: 0.34, sparkle: 0.6, sheen: 0.04, tint: 0, glow: 0.45 },
-  metal: { relief: 0.7, sparkle: 0.75, sheen: 0.3, tint: 0.7, glow: 0.05 },
-  soft: { relief: 0.36, sparkle: 0.22, sheen: 0.16, tint: 0.1, glow: 0.08 },
+/**
+ * Ways a bead can look, judged by eye beside the words of the trade (common practice, no source).
+ * They drive the picture of the worked panel and nothing else: beads are chosen by colour alone.
+ */
+export const looks = {
+  glossy: { relief: 0.42, sparkle: 0.5, sheen: 0.05, tint: 0, glow: 0.1, through: 0 },
+  matte: { relief: 0.34, sparkle: 0, sheen: 0.03, tint: 0, glow: 0, through: 0 },
+  clear: { relief: 0.34, sparkle: 0.6, sheen: 0.04, tint: 0, glow: 0.45, through: 0.5 },
+  metal: { relief: 0.7, sparkle: 0.75, sheen: 0.3, tint: 0.7, glow: 0.05, through: 0 },
+  soft: { relief: 0.36, sparkle: 0.22, sheen: 0.16, tint: 0.1, glow: 0.08, through: 0 },
 } satisfies Record<string, Gloss>;
 
 /** Which look a word in the name of a finish means; the first that fits wins. */
@@ -30,7 +36,12 @@ const lookOfWord: readonly [RegExp, keyof typeof looks][] = [
 
 /** How beads of a finish throw light back, by the words in its name; glossy when none is known. */
 export function glossOf(finish: string | undefined): Gloss {
+  return looks[lookOf(finish)];
+}
+
+/** Name of the look that a finish has. */
+export function lookOf(finish: string | undefined): keyof typeof looks {
   const name = (finish ?? '').toLowerCase();
   const found = lookOfWord.find(([word]) => word.test(name));
-  return looks[found ? found[1] : 'glossy'];
+  return found ? found[1] : 'glossy';
 }

@@ -1,6 +1,7 @@
 import type { Warning } from '../errors.js';
 import { warning } from '../errors.js';
 import { acrossMm } from '../geometry/edge.js';
+import { mistakenWarnings } from '../mistaken.js';
 import { shapeWarnings, stitchCount } from '../shape.js';
 import type { Pattern } from './schema.js';
 import { beadCounts, beadsInWorkingOrder } from './stitches.js';
@@ -26,6 +27,7 @@ export function patternReport(pattern: Pattern): PatternReport {
   // A stitch is never smaller than a bead of no size.
   const warnings = shapeWarnings(shape, middle ?? 0);
   for (const { letter, name } of unused) warnings.push(warning('bead-unused', { letter, name }));
+  warnings.push(...mistakenWarnings(beads.filter(({ letter }) => counts.get(letter) !== 0)));
   return {
     rounds: shape.rounds,
     stitches: stitchCount(shape),

@@ -15,7 +15,13 @@ export const warnings = {
   'palette-columns-ignored': (f: { columns: readonly string[] }) =>
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
   'beads-look-alike': (f: { pairs: readonly string[]; more: number }) =>
-    `Hard to tell apart in print or on the table: ${f.pairs.join(', ')}${f.more > 0 ? ` and ${f.more} more pairs` : ''}. Keep these beads in marked dishes, or use fewer --colours.`,
+    `Easily mistaken for one another on the needle: ${pairList(f)}. Keep these beads in marked dishes, or use fewer --colours.`,
+  'beads-look-alike-to-some': (f: {
+    sights: readonly { sight: string; pairs: readonly string[]; more: number }[];
+  }) =>
+    `With colour-blind eyes these look alike: ${f.sights.map((one) => `${pairList(one)} (${one.sight})`).join('; ')}. Go by the letters, and keep the beads in marked dishes.`,
+  'beads-alike-in-grey': (f: { pairs: readonly string[]; more: number }) =>
+    `In a grey print these look alike: ${pairList(f)}. Go by the letters, or print in colour.`,
   'jars-empty': (f: { places: readonly string[] }) =>
     `Nothing is seen at ${f.places.join(', ')}, so no bead is made for ${f.places.length === 1 ? 'it' : 'them'}: a white bead on white paper needs a darker sheet, and its colour typed in by hand.`,
   'paper-too-bright': (f: { percent: number }) =>
@@ -33,3 +39,8 @@ export const warnings = {
   'bead-made-up': (f: { letter: string; name: string }) =>
     `The palette has no bead for ${f.letter} (${f.name}), so it is drawn in a colour of ours: give your beads with --beads.`,
 };
+
+function pairList(f: { pairs: readonly string[]; more: number }): string {
+  const more = f.more > 0 ? ` and ${f.more} more ${f.more === 1 ? 'pair' : 'pairs'}` : '';
+  return `${f.pairs.join(', ')}${more}`;
+}
