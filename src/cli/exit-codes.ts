@@ -21,6 +21,10 @@ const usage = new Set<string>([
   'palette-too-small-to-keep',
   'palette-all-left-out',
   'size-unknown',
+  'letter-not-in-pattern',
+  'merge-into-itself',
+  'swap-already-there',
+  'recolour-nothing-left',
 ]);
 const impossible = new Set<string>(['shape-impossible', 'across-out-of-reach', 'nothing-to-bead']);
 

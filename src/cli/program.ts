@@ -10,6 +10,7 @@ import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import type { Io } from './io.js';
 import { addRedrawCommand } from './redraw.js';
+import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
 
@@ -31,6 +32,7 @@ export function makeProgram(words: Words, io: Io): Command {
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
   addChartCommand(program, words, io);
   addRedrawCommand(program, words, io);
+  addRecolourCommand(program, words, io);
   addCheckCommand(program, words, io);
   addRoundsCommand(program, words, io);
   addBeadsCommand(program, words, io);

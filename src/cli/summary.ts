@@ -1,4 +1,5 @@
 import type { PanelReport } from '../core/make.js';
+import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
@@ -6,7 +7,7 @@ import type { Words } from '../words/index.js';
 type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
-  Partial<Pick<PanelReport, FromPicture>>;
+  Partial<Pick<PanelReport, FromPicture>> & { recoloured?: RecolourReport };
 
 /** What the summary tells; `--json` prints it as one object. */
 export interface FolderResult {
@@ -43,6 +44,12 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colourChanges: result.colourChanges,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
+    ...(report.recoloured && {
+      recoloured: {
+        stitches: report.recoloured.stitches,
+        meanChange: rounded(report.recoloured.meanChange, 4),
+      },
+    }),
     warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
   };
   return JSON.stringify(object, null, 2) + '\n';
@@ -71,6 +78,7 @@ export function summaryText(result: FolderResult, words: Words): string {
     ],
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
+    ...recolourRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -107,6 +115,13 @@ function pictureRows(report: SummaryReport, words: Words): [string, string][] {
     rows.push([said.rows.art, said.art({ art, decided })]);
   }
   return rows;
+}
+
+function recolourRows({ recoloured }: SummaryReport, words: Words): [string, string][] {
+  if (!recoloured) return [];
+  const { stitches, meanChange } = recoloured;
+  const facts = { stitches: grouped(stitches), one: stitches === 1, mean: meanChange.toFixed(1) };
+  return [[words.recolour.row, words.recolour.done(facts)]];
 }
 
 function rounded(value: number, digits: number): number {

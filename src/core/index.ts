@@ -27,6 +27,8 @@ export { paletteCsv } from './palette/palette-csv.js';
 export { readJars } from './palette/photo/read-jars.js';
 export { readPalette, surveyPalette } from './palette/read-palette.js';
 export { beadSizes, parseSize } from './palette/sizes.js';
+export { recolour } from './recolour.js';
+export type { RecolourReport, RecolourWish } from './recolour.js';
 export { checkPattern, problemSentence } from './pattern/check.js';
 export { findProblems } from './pattern/find-problems.js';
 export type { Findings } from './pattern/find-problems.js';

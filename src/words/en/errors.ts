@@ -41,6 +41,14 @@ export const errors = {
     `${f.option} names “${f.got}”, which is not a bead of this palette: use an id or a name from its list.`,
   'bead-kept-and-left-out': (f: { id: string }) =>
     `The bead “${f.id}” is both kept and left out: name it in one place only.`,
+  'letter-not-in-pattern': (f: { letter: string; letters: readonly string[] }) =>
+    `The pattern has no bead ${f.letter}: its letters are ${f.letters.join(', ') || 'none'}.`,
+  'merge-into-itself': (f: { from: string; into: string }) =>
+    `${f.from} and ${f.into} are the same bead already: name two different letters.`,
+  'swap-already-there': (f: { letter: string; id: string; other: string }) =>
+    `The bead “${f.id}” is in the pattern already, as ${f.other}: use --merge ${f.letter}=${f.other} to give its stitches to ${f.other}.`,
+  'recolour-nothing-left': () =>
+    'Every bead of the pattern is left out, so that no colour is left: keep at least one.',
   'across-out-of-reach': (f: { gotMm: number; leastMm: number; mostMm: number }) =>
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>

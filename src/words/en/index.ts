@@ -13,6 +13,7 @@ import { pattern } from './pattern.js';
 import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
+import { recolour } from './recolour.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
@@ -33,6 +34,7 @@ export const en = {
   pictureFormats,
   problems,
   read,
+  recolour,
   rounds,
   stringing,
 };

@@ -1,0 +1,25 @@
+/** Words of `recolour`: other beads for a pattern that is there. */
+export const recolour = {
+  about: 'give a pattern other beads, without its picture',
+  examples: `Examples:
+  rondure recolour moon/pattern.json --swap A=gr-03 --beads palettes/pebbles.csv -o moon-grey
+  rondure recolour moon/pattern.json --merge B=C --limit 5 -o moon-plain
+  rondure recolour moon/pattern.json --beads mybeads.csv -o moon-mine
+`,
+  swap: 'the bead of letter A becomes BEAD (id or name); several with commas, or given again',
+  merge: 'all stitches of B get the bead of C; several with commas, or given again',
+  leaveOut:
+    'letters, ids or names of beads to do without: their stitches get the nearest of the others',
+  limit: 'at most K colours, the best of those there are',
+  beads:
+    'a palette: where --swap finds its beads; without --swap the pattern’s beads are chosen again out of it',
+  beadsDefault: 'our mixed palette, for --swap',
+  limitDefault: 'as many as there are',
+  nothing:
+    'Say what should change: --swap, --merge, --leave-out, --limit or --beads (see rondure recolour --help).',
+  swapForm: 'a letter, an equals sign and a bead, such as A=op-07',
+  mergeForm: 'two letters with an equals sign between, such as B=C (B becomes C)',
+  row: 'recoloured',
+  done: (f: { stitches: string; one: boolean; mean: string }) =>
+    `${f.stitches} ${f.one ? 'stitch has' : 'stitches have'} another bead; ${f.mean} on average from the colours before (CIEDE2000)`,
+};
