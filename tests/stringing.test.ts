@@ -95,7 +95,7 @@ describe('stringing.txt', () => {
     const head = text.slice(0, text.indexOf('\nR2 ('));
     for (const line of head.split('\n')) expect(line.length).toBeLessThanOrEqual(76);
     expect(head.replace(/\s+/g, ' ')).toMatch(
-      /the last round with beads, 2, goes on first and round 1 last\. The last bead on is the first one worked/,
+      /the outermost round goes on first\. The last bead on the thread is the first one worked/,
     );
   });
 });

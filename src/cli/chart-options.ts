@@ -5,10 +5,12 @@ import { outputOption, printOptions, writeOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
 import { shapeOptions } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
+import { threadOptions } from './thread-options.js';
+import type { ThreadOptions } from './thread-options.js';
 import { list, shift, title } from './values.js';
 
 /** The options of `chart` as commander hands them over; keys are the long names in camel case. */
-export interface ChartOptions extends ShapeOptions, OutputOptions {
+export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions {
   beads?: string;
   colours: number;
   colors?: number;
@@ -50,6 +52,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
+    ...threadOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
   ];

@@ -8,6 +8,8 @@ import type { OutputOptions } from './output-options.js';
 import { Progress } from './progress.js';
 import { summaryJson, summaryText } from './summary.js';
 import type { SummaryReport } from './summary.js';
+import { withThread } from './thread-options.js';
+import type { ThreadOptions } from './thread-options.js';
 import { writeSet } from './write-set.js';
 
 /** What a command made, before it is drawn and written. */
@@ -23,7 +25,7 @@ export interface Made {
  * folder can be written, make the pattern, draw and write its files, and tell what was done.
  */
 export async function runFolderCommand(
-  options: OutputOptions,
+  options: OutputOptions & ThreadOptions,
   words: Words,
   io: Io,
   make: (progress: Progress) => Promise<Made>,
@@ -33,16 +35,18 @@ export async function runFolderCommand(
   const force = options.force === true;
   try {
     if (options.output !== undefined) await checkOutputFree(options.output, force);
-    const { pattern, report, wishMm } = await make(progress);
+    const made = await make(progress);
+    const { report, wishMm } = made;
+    const pattern = withThread(made.pattern, options);
     await requireGlyphs(pattern);
     let files: string[] = [];
     if (folder !== undefined) {
-      const made = await patternFiles(pattern, words, (step) =>
+      const drawn = await patternFiles(pattern, words, (step) =>
         progress.say(words.cli.steps[step]),
       );
       progress.say(words.cli.steps.writing);
-      await writeSet(folder, made, { force }, io);
-      files = [...made.keys()].sort();
+      await writeSet(folder, drawn, { force }, io);
+      files = [...drawn.keys()].sort();
     }
     progress.clear();
     const changes = colourChanges(pattern, 0);

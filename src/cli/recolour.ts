@@ -19,9 +19,11 @@ import {
 import type { OutputOptions } from './output-options.js';
 import { paletteFor } from './palette-for.js';
 import { withFolder } from './pattern-folder.js';
+import { threadOptions } from './thread-options.js';
+import type { ThreadOptions } from './thread-options.js';
 import { list } from './values.js';
 
-interface RecolourOptions extends OutputOptions {
+interface RecolourOptions extends OutputOptions, ThreadOptions {
   swap?: string[];
   merge?: string[];
   leaveOut?: string[];
@@ -50,6 +52,7 @@ export function addRecolourCommand(program: Command, words: Words, io: Io): void
     shown(whole('--limit <K>', said.limit, 1, 24), said.limitDefault),
     shown(option('--beads <FILE>', said.beads), said.beadsDefault),
     shown(option('--size <SIZE>', words.cli.options.size), words.cli.options.sizeDefault),
+    ...threadOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
   ];

@@ -7,6 +7,8 @@ import { option } from './option-makers.js';
 import { printOptions, refuseOutputContradictions, writeOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
 import { withFolder } from './pattern-folder.js';
+import { threadOptions } from './thread-options.js';
+import type { ThreadOptions } from './thread-options.js';
 
 /** `redraw PATTERN`: every file of a pattern again, after it was edited by hand. */
 export function addRedrawCommand(program: Command, words: Words, io: Io): void {
@@ -18,9 +20,10 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
     .addHelpText('before', words.edits.redrawExamples)
     .addHelpText('after', `\n${words.cli.exitCodes}`);
   command.addOption(option('-o, --output <DIR>', words.edits.redrawOutput));
-  for (const one of [...printOptions(words), ...writeOptions(words)]) command.addOption(one);
+  const options = [...threadOptions(words), ...printOptions(words), ...writeOptions(words)];
+  for (const one of options) command.addOption(one);
   command.action(async (file: string) => {
-    const options = withFolder(command.opts<OutputOptions>(), file, words);
+    const options = withFolder(command.opts<OutputOptions & ThreadOptions>(), file, words);
     refuseOutputContradictions(options, words);
     // Read first: a slip in pattern.json is worth more than what it makes of its folder.
     const { readPattern } = await import('../node/read-pattern.js');

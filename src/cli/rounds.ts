@@ -22,10 +22,12 @@ import type { OutputOptions } from './output-options.js';
 import { paletteFor } from './palette-for.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
+import { threadOptions } from './thread-options.js';
+import type { ThreadOptions } from './thread-options.js';
 import { title } from './values.js';
 
 /** Options of `rounds`: of the shape, only what was given goes before what the list says. */
-interface RoundsOptions extends OutputOptions, Partial<ShapeOptions> {
+interface RoundsOptions extends OutputOptions, Partial<ShapeOptions>, ThreadOptions {
   beads?: string;
   title?: string;
 }
@@ -48,6 +50,7 @@ export function addRoundsCommand(program: Command, words: Words, io: Io): void {
       option('--title <TEXT>', words.cli.options.title).argParser(title('--title')),
       said.roundsTitleDefault,
     ),
+    ...threadOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
   ];

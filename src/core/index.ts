@@ -67,6 +67,8 @@ export { materials, materialsCsv } from './texts/materials.js';
 export { readRoundList } from './texts/read-rounds.js';
 export type { RoundList } from './texts/read-rounds.js';
 export { roundsText } from './texts/rounds.js';
+export { panelJoins, panelLengths } from './thread/lengths.js';
+export type { Join, Length } from './thread/lengths.js';
 export { expandStringing, stringingCsv, stringingText } from './texts/stringing.js';
 export { en } from '../words/index.js';
 export type { Words } from '../words/index.js';

@@ -78,9 +78,11 @@ function readablePart(given: Record<string, unknown>): Pattern {
     Number.isInteger(value) && (value as number) >= least && (value as number) <= most;
   const countable =
     within(shape.wedges, shapeLimits.wedges) && within(shape.rounds, shapeLimits.rounds);
-  const beads = (Array.isArray(given.beads) ? given.beads : []).filter(
-    (bead) => isRecord(bead) && typeof bead.letter === 'string',
-  ) as Pattern['beads'];
+  const beads = (Array.isArray(given.beads) ? (given.beads as unknown[]) : []).flatMap((bead) =>
+    isRecord(bead) && typeof bead.letter === 'string'
+      ? [{ letter: bead.letter, id: '-', name: '-', hex: '#000000' }]
+      : [],
+  );
   const complete = Array.isArray(given.beads) && beads.length === given.beads.length;
   const panels = Array.isArray(given.panels) ? given.panels.slice(0, 2) : [];
   const readable = panels.flatMap((panel: unknown, index) => {
@@ -91,5 +93,5 @@ function readablePart(given: Record<string, unknown>): Pattern {
     });
     return [{ ...panel, name: panelName(given, index), rounds, startDegrees: 0 }];
   });
-  return { ...given, shape, beads, panels: readable } as unknown as Pattern;
+  return { ...given, shape, beads, panels: readable, thread: undefined } as unknown as Pattern;
 }

@@ -108,6 +108,13 @@ export const choiceSchema = z
   })
   .describe('how good the choice of beads is');
 
+export const threadSchema = z
+  .strictObject({
+    lengthBeads: z.number().int().positive().optional().describe('most beads on one thread'),
+    lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
+  })
+  .describe('the thread and how it is strung');
+
 const open = z.record(z.string(), z.unknown());
 
 export const patternSchema = z.strictObject({
@@ -120,7 +127,7 @@ export const patternSchema = z.strictObject({
   choice: choiceSchema.optional(),
   swatch: open.optional(),
   frame: open.optional(),
-  thread: open.optional(),
+  thread: threadSchema.optional(),
 });
 
 export type Shape = z.infer<typeof shapeSchema>;
@@ -130,6 +137,7 @@ export type Place = z.infer<typeof placeSchema>;
 export type PatternPicture = z.infer<typeof pictureSchema>;
 export type Panel = z.infer<typeof panelSchema>;
 export type Choice = z.infer<typeof choiceSchema>;
+export type Thread = z.infer<typeof threadSchema>;
 export type Pattern = z.infer<typeof patternSchema>;
 
 /** The published JSON Schema (draft 2020-12) of pattern.json. */

@@ -6,6 +6,7 @@ import {
   pictureSchema,
   placeSchema,
   shapeSchema,
+  threadSchema,
 } from './schema.js';
 import type { Pattern } from './schema.js';
 
@@ -18,6 +19,7 @@ const keyOrder: Record<string, readonly string[]> = {
   '.panels[].picture': Object.keys(pictureSchema.shape),
   '.panels[].picture.place': Object.keys(placeSchema.shape),
   '.choice': Object.keys(choiceSchema.shape),
+  '.thread': Object.keys(threadSchema.shape),
 };
 
 /**

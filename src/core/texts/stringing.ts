@@ -1,101 +1,147 @@
 import type { Words } from '../../words/index.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
-import type { Panel, Pattern } from '../pattern/schema.js';
+import type { Panel, Pattern, Shape } from '../pattern/schema.js';
 import { beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
+import { stitchesBefore } from '../shape.js';
+import { panelJoins, panelLengths } from '../thread/lengths.js';
+import type { Join, Length } from '../thread/lengths.js';
 import { csvText } from './csv.js';
 import { wrapped } from './lines.js';
 import { headingText } from './rounds.js';
 import { expandRuns, folded, runsOf, wedgesOf } from './runs.js';
 import type { Run } from './runs.js';
 
-/** Beads on one thread above which it tangles and wears (common practice, no source). */
-const mostOnOneThread = 2000;
-
 /** Columns of stringing.csv. */
 export const stringingColumns = ['length', 'order', 'round', 'letter', 'count', 'total'] as const;
 
-/** The beads of one round as they go on the thread. */
+/** The beads of one round, or of the part of it on one length, as they go on the thread. */
 export interface StrungRound {
   readonly round: number;
+  /** What the stitches carry, in working order; bare and undecided ones too. */
+  readonly marks: string;
   /** Letters, first bead strung first: the reverse of working order. */
   readonly beads: string;
-  /** Beads on the thread when this round is strung. */
+  /** Beads on the length when this line is strung. */
   readonly total: number;
 }
 
-/** The stringing order of a panel: last round first, reversed; rounds without beads left out. */
-export function strungRounds(panel: Pick<Panel, 'rounds'>): StrungRound[] {
+/** The stringing order of one length: last round first, reversed; lines without beads left out. */
+export function strungRounds(
+  shape: Pick<Shape, 'wedges' | 'rounds'>,
+  panel: Pick<Panel, 'rounds'>,
+  { fromStitch, toStitch }: Pick<Length, 'fromStitch' | 'toStitch'>,
+): StrungRound[] {
   const strung: StrungRound[] = [];
   let total = 0;
   for (let r = panel.rounds.length; r >= 1; r--) {
-    const beads = Array.from(beadsOnly(panel.rounds[r - 1]))
-      .reverse()
-      .join('');
+    const first = stitchesBefore(shape, r);
+    const [from, to] = [Math.max(0, fromStitch - first), Math.max(0, toStitch - first)];
+    const marks = panel.rounds[r - 1].slice(from, to);
+    const beads = Array.from(beadsOnly(marks)).reverse().join('');
     total += beads.length;
-    if (beads) strung.push({ round: r, beads, total });
+    if (beads) strung.push({ round: r, marks, beads, total });
   }
   return strung;
 }
 
 /**
  * stringing.csv: what goes on the thread, first bead strung first, a row a run, runs cut at the
- * ends of rounds. `order` is the row within the length and `total` the beads strung so far in it;
- * for now one length holds the panel.
+ * ends of rounds. The lengths stand in the order in which they are worked, each reversed inside
+ * itself. `order` is the row within the length and `total` the beads strung so far in it.
  */
-export function stringingCsv(pattern: Pick<Pattern, 'panels'>, panelIndex: number): string {
+export function stringingCsv(pattern: Strung, panelIndex: number): string {
   const rows: (string | number)[][] = [];
-  for (const { round, beads, total } of strungRounds(pattern.panels[panelIndex])) {
-    let soFar = total - beads.length;
-    for (const { letter, count } of runsOf(beads)) {
-      soFar += count;
-      rows.push([1, rows.length + 1, round, letter, count, soFar]);
+  for (const length of panelLengths(pattern, panelIndex)) {
+    let order = 0;
+    for (const line of strungRounds(pattern.shape, pattern.panels[panelIndex], length)) {
+      let soFar = line.total - line.beads.length;
+      for (const { letter, count } of runsOf(line.beads)) {
+        soFar += count;
+        rows.push([length.number, ++order, line.round, letter, count, soFar]);
+      }
     }
   }
   return csvText(stringingColumns, rows);
 }
 
-/** The letters that stringing.csv stands for, first bead strung first. */
+/** What a stringing list is made from. */
+type Strung = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
+
+/**
+ * The letters that stringing.csv stands for, as if all lengths were one: the last length first,
+ * and so the reverse of working order.
+ */
 export function expandStringing(csv: string): string {
   const [header, ...rows] = csv.trimEnd().split('\n');
   const columns = header.split(',');
+  const lengthAt = columns.indexOf('length');
   const letterAt = columns.indexOf('letter');
   const countAt = columns.indexOf('count');
-  const runs = rows.map((row): Run => {
+  const runsOfLength = new Map<string, Run[]>();
+  for (const row of rows) {
     const cells = row.split(',');
-    return { letter: cells[letterAt], count: Number(cells[countAt]) };
-  });
-  return expandRuns(runs);
+    const runs = runsOfLength.get(cells[lengthAt]) ?? [];
+    runs.push({ letter: cells[letterAt], count: Number(cells[countAt]) });
+    runsOfLength.set(cells[lengthAt], runs);
+  }
+  return [...runsOfLength.values()].reverse().map(expandRuns).join('');
 }
 
-/** stringing.txt: how to string, then one line a round, the last round first. */
+/** stringing.txt: how to string, then the lengths, each one line a round, the last round first. */
 export function stringingText(pattern: Pattern, panelIndex: number, words: Words): string {
-  const { shape } = pattern;
   const panel = pattern.panels[panelIndex];
-  const strung = strungRounds(panel);
+  const lengths = panelLengths(pattern, panelIndex);
   const say = words.stringing;
   const marks = lettersInWorkingOrder(panel);
   const open = marks.split(undecidedMark).length - 1;
-  const total = strung.at(-1)?.total ?? 0;
-  const beads = words.lists.beads(total);
+  const beads = words.lists.beads(beadsOnly(marks).length);
+  const several = lengths.length > 1;
   const paragraphs = [
-    say.order({
-      lastRound: strung[0]?.round ?? shape.rounds,
-      firstRound: strung.at(-1)?.round ?? 1,
-    }),
+    say.order,
     say.reading,
-    total > mostOnOneThread ? say.tooLong(beads) : say.lengthNote(beads),
+    several ? say.severalLengths({ beads, lengths: lengths.length }) : say.lengthNote(beads),
     ...(marks.includes(bareMark) ? [say.bare] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
   ];
-  const lines = strung.map(({ round, beads: letters, total }) => {
-    const count = letters.length === 1 ? '1 bead' : `${letters.length} beads`;
-    return `R${round} (${count}, total ${total}): ${strungText(panel.rounds[round - 1], round)}`;
-  });
+  const joins = new Map(
+    (several ? panelJoins(pattern, panelIndex, lengths) : []).map((join) => [join.length, join]),
+  );
   const header = [
     headingText(pattern, panelIndex, say.title, words),
     ...paragraphs.map((paragraph) => wrapped(paragraph)),
   ].join('\n\n');
-  return `${header}\n\n${lines.join('\n')}\n`;
+  const parts = lengths.map((length) => {
+    const lines = linesOf(pattern, panel, length, words);
+    if (!several) return lines.join('\n');
+    const strung = strungRounds(pattern.shape, panel, length);
+    const facts = {
+      number: length.number,
+      lengths: lengths.length,
+      beads: words.lists.beads(length.beads.length),
+      metres: (length.strungMm / 1000).toFixed(2),
+      lastRound: strung[0]?.round ?? 0,
+      firstRound: strung.at(-1)?.round ?? 0,
+    };
+    const join = joins.get(length.number);
+    const head = join ? `${say.length(facts)} ${joinText(join, words)}` : say.length(facts);
+    return `${wrapped(head)}\n\n${lines.join('\n')}`;
+  });
+  return `${[header, ...parts].join('\n\n')}\n`;
+}
+
+/** Where a length is joined on, in words. */
+export function joinText({ round, stitch, atRoundEnd, clock }: Join, words: Words): string {
+  const hour = Math.round(clock) % 12 || 12;
+  return words.stringing.join({ round, stitch: stitch + 1, atRoundEnd, hour });
+}
+
+function linesOf(pattern: Pattern, panel: Panel, length: Length, words: Words): string[] {
+  return strungRounds(pattern.shape, panel, length).map(({ round, marks, beads, total }) => {
+    const whole = marks.length === panel.rounds[round - 1].length;
+    const part = whole ? '' : `${words.stringing.part}, `;
+    const count = words.lists.beads(beads.length).replace(',', '');
+    return `R${round} (${part}${count}, total ${total}): ${strungText(marks, round)}`;
+  });
 }
 
 /** The runs of a round, reversed; folded by wedges where all are equal and that is shorter. */
