@@ -8,7 +8,9 @@ import { addBlankCommand } from './blank.js';
 import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
+import { addFindCommand } from './find.js';
 import type { Io } from './io.js';
+import { addMendCommand } from './mend.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
@@ -38,6 +40,8 @@ export function makeProgram(words: Words, io: Io): Command {
   addBeadsCommand(program, words, io);
   addBlankCommand(program, words, io);
   addReadCommand(program, words, io);
+  addFindCommand(program, words, io);
+  addMendCommand(program, words, io);
   for (const command of program.commands) command.copyInheritedSettings(program);
   return program;
 }

@@ -1,3 +1,4 @@
+import { place } from './place.js';
 import { pictureFormats } from './picture-formats.js';
 
 /** A file as it stands in a sentence. */
@@ -49,6 +50,14 @@ export const errors = {
     `The bead “${f.id}” is in the pattern already, as ${f.other}: use --merge ${f.letter}=${f.other} to give its stitches to ${f.other}.`,
   'recolour-nothing-left': () =>
     'Every bead of the pattern is left out, so that no colour is left: keep at least one.',
+  'beads-unreadable': (f: { got: string }) =>
+    f.got === ''
+      ? 'No beads are given: write runs such as 3A 2B 1A.'
+      : `“${f.got}” cannot be read as beads: write runs such as 3A 2B 1A.`,
+  'beads-too-many': (f: { most: number }) =>
+    `More than ${f.most} beads are given, more than a panel can hold: check the counts.`,
+  'panel-unknown': (f: { got: string; panels: readonly string[] }) => place.noPanel(f),
+  'length-unknown': (f: { got: number; lengths: number }) => place.noLength(f),
   'across-out-of-reach': (f: { gotMm: number; leastMm: number; mostMm: number }) =>
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>

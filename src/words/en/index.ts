@@ -10,6 +10,7 @@ import { warnings } from './warnings.js';
 import { lists } from './lists.js';
 import { palette } from './palette.js';
 import { pattern } from './pattern.js';
+import { place } from './place.js';
 import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
@@ -32,6 +33,7 @@ export const en = {
   palette,
   pattern,
   pictureFormats,
+  place,
   problems,
   read,
   recolour,

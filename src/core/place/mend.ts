@@ -1,0 +1,136 @@
+import type { Pattern } from '../pattern/schema.js';
+import { panelLengths } from '../thread/lengths.js';
+import { alignBeads } from './align.js';
+import type { Edit } from './align.js';
+import { beadStitches, placeOf } from './find-place.js';
+
+/** What `mendString` compares. */
+export interface MendWish {
+  /** Letters as they were strung, first bead strung first. */
+  readonly strung: string;
+  /** 0-based panel and length from 1. */
+  readonly panel: number;
+  readonly length: number;
+  /** true: stringing goes on; what is not strung yet is not missing. */
+  readonly soFar?: boolean;
+}
+
+/** One repair: some neighbouring beads of one kind of slip. */
+export interface Repair {
+  readonly kind: Edit['kind'];
+  /** Beads concerned (of a swap: 2). */
+  readonly count: number;
+  /** Beads strung before the slip. */
+  readonly after: number;
+  /** Letters that the list wants there, and those on the thread; '' where there is none. */
+  readonly wanted: string;
+  readonly got: string;
+  /** Where in the panel the slip will be worked, round and stitch from 1. */
+  readonly round: number;
+  readonly stitch: number;
+  /** Beads strung after it: what would have to come off to string it anew. */
+  readonly comeOff: number;
+}
+
+/** What is wrong with a string, and the smallest repair. */
+export interface Mending {
+  /** Beads of the list (up to where stringing has come) and on the thread. */
+  readonly wanted: number;
+  readonly strung: number;
+  /** Fewest beads to put in, take out, change, or pairs to swap; undefined when more than can be told. */
+  readonly edits: number | undefined;
+  /** In stringing order; empty when nothing is wrong or too much is. */
+  readonly repairs: readonly Repair[];
+  /** Beads that agree from the start, when something is wrong. */
+  readonly agreeUpTo: number;
+  /** The thread reads much better from its other end: it was perhaps read the wrong way round. */
+  readonly betterBackwards: boolean;
+}
+
+/** Slips above which a string is another one rather than a wrong one. */
+const mostEdits = 400;
+
+/**
+ * Compares what was strung with the stringing list: the fewest beads to put in, take out, change
+ * or swap with their neighbour (optimal string alignment distance, a restricted form of F. J.
+ * Damerau, Communications of the ACM 7(3):171-176, 1964).
+ *
+ * The panel and the length must exist.
+ */
+export function mendString(pattern: Pattern, wish: MendWish): Mending {
+  const length = panelLengths(pattern, wish.panel)[wish.length - 1];
+  const list = backwards(length.beads);
+  const free = wish.soFar ?? false;
+  const found = alignBeads(list, wish.strung, { most: mostEdits, freeEnd: free });
+  const least = Math.min(found?.edits.length ?? Infinity, mostEdits);
+  const other = alignBeads(list, backwards(wish.strung), {
+    most: Math.max(1, Math.floor(least / 2)),
+    freeEnd: free,
+  });
+  const agree = agreement(list, wish.strung);
+  const stitches = beadStitches(pattern, wish.panel, length);
+  const place = (wantedAt: number) => {
+    const bead = Math.min(Math.max(0, list.length - 1 - wantedAt), stitches.length - 1);
+    return placeOf(pattern, stitches[bead] ?? length.fromStitch);
+  };
+  return {
+    wanted: found?.wanted ?? list.length,
+    strung: wish.strung.length,
+    edits: found?.edits.length,
+    repairs: grouped(found?.edits ?? []).map((repair) => ({
+      ...repair.shown,
+      ...place(repair.wantedAt),
+      comeOff: wish.strung.length - repair.shown.after,
+    })),
+    agreeUpTo: agree,
+    betterBackwards:
+      least > 3 && other !== undefined && other.edits.length * 4 <= least && least > 0,
+  };
+}
+
+/** Neighbouring edits of one kind as one repair. */
+function grouped(edits: readonly Edit[]) {
+  const groups: {
+    wantedAt: number;
+    shown: Omit<Repair, 'round' | 'stitch' | 'comeOff'>;
+    next: { wanted: number; got: number };
+  }[] = [];
+  for (const edit of edits) {
+    const last = groups.at(-1);
+    const goesOn =
+      last &&
+      edit.kind !== 'swap' &&
+      last.shown.kind === edit.kind &&
+      last.next.wanted === edit.wantedAt &&
+      last.next.got === edit.gotAt;
+    const next = {
+      wanted: edit.wantedAt + edit.wanted.length,
+      got: edit.gotAt + edit.got.length,
+    };
+    if (goesOn) {
+      const { shown } = last;
+      last.shown = {
+        ...shown,
+        count: shown.count + 1,
+        wanted: shown.wanted + edit.wanted,
+        got: shown.got + edit.got,
+      };
+      last.next = next;
+      continue;
+    }
+    const { kind, wanted, got, gotAt, wantedAt } = edit;
+    const count = kind === 'swap' ? 2 : 1;
+    groups.push({ wantedAt, next, shown: { kind, count, after: gotAt, wanted, got } });
+  }
+  return groups;
+}
+
+function agreement(one: string, other: string): number {
+  let at = 0;
+  while (at < Math.min(one.length, other.length) && one[at] === other[at]) at++;
+  return at;
+}
+
+function backwards(text: string): string {
+  return Array.from(text).reverse().join('');
+}

@@ -1,0 +1,106 @@
+/** Words of `find` and `mend`: help while stringing and crocheting. */
+export const place = {
+  find: 'find your place in a pattern from the beads that come next on the thread',
+  findExamples: `Examples:
+  rondure find moon/pattern.json "3A 2B 1A"
+  rondure find moon/pattern.json --worked "2B 5A 1C"
+`,
+  pattern: 'pattern.json, or a chart.svg or chart.png of ours; - reads standard input',
+  findBeads: 'the beads, the one nearest the hook first: 3A 2B 1A',
+  worked: 'the beads are the last ones worked, the latest at the end',
+  panel: 'which panel, by name or number',
+  length: 'which length of thread',
+  any: 'any',
+  first: 'the first',
+  none: (beads: string) =>
+    `${beads} comes nowhere like that. Count the runs again; with beads that are worked already, add --worked; a bead left out or put in by mistake is found with rondure mend.`,
+  next: (f: Place) => `${where(f)}: next is stitch ${f.stitch} of round ${f.round}${left(f)}`,
+  last: (f: Place) => `${where(f)}: worked up to stitch ${f.stitch} of round ${f.round}${left(f)}`,
+  certain: 'Only one place fits.',
+  more: (f: { places: string; beads: number | undefined; worked: boolean }) => {
+    const way = f.worked ? 'back along the work' : 'on along the thread';
+    if (f.beads === undefined) {
+      return `${f.places} places fit, and some of them look the same to the end: say which --panel or --length it is.`;
+    }
+    return `${f.places} places fit. Read ${f.beads === 1 ? '1 bead more' : `up to ${f.beads} beads more`} ${way} to be certain.`;
+  },
+  andMore: (count: string) => `and ${count} more`,
+  mend: 'compare what was strung with the stringing list, and find the smallest repair',
+  mendExamples: `Examples:
+  rondure mend moon/pattern.json "44A 4D 2B 2F" --so-far --length 2
+  rondure mend moon/pattern.json - < strung.txt
+`,
+  mendBeads: 'the beads as they were strung, the first one strung first; - reads standard input',
+  soFar: 'stringing is not finished: what is still to come is not missing',
+  right: (f: { beads: string; length: number; soFar: boolean }) =>
+    f.soFar
+      ? `All ${f.beads} strung so far are as in the list of length ${f.length}.`
+      : `All ${f.beads} are as in the list of length ${f.length}.`,
+  tooMany: (f: { most: number; agree: string }) =>
+    `The thread and the list part after ${f.agree} and differ in more than ${f.most} beads: this is another length, or it was read from the wrong end. Look at --length and --panel.`,
+  backwards:
+    'Read from its other end the thread fits far better: begin with the bead strung first.',
+  wrong: (f: { agree: string; edits: number; wanted: string; strung: string }) =>
+    `The first ${f.agree} agree; then ${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list ${f.wanted}, thread ${f.strung}).`,
+  repair: {
+    missing: (f: Repair) => `After bead ${f.after}: ${f.wanted} missing${at(f)}`,
+    extra: (f: Repair) => `After bead ${f.after}: ${f.got} too many${at(f)}`,
+    other: (f: Repair) => `After bead ${f.after}: ${f.got} instead of ${f.wanted}${at(f)}`,
+    swap: (f: Repair) =>
+      `After bead ${f.after}: ${f.got} in the wrong order, ${f.wanted} is wanted${at(f)}`,
+  },
+  restring: (f: { beads: string; one: boolean }) =>
+    `Nothing is crocheted yet? Only ${f.beads} ${f.one ? 'lies' : 'lie'} after the first slip: to take ${f.one ? 'it' : 'them'} off and string anew is the surest way.`,
+  ways: {
+    missing:
+      'Missing: work that stitch without a bead, and sew the bead on afterwards with a fine needle and the same thread.',
+    extra:
+      'Too many: break the bead with flat pliers when you come to it. Wear goggles, hold a cloth over bead and pliers, pick up the splinters, and feel the thread for a cut. Or leave it whole on the back: work one chain over it, where the lining hides it.',
+    other:
+      'Wrong colour: when you come to it break the wrong bead (goggles, cloth over it), work the stitch without a bead, and sew the right one on afterwards.',
+    swap: 'Wrong order: both beads are there. Work them as they are if nobody will see it, else treat them as two of the wrong colour.',
+  },
+  broken: 'Broken glass cuts thread and skin and springs into eyes: never without goggles.',
+  noPanel: (f: { got: string; panels: readonly string[] }) =>
+    `The pattern has no panel “${f.got}”: it has ${f.panels.join(' and ')}.`,
+  noLength: (f: { got: number; lengths: number }) =>
+    `There is no length ${f.got}: this panel has ${f.lengths === 1 ? 'one length' : `lengths 1 to ${f.lengths}`}.`,
+};
+
+export interface Place {
+  panel: string | undefined;
+  length: number | undefined;
+  round: number;
+  stitch: number;
+  left: string;
+  more: number | undefined;
+}
+
+export interface Repair {
+  after: string;
+  wanted: string;
+  got: string;
+  round: number;
+  stitch: number;
+}
+
+function where({ panel, length }: Place): string {
+  const parts = [
+    ...(panel === undefined ? [] : [`${panel} panel`]),
+    ...(length === undefined ? [] : [`length ${length}`]),
+  ];
+  const text = parts.join(', ') || 'here';
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function left(f: Place): string {
+  const more =
+    f.more === undefined || f.more === 0
+      ? ''
+      : `; certain after ${f.more === 1 ? '1 bead' : `${f.more} beads`} more`;
+  return `, ${f.left} left on the thread${more}`;
+}
+
+function at(f: Repair): string {
+  return ` (stitch ${f.stitch} of round ${f.round})`;
+}
