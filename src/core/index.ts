@@ -68,3 +68,4 @@ export { roundsText } from './texts/rounds.js';
 export { expandStringing, stringingCsv, stringingText } from './texts/stringing.js';
 export { en } from '../words/index.js';
 export type { Words } from '../words/index.js';
+export type * from './types.js';

@@ -13,4 +13,5 @@ export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';
 export { patternFiles, patternKeyword } from './pattern-files.js';
 export { patternTextIn, readPattern } from './read-pattern.js';
+export type { FolderKind } from './output-folder.js';
 export { cardFolder, sampleFiles } from './sample-files.js';

@@ -9,6 +9,7 @@ import { mergeEqual } from './merge.js';
 
 export { nearestBead } from './nearest.js';
 
+/** What `chooseBeads` chooses from: n stitches, P beads, and the rules. */
 export interface ChoiceInput {
   /** L, a, b (D65) of each stitch; length 3·n. */
   readonly stitches: Float64Array;
@@ -24,6 +25,7 @@ export interface ChoiceInput {
   readonly leaveOut?: readonly number[];
 }
 
+/** What `chooseBeads` chose, and how near it is to the best there is; differences are CIEDE2000. */
 export interface ChoiceResult {
   /** Chosen palette indices, ascending, at most `most`; all kept ones, and no other unused one. */
   readonly chosen: number[];
