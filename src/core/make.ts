@@ -77,7 +77,7 @@ export interface PanelReport {
  * same bytes in every engine. `examples/` holds whole programs around it.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   and those of `decideBeads`
+ *   `nothing-to-bead`, and those of `chooseBeads`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);

@@ -1,4 +1,8 @@
-/** What the library does with files, on Node only: reading pictures, writing PNG and folders. */
+/**
+ * What the library does with files, on Node only: reading pictures, writing PNG and folders.
+ *
+ * @module rondure/node
+ */
 export { blankFiles } from './blank-files.js';
 export { byteLimit, readBytes } from './read-bytes.js';
 export { readPicture } from './read-picture.js';

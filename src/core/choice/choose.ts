@@ -51,7 +51,8 @@ export interface ChoiceResult {
  * Chooses at most `most` beads so that the weighted mean of CIEDE2000 over the stitches is small:
  * greedy, single swaps and kicks on a float32 matrix, and a bound that says how far from the best
  * possible it can be at most. Nothing is random and no clock is read.
- * @throws RondureError as in `sortCandidates`, and `colour-not-finite`, `weights-impossible`
+ * @throws RondureError `colours-impossible`, `bead-not-in-palette`, `bead-kept-and-left-out`,
+ *   `palette-too-small-to-keep`, `palette-all-left-out`, `colour-not-finite`, `weights-impossible`
  */
 export function chooseBeads(input: ChoiceInput): ChoiceResult {
   const { stitches, palette, most } = input;
