@@ -31,7 +31,7 @@ const layerRules = Object.entries(outward).map(([layer, banned]) => ({
 }));
 
 export default tseslint.config(
-  { ignores: ['dist/', 'demo/', 'coverage/', 'node_modules/', '.tmp/'] },
+  { ignores: ['dist/', 'docs/api/', 'demo/', 'coverage/', 'node_modules/', '.tmp/'] },
   js.configs.recommended,
   ...tseslint.configs.recommended,
   {
@@ -47,6 +47,10 @@ export default tseslint.config(
         { argsIgnorePattern: '^_', varsIgnorePattern: '^_' },
       ],
       '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/no-empty-object-type': [
+        'error',
+        { allowInterfaces: 'with-single-extends' },
+      ],
     },
   },
   {

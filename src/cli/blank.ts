@@ -28,7 +28,6 @@ export function addBlankCommand(program: Command, words: Words, io: Io): void {
   const command = program
     .command('blank')
     .description(words.blank.about)
-    .helpOption('-h, --help', said.help)
     .addHelpText('before', words.blank.examples)
     .addOption(outputOption(words));
   for (const one of shapeOptions(words)) command.addOption(one);

@@ -9,6 +9,7 @@ import type { Words } from '../words/index.js';
 import type { ChartOptions } from './chart-options.js';
 import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeWish } from './shape-options.js';
+import { similarTo } from './similar.js';
 
 /** Refuses options that say two things about one question, before any work is done. */
 export function refuseContradictions(command: Command, picture: string, words: Words): void {
@@ -88,8 +89,14 @@ export function beadNamed(beads: readonly Bead[], option: string, name: string):
   const wanted = name.toLowerCase();
   const byId = beads.findIndex((bead) => bead.id.toLowerCase() === wanted);
   const index = byId >= 0 ? byId : beads.findIndex((bead) => bead.name.toLowerCase() === wanted);
-  if (index < 0) throw new RondureError('bead-unknown', { option, got: name });
-  return index;
+  if (index >= 0) return index;
+  throw new RondureError('bead-unknown', { option, got: name, ...nearBead(beads, name) });
+}
+
+/** The id or the name that was probably meant, as a fact of an error; ids come first. */
+function nearBead(beads: readonly Bead[], got: string): { near?: string } {
+  const near = similarTo(got, [...beads.map(({ id }) => id), ...beads.map(({ name }) => name)]);
+  return near === undefined ? {} : { near };
 }
 
 /** A bead of the palette comes first, so that a bead whose id looks like a colour is itself. */
@@ -107,6 +114,7 @@ function backgroundOf(beads: readonly Bead[], text: string): string | number {
     option: '--background',
     got: text,
     expected: en.expected.background,
+    ...nearBead(beads, text),
   });
 }
 

@@ -18,9 +18,7 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
     .command('chart')
     .description(words.cli.chart)
     .argument('<PICTURE>', words.cli.chartPicture)
-    .helpOption('-h, --help', words.cli.options.help)
-    .addHelpText('before', words.cli.examples)
-    .addHelpText('after', `\n${words.cli.exitCodes}`);
+    .addHelpText('before', words.cli.examples);
   addChartOptions(command, words);
   command.action(async (picture: string) => chart(command, picture, words, io));
 }

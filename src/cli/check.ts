@@ -19,9 +19,7 @@ export function addCheckCommand(program: Command, words: Words, io: Io): void {
     .command('check')
     .description(words.edits.check)
     .argument('<PATTERN>', words.edits.redrawPattern)
-    .helpOption('-h, --help', words.cli.options.help)
-    .addHelpText('before', words.edits.checkExamples)
-    .addHelpText('after', `\n${words.cli.exitCodes}`);
+    .addHelpText('before', words.edits.checkExamples);
   for (const one of printOptions(words)) command.addOption(one);
   command.action(async (file: string) => {
     const options = command.opts<OutputOptions>();

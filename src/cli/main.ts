@@ -1,7 +1,7 @@
 import { RondureError } from '../core/errors.js';
 import { en } from '../words/index.js';
 import { exitCodes } from './exit-codes.js';
-import { run } from './program.js';
+import { errorJson, run, wantsJson } from './program.js';
 
 /** Runs the program for a shell: real streams, Ctrl-C, and the exit code. */
 export async function runFromShell(argv: readonly string[]): Promise<void> {
@@ -13,7 +13,11 @@ export async function runFromShell(argv: readonly string[]): Promise<void> {
       if (error.code === 'EPIPE') process.exit(process.exitCode ?? exitCodes.done);
       if (stream === process.stderr) process.exit(exitCodes.output);
       const detail = error.code ?? error.message;
-      process.stderr.write(`${en.cli.error} ${en.cli.notPrinted({ detail })}\n`);
+      const message = en.cli.notPrinted({ detail });
+      const asJson = wantsJson(argv.slice(2));
+      process.stderr.write(
+        asJson ? errorJson('not-printed', message, { detail }) : `${en.cli.error} ${message}\n`,
+      );
       process.exit(exitCodes.output);
     });
   }

@@ -1,5 +1,4 @@
-import { Command, CommanderError, Help } from 'commander';
-import type { Option } from 'commander';
+import { Command, CommanderError } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
@@ -9,6 +8,7 @@ import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import { addFindCommand } from './find.js';
+import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
 import { addMendCommand } from './mend.js';
 import { addRedrawCommand } from './redraw.js';
@@ -27,11 +27,16 @@ export function makeProgram(words: Words, io: Io): Command {
     .version(packageVersion(), '-V, --version', words.cli.options.version)
     .helpOption('-h, --help', words.cli.options.help)
     .helpCommand(false)
-    .addHelpText('after', `\n${words.cli.examples}\n${words.cli.tryHelp('chart')}`)
+    .addHelpText('before', words.cli.allExamples)
+    .addHelpText('after', `\n${words.cli.tryHelp('COMMAND')}`)
     .showSuggestionAfterError(true)
-    .configureHelp({ optionDescription: describeOption })
     .exitOverride()
-    .configureOutput({ writeOut: (text) => io.out(text), writeErr: () => {} });
+    .configureOutput({
+      writeOut: (text) => io.out(text),
+      writeErr: () => {},
+      getOutHelpWidth: () => helpWidth,
+      getOutHasColors: () => false,
+    });
   addChartCommand(program, words, io);
   addRedrawCommand(program, words, io);
   addRecolourCommand(program, words, io);
@@ -42,15 +47,14 @@ export function makeProgram(words: Words, io: Io): Command {
   addReadCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
-  for (const command of program.commands) command.copyInheritedSettings(program);
+  layOutHelp(program, words);
   return program;
 }
 
-/** Help shows every default, also where the option's absence means something. */
-function describeOption(option: Option): string {
-  const plain = new Help().optionDescription(option);
-  const { defaultValue, defaultValueDescription: said } = option;
-  return said !== undefined && defaultValue === undefined ? `${plain} (default: ${said})` : plain;
+/** Whether errors go out as JSON, also when the rest of the command line cannot be understood. */
+export function wantsJson(argv: readonly string[]): boolean {
+  const end = argv.indexOf('--');
+  return (end < 0 ? argv : argv.slice(0, end)).includes('--json');
 }
 
 /**
@@ -60,10 +64,10 @@ function describeOption(option: Option): string {
  * @returns the exit code, as documented in README
  */
 export async function run(argv: readonly string[], words: Words, io: Io): Promise<number> {
-  const asJson = argv.includes('--json');
+  const asJson = wantsJson(argv);
   const program = makeProgram(words, io);
   const known = program.commands.some((command) => command.name() === argv[0]);
-  const name = known ? argv[0] : 'chart';
+  const name = known ? argv[0] : '';
   try {
     if (argv.length === 0) program.help({ error: false });
     await program.parseAsync([...argv], { from: 'user' });
@@ -83,16 +87,17 @@ function tell(
   const known = asOurs(error, words, command);
   if (!known) {
     const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
-    io.err(`${words.cli.bug}\n${text}\n`);
+    io.err(asJson ? errorJson('bug', `${words.cli.bug}\n${text}`) : `${words.cli.bug}\n${text}\n`);
     return exitCodes.bug;
   }
   const message = errorSentence(words, known).replace(controls, ' ');
-  io.err(
-    asJson
-      ? JSON.stringify({ error: { code: known.code, message, facts: known.facts ?? {} } }) + '\n'
-      : `${words.cli.error} ${message}\n`,
-  );
+  io.err(asJson ? errorJson(known.code, message, known.facts) : `${words.cli.error} ${message}\n`);
   return exitCodeFor(known.code);
+}
+
+/** What a program reads on standard error with `--json`: one object, one line. */
+export function errorJson(code: string, message: string, facts: object = {}): string {
+  return JSON.stringify({ error: { code, message, facts } }) + '\n';
 }
 
 /** Commander's own complaints become usage errors in one sentence. */

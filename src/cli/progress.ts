@@ -8,7 +8,7 @@ export class Progress {
   ) {}
 
   say(text: string): void {
-    if (this.quiet || !this.stream?.isTTY) return;
+    if (this.quiet || !this.stream?.isTTY || process.env.TERM === 'dumb') return;
     this.stream.write(`\r\u001b[K${text}`);
     this.#shown = true;
   }

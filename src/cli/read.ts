@@ -44,7 +44,6 @@ export function addReadCommand(program: Command, words: Words, io: Io): void {
     .command('read')
     .description(words.read.about)
     .argument('<PHOTO>', words.read.photo)
-    .helpOption('-h, --help', said.help)
     .addHelpText('before', words.read.examples);
   const options = [
     outputOption(words),

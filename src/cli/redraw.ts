@@ -16,9 +16,7 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
     .command('redraw')
     .description(words.edits.redraw)
     .argument('<PATTERN>', words.edits.redrawPattern)
-    .helpOption('-h, --help', words.cli.options.help)
-    .addHelpText('before', words.edits.redrawExamples)
-    .addHelpText('after', `\n${words.cli.exitCodes}`);
+    .addHelpText('before', words.edits.redrawExamples);
   command.addOption(option('-o, --output <DIR>', words.edits.redrawOutput));
   const options = [...threadOptions(words), ...printOptions(words), ...writeOptions(words)];
   for (const one of options) command.addOption(one);

@@ -38,9 +38,7 @@ export function addRoundsCommand(program: Command, words: Words, io: Io): void {
     .command('rounds')
     .description(words.edits.rounds)
     .argument('<FILE>', words.edits.roundsFile)
-    .helpOption('-h, --help', words.cli.options.help)
-    .addHelpText('before', words.edits.roundsExamples)
-    .addHelpText('after', `\n${words.cli.exitCodes}`);
+    .addHelpText('before', words.edits.roundsExamples);
   const said = words.edits;
   const options = [
     outputOption(words),

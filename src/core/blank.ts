@@ -6,6 +6,7 @@ import type { Pattern } from './pattern/schema.js';
 import { completeShape, stitchesInRound } from './shape.js';
 import type { ShapeWish } from './shape.js';
 
+/** Everything a blank chart is made from. */
 export interface BlankWish {
   title: string;
   /** Without `rounds` when `acrossMm` is given. */

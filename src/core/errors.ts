@@ -12,7 +12,9 @@ export type ErrorFacts<C extends ErrorCode> = Parameters<Words['errors'][C]>[0];
  */
 export class RondureError<C extends ErrorCode = ErrorCode> extends Error {
   override readonly name = 'RondureError';
+  /** Stable; programs may rely on it. */
   readonly code: C;
+  /** What was got, what was expected and where. */
   readonly facts: ErrorFacts<C>;
 
   constructor(code: C, facts: ErrorFacts<C>, options?: { cause?: unknown }) {
@@ -44,6 +46,7 @@ export function warning<C extends WarningCode>(
   return { code, facts };
 }
 
+/** The sentence for a warning, in the words given. */
 export function warningSentence(words: Words, given: Warning): string {
   return sentence(words.warnings, given.code, given.facts);
 }

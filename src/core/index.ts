@@ -1,6 +1,8 @@
 /**
  * Rondure's core: from pixels to a panel pattern, its texts and its drawings. Pure: it knows no
  * files and no DOM, and runs in Node and in a browser alike.
+ *
+ * @module rondure
  */
 export type { Bead, BeadOfStitch } from './bead.js';
 export { bare, undecided } from './bead.js';
@@ -77,3 +79,4 @@ export type { Join, Length } from './thread/lengths.js';
 export { expandStringing, stringingCsv, stringingText } from './texts/stringing.js';
 export { en } from '../words/index.js';
 export type { Words } from '../words/index.js';
+export type * from './types.js';

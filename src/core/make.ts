@@ -29,16 +29,21 @@ const thinLinesFrom = 0.3;
 
 /** Everything one panel is made from. */
 export interface PanelWish extends BeadWish {
+  /** The picture, upright. */
   picture: Picture;
   /** File name kept in the pattern. */
   pictureName: string;
+  /** 1 to 200 characters. */
   title: string;
   /** Without `rounds` when `acrossMm` is given. */
   shape: Omit<ShapeWish, 'rounds'> & { rounds?: number };
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
   acrossMm?: number;
+  /** Face angle of the start mark, clockwise from 12 o’clock; the rim's step at the top when absent. */
   startDegrees?: number;
+  /** How the picture lies on the panel. */
   place: PlaceWish;
+  /** `photo` keeps mean colours, `drawing` keeps outlines, `auto` decides. */
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
@@ -47,23 +52,29 @@ export interface PanelWish extends BeadWish {
 /** What a maker wants to know of the result, besides the pattern itself. */
 export interface PanelReport {
   rounds: number;
+  /** N·R(R+1)/2. */
   stitches: number;
+  /** Stitches that carry a bead. */
   beads: number;
+  /** Bead colours used. */
   colours: number;
+  /** Size of the finished panel, millimetres. */
   acrossMm: number;
+  /** Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead. */
   meanDifference: number;
   worstDifference: number;
   art: 'photo' | 'drawing';
+  /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
   warnings: Warning[];
 }
 
 /**
  * The main job: a picture and a palette in, a whole pattern out. Pure: the same pixels give the
- * same bytes in every engine.
+ * same bytes in every engine. `examples/` holds whole programs around it.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   and those of `decideBeads`
+ *   `nothing-to-bead`, and those of `chooseBeads`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);

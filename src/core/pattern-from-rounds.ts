@@ -37,7 +37,8 @@ export interface RoundsWish {
  * Makes a pattern of a list of rounds. Wedges and increase are what most of the list speaks for,
  * where they are not given; then every round must agree with them.
  *
- * @throws RondureError `rounds-broken` with all that is wrong, and those of `completeShape`
+ * @throws RondureError `rounds-broken` with all that is wrong; `shape-impossible`,
+ *   `polygon-needs-end-increase`
  */
 export function patternFromRounds(
   wish: RoundsWish,

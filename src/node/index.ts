@@ -1,4 +1,8 @@
-/** What the library does with files, on Node only: reading pictures, writing PNG and folders. */
+/**
+ * What the library does with files, on Node only: reading pictures, writing PNG and folders.
+ *
+ * @module rondure/node
+ */
 export { blankFiles } from './blank-files.js';
 export { byteLimit, readBytes } from './read-bytes.js';
 export { readPicture } from './read-picture.js';
@@ -13,4 +17,5 @@ export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';
 export { patternFiles, patternKeyword } from './pattern-files.js';
 export { patternTextIn, readPattern } from './read-pattern.js';
+export type { FolderKind } from './output-folder.js';
 export { cardFolder, sampleFiles } from './sample-files.js';

@@ -9,6 +9,7 @@ import { mergeEqual } from './merge.js';
 
 export { nearestBead } from './nearest.js';
 
+/** What `chooseBeads` chooses from: n stitches, P beads, and the rules. */
 export interface ChoiceInput {
   /** L, a, b (D65) of each stitch; length 3·n. */
   readonly stitches: Float64Array;
@@ -24,6 +25,7 @@ export interface ChoiceInput {
   readonly leaveOut?: readonly number[];
 }
 
+/** What `chooseBeads` chose, and how near it is to the best there is; differences are CIEDE2000. */
 export interface ChoiceResult {
   /** Chosen palette indices, ascending, at most `most`; all kept ones, and no other unused one. */
   readonly chosen: number[];
@@ -49,7 +51,8 @@ export interface ChoiceResult {
  * Chooses at most `most` beads so that the weighted mean of CIEDE2000 over the stitches is small:
  * greedy, single swaps and kicks on a float32 matrix, and a bound that says how far from the best
  * possible it can be at most. Nothing is random and no clock is read.
- * @throws RondureError as in `sortCandidates`, and `colour-not-finite`, `weights-impossible`
+ * @throws RondureError `colours-impossible`, `bead-not-in-palette`, `bead-kept-and-left-out`,
+ *   `palette-too-small-to-keep`, `palette-all-left-out`, `colour-not-finite`, `weights-impossible`
  */
 export function chooseBeads(input: ChoiceInput): ChoiceResult {
   const { stitches, palette, most } = input;

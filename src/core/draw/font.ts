@@ -14,6 +14,7 @@ export interface Glyph {
   readonly box: { left: number; top: number; right: number; bottom: number };
 }
 
+/** The outlines of one face, character by character; lengths in ems. */
 export interface Face {
   /** @throws RondureError `glyph-missing` */
   glyph(character: string): Glyph;
@@ -23,6 +24,7 @@ export interface Face {
   readonly capHeight: number;
 }
 
+/** The two faces that every drawing is lettered with: `loadFonts` reads them. */
 export interface Fonts {
   readonly regular: Face;
   readonly bold: Face;

@@ -117,6 +117,7 @@ export const threadSchema = z
 
 const open = z.record(z.string(), z.unknown());
 
+/** What a pattern.json must look like; `parsePattern` and `checkPattern` find what is wrong in one. */
 export const patternSchema = z.strictObject({
   format: z.literal('rondure-pattern'),
   version: z.literal(patternVersion),
@@ -130,15 +131,22 @@ export const patternSchema = z.strictObject({
   thread: threadSchema.optional(),
 });
 
-export type Shape = z.infer<typeof shapeSchema>;
+/** How a panel is worked: wedges, rounds, increase, lean, hand and stitch size (millimetres). */
+export interface Shape extends z.infer<typeof shapeSchema> {}
 /** A bead colour as it stands in a pattern; a palette's `Bead` is the same without its letter. */
-export type PatternBead = z.infer<typeof beadSchema>;
-export type Place = z.infer<typeof placeSchema>;
-export type PatternPicture = z.infer<typeof pictureSchema>;
-export type Panel = z.infer<typeof panelSchema>;
-export type Choice = z.infer<typeof choiceSchema>;
-export type Thread = z.infer<typeof threadSchema>;
-export type Pattern = z.infer<typeof patternSchema>;
+export interface PatternBead extends z.infer<typeof beadSchema> {}
+/** Where the upright picture lies on the bead face: millimetres, x right and y down, degrees clockwise. */
+export interface Place extends z.infer<typeof placeSchema> {}
+/** What a panel remembers of its picture. */
+export interface PatternPicture extends z.infer<typeof pictureSchema> {}
+/** One panel: `rounds[r - 1]` holds the N·r marks of round r in working order. */
+export interface Panel extends z.infer<typeof panelSchema> {}
+/** How good the choice of beads is: mean CIEDE2000, and how far it could be from the best. */
+export interface Choice extends z.infer<typeof choiceSchema> {}
+/** The thread and how it is strung. */
+export interface Thread extends z.infer<typeof threadSchema> {}
+/** A whole pattern, as pattern.json holds it; lengths in millimetres. */
+export interface Pattern extends z.infer<typeof patternSchema> {}
 
 /** The published JSON Schema (draft 2020-12) of pattern.json. */
 export function patternJsonSchema(): object {

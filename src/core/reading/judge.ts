@@ -5,6 +5,7 @@ import type { CellSamples } from './cell-samples.js';
 import { nearestOf } from './groups.js';
 import type { ColourGroup, Lab } from './groups.js';
 
+/** Why a cell is doubtful: between two beads, in two colours, unlike its group, half coloured, cut off. */
 export type DoubtReason = 'between' | 'uneven' | 'unlike' | 'partly' | 'outside';
 
 /** What a cell was read as; beads are palette indices. */

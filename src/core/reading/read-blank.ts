@@ -21,6 +21,7 @@ import type { PageLight, PageWhite } from './paper-white.js';
 /** The start mark is black: no lighter than this share of the paper, however blurred. */
 const mostStartLight = 0.5;
 
+/** Everything a coloured blank chart is read with. */
 export interface ReadingWish {
   picture: Picture;
   /** How to name the picture in an error. */
@@ -59,6 +60,7 @@ export interface ReadGroup {
   readonly next?: string;
 }
 
+/** What was read: counts of stitches, the colours found, and the stitches to look at again. */
 export interface ReadingReport {
   stitches: number;
   painted: number;

@@ -15,9 +15,9 @@ export const beads = {
   command: 'look through a palette, make a sample card, or read colours from a photograph',
   file: 'your beads: CSV, JSON or GIMP palette; - reads standard input',
   examples: `Examples:
-  rondure beads mybeads.csv
-  rondure beads mybeads.csv -o card
-  rondure beads --from-picture jars.jpg --rows 3 --columns 4 -o mybeads
+  rondure beads palettes/harbour.csv
+  rondure beads palettes/drawers.csv -o card
+  rondure beads --from-picture fixtures/jars.jpg --rows 3 --columns 4 -o mybeads
 `,
   options: {
     output: 'a new folder for the sample card (SVG, PNG) and beads.csv',

@@ -5,7 +5,7 @@ export const blank = {
   about: 'make an empty chart to colour by hand',
   examples: `Examples:
   rondure blank -o empty
-  rondure blank --wedges 6 --across 9cm --title "Barley moon" -o empty
+  rondure blank --wedges 6 --across 9cm --title "Barley moon" -o barley
 `,
   describe: (f: { wedges: number; rounds: number }) =>
     `Empty round bead-crochet chart with ${f.wedges} wedges and ${f.rounds} rounds, seen on the bead face, to be coloured by hand; a round mark stands in each corner.`,

@@ -5,12 +5,34 @@ export const cli = {
   chart: 'make a panel pattern from a picture',
   chartPicture: 'the picture: JPEG, PNG, WebP, GIF, TIFF, AVIF or SVG; - reads standard input',
   examples: `Examples:
-  rondure chart moon.png -o moon
-  rondure chart cat.jpg --beads mybeads.csv --colours 8 --across 9cm -o cat
-  rondure chart logo.svg --wedges 6 --rounds 22 --hand left --background bare -o logo
+  rondure chart fixtures/kingfisher.svg -o kingfisher
+  rondure chart fixtures/barley-moon.svg --beads palettes/harbour.csv -o moon
+  rondure chart fixtures/lighthouse.svg --across 7cm --hand left -o lighthouse
+  rondure chart fixtures/pictures/cat-chelsea.png --colours 5 --dry-run
 `,
-  exitCodes: `Exit codes: 0 done, 1 a fault of this program, 2 wrong use, 3 unusable picture, palette or pattern,
-4 a panel that cannot be made, 5 output could not be written, 130 interrupted.`,
+  allExamples: `Examples (fixtures and palettes lie in Rondure's own folder):
+  rondure chart fixtures/kingfisher.svg -o bird
+  rondure beads palettes/harbour.csv
+  rondure redraw bird/pattern.json --force
+  rondure blank --wedges 6 -o empty
+`,
+  exitCodes: `Exit codes:
+  0    done
+  1    a fault of this program
+  2    wrong use: an option or a combination of options
+  3    input that cannot be used: picture, palette, pattern or list of rounds
+  4    a panel that cannot be made
+  5    output that cannot be written
+  130  interrupted`,
+  groups: {
+    files: 'Files:',
+    shape: 'How the panel is worked:',
+    picture: 'The picture:',
+    colours: 'Colours:',
+    thread: 'The thread:',
+    printing: 'What is written and printed:',
+    rest: 'More options:',
+  },
   options: {
     output: 'the new folder for the pattern and its charts',
     beads: 'your beads as CSV, JSON or GIMP palette; - reads standard input',
@@ -99,6 +121,6 @@ export const cli = {
   notPrinted: (f: { detail: string }) =>
     `The summary could not be printed (${f.detail}): free some space, or send it elsewhere.`,
   bug: 'That was a fault of this program, not yours. Please report it with this text:',
-  tryHelp: (command: string) => `See: rondure ${command} --help`,
+  tryHelp: (command: string) => `See: rondure ${command === '' ? '' : `${command} `}--help`,
   outputNeeded: 'Say where the pattern should go: add -o and the name of a new folder.',
 };

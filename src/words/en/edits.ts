@@ -3,24 +3,27 @@ export const edits = {
   redraw: 'make every file of a pattern again, after you edited it by hand',
   redrawPattern: 'pattern.json, or a chart.svg or chart.png of ours; - reads standard input',
   redrawExamples: `Examples:
+  rondure chart fixtures/barley-moon.svg --rounds 12 -o moon
   rondure redraw moon/pattern.json --force
-  rondure redraw chart.png -o moon-again
+  rondure redraw moon/chart.png -o moon-again
 `,
   redrawOutput: 'the new folder; without it, --force writes where pattern.json lies',
   redrawNeedsFolder:
     'Say where the files should go: add -o and the name of a new folder, or give pattern.json itself and --force to write beside it.',
   check: 'say everything that is wrong in a pattern',
   checkExamples: `Examples:
+  rondure chart fixtures/barley-moon.svg --rounds 12 -o moon
   rondure check moon/pattern.json
-  rondure check chart.svg --json
+  rondure check moon/chart.svg --json
 `,
   sound: (f: { title: string; wedges: number; rounds: number; stitches: string; beads: string }) =>
     `“${f.title}” is sound: ${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches, ${f.beads} beads.`,
   rounds: 'make a pattern from a list of rounds that you typed or edited',
   roundsFile: 'a list like rounds.txt; - reads standard input',
   roundsExamples: `Examples:
+  rondure chart fixtures/barley-moon.svg --rounds 12 -o moon
   rondure rounds moon/rounds.txt -o moon-edited
-  rondure rounds typed.txt --beads mybeads.csv --hand left -o star
+  rondure rounds moon/rounds.txt --hand left --title "Moon to the left" -o left
 `,
   fromList: 'what the list shows',
   fromListElse: (usual: string) => `what the list says, else ${usual}`,

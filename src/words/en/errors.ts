@@ -6,6 +6,9 @@ const named = (name: string) => (name === '-' ? 'the standard input' : name);
 /** The same at the beginning of one. */
 const Named = (name: string) => (name === '-' ? 'The standard input' : name);
 
+/** What was probably meant by a slip of the keys. */
+const meant = (near: string | undefined) => (near === undefined ? '' : ` Did you mean “${near}”?`);
+
 type Told = readonly { message: string }[];
 /** One problem, or several, a line each. */
 const allOf = (problems: Told) =>
@@ -34,12 +37,12 @@ export const errors = {
   'text-not-unicode': (f: { name: string }) =>
     `${Named(f.name)} is not plain text that can be read here: save it as text in UTF-8.`,
   usage: (f: { problem: string }) => f.problem,
-  'option-value': (f: { option: string; got: string; expected: string }) =>
-    `${f.option} cannot be “${f.got}”: give ${f.expected}.`,
+  'option-value': (f: { option: string; got: string; expected: string; near?: string }) =>
+    `${f.option} cannot be “${f.got}”: give ${f.expected}.${meant(f.near)}`,
   'options-contradict': (f: { first: string; second: string; why: string }) =>
     `${f.first} and ${f.second} contradict each other (${f.why}): leave one of them out.`,
-  'bead-unknown': (f: { option: string; got: string }) =>
-    `${f.option} names “${f.got}”, which is not a bead of this palette: use an id or a name from its list.`,
+  'bead-unknown': (f: { option: string; got: string; near?: string }) =>
+    `${f.option} names “${f.got}”, which is not a bead of this palette: use an id or a name from its list.${meant(f.near)}`,
   'bead-kept-and-left-out': (f: { id: string }) =>
     `The bead “${f.id}” is both kept and left out: name it in one place only.`,
   'letter-not-in-pattern': (f: { letter: string; letters: readonly string[] }) =>

@@ -18,8 +18,7 @@ import { recolour } from './recolour.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
-/** English. Its type is the type of every language: a missing word does not compile. */
-export const en = {
+const english = {
   beads,
   blank,
   chart,
@@ -41,4 +40,8 @@ export const en = {
   stringing,
 };
 
-export type Words = typeof en;
+type English = typeof english;
+/** Every sentence of one language; a language that lacks a word does not compile. */
+export interface Words extends English {}
+/** English, the language of the command line and of `RondureError.message`. */
+export const en: Words = english;

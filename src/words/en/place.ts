@@ -2,8 +2,9 @@
 export const place = {
   find: 'find your place in a pattern from the beads that come next on the thread',
   findExamples: `Examples:
-  rondure find moon/pattern.json "3A 2B 1A"
-  rondure find moon/pattern.json --worked "2B 5A 1C"
+  rondure chart fixtures/kingfisher.svg -o bird
+  rondure find bird/pattern.json "3A 2B 1A"
+  rondure find bird/pattern.json --worked "2B 5A 1C"
 `,
   pattern: 'pattern.json, or a chart.svg or chart.png of ours; - reads standard input',
   findBeads: 'the beads, the one nearest the hook first: 3A 2B 1A',
@@ -27,8 +28,8 @@ export const place = {
   andMore: (count: string) => `and ${count} more`,
   mend: 'compare what was strung with the stringing list, and find the smallest repair',
   mendExamples: `Examples:
-  rondure mend moon/pattern.json "44A 4D 2B 2F" --so-far --length 2
-  rondure mend moon/pattern.json - < strung.txt
+  rondure chart fixtures/kingfisher.svg -o bird
+  rondure mend bird/pattern.json "9C 2B 3A 3B" --so-far
 `,
   mendBeads: 'the beads as they were strung, the first one strung first; - reads standard input',
   soFar: 'stringing is not finished: what is still to come is not missing',

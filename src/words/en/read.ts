@@ -5,8 +5,9 @@ export const read = {
   about: 'read a blank chart that was coloured by hand, from a scan or a photograph',
   photo: 'the scan or photograph: JPEG, PNG, WebP, TIFF or AVIF; - reads standard input',
   examples: `Examples:
-  rondure read photo.jpg --blank empty/blank.json --beads mybeads.csv -o moon
-  rondure read scan.png --blank empty/blank.json --colours 5 --unpainted bare -o moon
+  rondure blank --rounds 10 -o empty
+  rondure read fixtures/coloured.jpg --blank empty/blank.json --dry-run
+  rondure read fixtures/coloured.jpg --blank empty/blank.json -o star
 `,
   options: {
     blank: 'blank.json of the chart that was coloured',

@@ -2,9 +2,9 @@
 export const recolour = {
   about: 'give a pattern other beads, without its picture',
   examples: `Examples:
-  rondure recolour moon/pattern.json --swap A=gr-03 --beads palettes/pebbles.csv -o moon-grey
+  rondure chart fixtures/barley-moon.svg -o moon
+  rondure recolour moon/pattern.json --swap A=op-08 -o moon-bright
   rondure recolour moon/pattern.json --merge B=C --limit 5 -o moon-plain
-  rondure recolour moon/pattern.json --beads mybeads.csv -o moon-mine
 `,
   swap: 'the bead of letter A becomes BEAD (id or name); several with commas, or given again',
   merge: 'all stitches of B get the bead of C; several with commas, or given again',

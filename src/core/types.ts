@@ -1,0 +1,38 @@
+/** The types that functions of the core take and give, by name; `index.ts` exports them all. */
+export type { GeometryOptions } from './geometry/panel.js';
+export type { Ring } from './geometry/rings.js';
+export type { ChoiceInput, ChoiceResult } from './choice/choose.js';
+export type { BeadWish } from './decide-beads.js';
+export type { Face, Fonts, Glyph } from './draw/font.js';
+export type { SampleCard } from './draw/sample-card.js';
+export type { PanelSheet } from './draw/sheet.js';
+export type { WorkedInput } from './draw/worked.js';
+export type { ErrorFacts } from './errors.js';
+export type { NearPair } from './palette/alike.js';
+export type { JarGrid } from './palette/photo/grid.js';
+export type { Jar } from './palette/photo/read-jars.js';
+export type { Palette, PaletteSurvey } from './palette/read-palette.js';
+export type { RowProblem } from './palette/rows.js';
+export type { BeadSize } from './palette/sizes.js';
+export type { PaletteFormat } from './palette/table.js';
+export type { Problem, ProblemCode } from './pattern/check.js';
+export type { PatternReport } from './pattern/report.js';
+export type { Choice, PatternPicture } from './pattern/schema.js';
+export type { DoubtReason } from './reading/judge.js';
+export type { ArtDecision, ArtFacts } from './sampling/art.js';
+export type { PlaceWish } from './sampling/place.js';
+export type { SampleInput, StitchColours } from './sampling/sample.js';
+export type { ShapeWish } from './shape.js';
+export type { MaterialRow } from './texts/materials.js';
+export type { ListHead } from './texts/read-head.js';
+export type { ListedRound } from './texts/read-rounds.js';
+export type { Millimetres } from './units.js';
+
+declare global {
+  /**
+   * The types of zod name `URL`, which ES2023 alone does not have. Empty, so that it adds nothing
+   * where the DOM's or Node's own types are loaded.
+   */
+  // eslint-disable-next-line @typescript-eslint/no-empty-object-type
+  interface URL {}
+}
