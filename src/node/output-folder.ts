@@ -1,10 +1,11 @@
 import { access, constants, mkdir, readFile, readdir, realpath } from 'node:fs/promises';
-import { chmod, rmdir, stat, writeFile } from 'node:fs/promises';
+import { chmod, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { RondureError } from '../core/errors.js';
 import { carryOver } from './carry-over.js';
 import { exists, neighbour, newMark, recover, removeTree } from './neighbours.js';
 import { hasCode, outputError } from './output-errors.js';
+import { makeParents, removeParents } from './parents.js';
 import { putNew, replaceOlder } from './swap-in.js';
 
 /** The names of every file that a pattern's folder may get from us; others belong to the maker. */
@@ -82,7 +83,7 @@ export async function writeFolder(
     if (basename(name) !== name || name === '' || name === '.' || name === '..')
       throw new TypeError(`no plain file name: ${name}`);
   const { force, signal, kind = patternFolder } = options;
-  let madeParent: string | undefined;
+  let parents: string[] = [];
   let fresh: string | undefined;
   let aside: string | undefined;
   try {
@@ -90,8 +91,7 @@ export async function writeFolder(
     await recover(target);
     const older = await refuse(dir, target, force, kind);
     signal?.throwIfAborted();
-    madeParent = await outermostMissing(dirname(target));
-    await mkdir(dirname(target), { recursive: true });
+    await makeParents(dirname(target), parents);
     const mark = newMark();
     const beside = neighbour(target, 'new', mark);
     await mkdir(beside);
@@ -116,14 +116,14 @@ export async function writeFolder(
       await replaceOlder(target, fresh, aside, neighbour(target, 'gone', mark));
     } else await putNew(dir, target, fresh);
     fresh = undefined;
-    madeParent = undefined;
+    parents = [];
   } catch (error) {
     throw outputError(error, dir);
   } finally {
     // Beside an older folder that could not go back, the new one shows that it was not replaced.
     const needed = aside !== undefined && (await exists(aside).catch(() => true));
     if (fresh !== undefined && !needed) await removeTree(fresh).catch(() => undefined);
-    if (madeParent !== undefined) await removeEmpty(madeParent, dirname(resolve(dir)));
+    await removeParents(parents);
   }
 }
 
@@ -183,24 +183,4 @@ async function nearestParent(target: string): Promise<string> {
   let parent = dirname(target);
   while (!(await exists(parent)) && dirname(parent) !== parent) parent = dirname(parent);
   return parent;
-}
-
-/** The first folder on the way to `path` that is not there yet; undefined when all are. */
-async function outermostMissing(path: string): Promise<string | undefined> {
-  let missing: string | undefined;
-  for (let at = path; !(await exists(at)) && dirname(at) !== at; at = dirname(at)) missing = at;
-  return missing;
-}
-
-/** Removes folders that were made for nothing, from the innermost out to `outermost`. */
-async function removeEmpty(outermost: string, innermost: string): Promise<void> {
-  const last = resolve(outermost);
-  for (let path = innermost; ; path = dirname(path)) {
-    try {
-      await rmdir(path);
-    } catch (error) {
-      if (!hasCode(error, 'ENOENT')) return; // somebody put something in: it stays
-    }
-    if (path === last || dirname(path) === path) return;
-  }
 }
