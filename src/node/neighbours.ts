@@ -87,10 +87,15 @@ export async function removeTree(path: string): Promise<void> {
   }
 }
 
+/** A removal that failed may still be at work elsewhere in the tree: what is gone is no error. */
 async function unlock(path: string): Promise<void> {
-  await chmod(path, 0o700);
-  for (const entry of await readdir(path, { withFileTypes: true }))
-    if (entry.isDirectory()) await unlock(join(path, entry.name));
+  try {
+    await chmod(path, 0o700);
+    for (const entry of await readdir(path, { withFileTypes: true }))
+      if (entry.isDirectory()) await unlock(join(path, entry.name));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+  }
 }
 
 /** True when something is there, be it a link that leads nowhere. */

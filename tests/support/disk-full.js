@@ -44,13 +44,14 @@ if (room) {
 }
 for (const dir of [fresh, older]) {
   const blank = ['blank', '--rounds', '3', '--force', '-o', dir];
-  await command(blank);
-  await command(['rounds', join(setFolder, 'rounds.txt'), '--force', '-o', dir]);
+  if (room) await command(['rounds', join(setFolder, 'rounds.txt'), '--force', '-o', dir]);
   spawned(blank);
 }
 await command(['beads', join(top, 'palettes/pebbles.csv'), '-o', fresh]);
-room?.leave({ bytes: 1e8 });
-if (room) await written('room enough', older);
+if (room) {
+  room.leave({});
+  await written('room enough', older);
+}
 
 /** An older set of ours, with a file of the maker's own. */
 function oldSet() {
@@ -116,7 +117,7 @@ function tmpfs() {
     const { bsize, blocks, bfree, files: all, ffree } = statfsSync(place);
     const size = (blocks - bfree + Math.ceil(bytes / bsize)) * bsize;
     const options = `remount,size=${size},nr_inodes=${all - ffree + entries}`;
-    execFileSync('mount', ['-o', options, place]);
+    execFileSync('mount', ['-t', 'tmpfs', '-o', options, 'rondure', place]);
   };
   return { leave };
 }
