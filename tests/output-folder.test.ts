@@ -3,7 +3,7 @@ import { chmodSync, existsSync, lstatSync, renameSync, statSync, writeFileSync }
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { spawnSync } from 'node:child_process';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { checkOutputFree, ourFiles, writeFolder } from '../src/node/output-folder.js';
 
 const pattern = '{"format":"rondure-pattern","version":1}';
@@ -220,6 +220,45 @@ describe('after a killed run', () => {
     expect(everything()).toEqual(before);
     await writeFolder(dir, files, { force: true });
     expect(existsSync(join(dir, 'notes.md'))).toBe(true);
+  });
+
+  it('the older folder comes back into an empty one, and never goes when its place was taken', async () => {
+    const mark = `${deadPid()}-0a1b2c3d`;
+    const aside = join(root, `.purse.rondure-old-${mark}`);
+    const twin = join(root, `.purse.rondure-new-${mark}`);
+    const purse = join(root, 'purse');
+    oursAt(aside);
+    mkdirSync(twin);
+    mkdirSync(purse);
+    writeFileSync(join(purse, 'mine.txt'), 'made by hand meanwhile');
+    const before = everything();
+    await expect(checkOutputFree(purse, false)).rejects.toThrow(fails('output-exists'));
+    expect(everything()).toEqual(before);
+    rmSync(join(purse, 'mine.txt'));
+    await checkOutputFree(purse, true);
+    expect(readdirSync(root)).toEqual(['purse']);
+    expect(readFileSync(join(purse, 'notes.md'), 'utf8')).toBe('bought two packets');
+  });
+
+  it('half an older folder that was being removed never comes back', async () => {
+    const gone = join(root, `.purse.rondure-gone-${deadPid()}-0a1b2c3d`);
+    mkdirSync(gone);
+    writeFileSync(join(gone, 'pattern.json'), pattern);
+    await checkOutputFree(join(root, 'purse'), false);
+    expect(everything()).toEqual({});
+  });
+
+  it('a process number that somebody else has by now keeps nothing for ever', async () => {
+    // In a container every run has the same number; elsewhere numbers come round again.
+    for (const pid of [process.pid, process.ppid]) {
+      oursAt(join(root, `.purse.rondure-old-${pid}-0a1b2c3d`));
+      const elevenMinutes = Date.now() + 660_000;
+      const clock = vi.spyOn(Date, 'now').mockReturnValue(elevenMinutes);
+      await checkOutputFree(join(root, 'purse'), true);
+      clock.mockRestore();
+      expect(readdirSync(root)).toEqual(['purse']);
+      rmSync(join(root, 'purse'), { recursive: true });
+    }
   });
 
   it('leftovers go, but not those of a run that still works, nor look-alikes', async () => {

@@ -1,10 +1,12 @@
 import { access, constants, mkdir, readFile, readdir, realpath } from 'node:fs/promises';
-import { chmod, rename, rmdir, stat, writeFile } from 'node:fs/promises';
+import { chmod, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import { RondureError } from '../core/errors.js';
 import { carryOver } from './carry-over.js';
-import { exists, neighbour, recover, removeTree } from './neighbours.js';
+import { exists, neighbour, newMark, recover, removeTree } from './neighbours.js';
 import { hasCode, outputError } from './output-errors.js';
+import { makeParents, removeParents } from './parents.js';
+import { putNew, replaceOlder } from './swap-in.js';
 
 /** The names of every file that a pattern's folder may get from us; others belong to the maker. */
 export const ourFiles: readonly string[] = [
@@ -81,15 +83,17 @@ export async function writeFolder(
     if (basename(name) !== name || name === '' || name === '.' || name === '..')
       throw new TypeError(`no plain file name: ${name}`);
   const { force, signal, kind = patternFolder } = options;
-  let madeParent: string | undefined;
+  let parents: string[] = [];
   let fresh: string | undefined;
+  let aside: string | undefined;
   try {
     const target = await targetOf(dir);
     await recover(target);
     const older = await refuse(dir, target, force, kind);
     signal?.throwIfAborted();
-    madeParent = await mkdir(dirname(target), { recursive: true });
-    const beside = neighbour(target, 'new');
+    await makeParents(dirname(target), parents);
+    const mark = newMark();
+    const beside = neighbour(target, 'new', mark);
     await mkdir(beside);
     fresh = beside;
     for (const [name, content] of files) {
@@ -107,14 +111,19 @@ export async function writeFolder(
       await chmod(fresh, (await stat(target)).mode & 0o7777);
     }
     signal?.throwIfAborted();
-    await swapIn(dir, fresh, target, older);
+    if (older) {
+      aside = neighbour(target, 'old', mark);
+      await replaceOlder(target, fresh, aside, neighbour(target, 'gone', mark));
+    } else await putNew(dir, target, fresh);
     fresh = undefined;
-    madeParent = undefined;
+    parents = [];
   } catch (error) {
     throw outputError(error, dir);
   } finally {
-    if (fresh !== undefined) await removeTree(fresh);
-    if (madeParent !== undefined) await removeEmpty(madeParent, dirname(resolve(dir)));
+    // Beside an older folder that could not go back, the new one shows that it was not replaced.
+    const needed = aside !== undefined && (await exists(aside).catch(() => true));
+    if (fresh !== undefined && !needed) await removeTree(fresh).catch(() => undefined);
+    await removeParents(parents);
   }
 }
 
@@ -170,41 +179,8 @@ async function isPattern(path: string): Promise<boolean> {
   }
 }
 
-/** Puts the finished folder in place; when that fails, the older one goes back. */
-async function swapIn(dir: string, fresh: string, target: string, older: boolean): Promise<void> {
-  if (!older) {
-    // A rename would silently replace an empty folder that came up meanwhile.
-    if (await exists(target)) throw new RondureError('output-exists', { dir });
-    await rename(fresh, target);
-    return;
-  }
-  const aside = neighbour(target, 'old');
-  await rename(target, aside);
-  try {
-    await rename(fresh, target);
-  } catch (error) {
-    await rename(aside, target);
-    throw error;
-  }
-  // The new set is complete: should the older one resist, the next run removes it.
-  await removeTree(aside).catch(() => undefined);
-}
-
 async function nearestParent(target: string): Promise<string> {
   let parent = dirname(target);
   while (!(await exists(parent)) && dirname(parent) !== parent) parent = dirname(parent);
   return parent;
-}
-
-/** Removes folders that were made for nothing, from the innermost out to `outermost`. */
-async function removeEmpty(outermost: string, innermost: string): Promise<void> {
-  const last = resolve(outermost);
-  for (let path = innermost; ; path = dirname(path)) {
-    try {
-      await rmdir(path);
-    } catch (error) {
-      if (!hasCode(error, 'ENOENT')) return; // somebody put something in: it stays
-    }
-    if (path === last || dirname(path) === path) return;
-  }
 }

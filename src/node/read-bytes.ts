@@ -1,6 +1,9 @@
 import { open } from 'node:fs/promises';
 import type { FileHandle } from 'node:fs/promises';
+import { dirname, resolve } from 'node:path';
 import { RondureError } from '../core/errors.js';
+import { bringBack } from './neighbours.js';
+import { hasCode } from './output-errors.js';
 
 /** Files larger than this are refused, so that a wrong name cannot fill the memory. */
 export const byteLimit = 300e6;
@@ -20,7 +23,7 @@ export async function readBytes(pathOrDash: string): Promise<Uint8Array> {
 async function readFrom(name: string): Promise<Uint8Array> {
   let file: FileHandle | undefined;
   try {
-    file = await open(name, 'r');
+    file = await openFile(name);
     const about = await file.stat();
     if (about.isDirectory()) throw new RondureError('file-is-folder', { name });
     if (!about.isFile()) return await readStream(file.createReadStream({ autoClose: false }), name);
@@ -37,6 +40,17 @@ async function readFrom(name: string): Promise<Uint8Array> {
     throw readError(error, name);
   } finally {
     await file?.close();
+  }
+}
+
+/** A file in a folder that a run was killed while replacing is found all the same. */
+async function openFile(name: string): Promise<FileHandle> {
+  try {
+    return await open(name, 'r');
+  } catch (error) {
+    if (hasCode(error, 'ENOENT') && (await bringBack(dirname(resolve(name)))))
+      return open(name, 'r');
+    throw error;
   }
 }
 
