@@ -3,7 +3,7 @@ import { bareMark, undecidedMark } from '../pattern/schema.js';
 import type { Panel, Pattern } from '../pattern/schema.js';
 import { beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
 import { csvText } from './csv.js';
-import { wrapped } from './lines.js';
+import { listLine, wrapped } from './lines.js';
 import { headingText } from './rounds.js';
 import { expandRuns, folded, runsOf, wedgesOf } from './runs.js';
 import type { Run } from './runs.js';
@@ -89,7 +89,8 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
   ];
   const lines = strung.map(({ round, beads: letters, total }) => {
     const count = letters.length === 1 ? '1 bead' : `${letters.length} beads`;
-    return `R${round} (${count}, total ${total}): ${strungText(panel.rounds[round - 1], round)}`;
+    const head = `R${round} (${count}, total ${total}):`;
+    return listLine(head, strungText(panel.rounds[round - 1], round));
   });
   const header = [
     headingText(pattern, panelIndex, say.title, words),
