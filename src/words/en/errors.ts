@@ -10,6 +10,12 @@ type Told = readonly { message: string }[];
 const allOf = (problems: Told) =>
   `${problems.length === 1 ? 'one problem' : `${problems.length} problems`}:${problems.map(({ message }) => `\n  ${message}`).join('')}`;
 
+/** After the first fault of a palette. */
+const moreFaults = ({ where, more = 0 }: { where: string; more?: number }) =>
+  more === 0
+    ? ''
+    : ` ${more === 1 ? 'One more cell' : `${more} more cells`} cannot be used: rondure beads ${where} lists them all.`;
+
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
  * error's facts. Keys are stable: programs read them.
@@ -79,10 +85,30 @@ export const errors = {
     column: string;
     got: string;
     expected: string;
+    more?: number;
   }) =>
-    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
-  'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
-    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.${moreFaults(f)}`,
+  'palette-id-twice': (f: {
+    where: string;
+    line: number;
+    id: string;
+    firstLine: number;
+    more?: number;
+  }) =>
+    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.${moreFaults(f)}`,
+  'palette-not-text': (f: {
+    where: string;
+    kind: 'spreadsheet' | 'pdf' | 'page' | 'richText' | 'picture';
+  }) => {
+    const is = {
+      spreadsheet: 'a spreadsheet: open it and save it as CSV',
+      pdf: 'a PDF: copy its table into a spreadsheet and save that as CSV',
+      page: 'a web page or drawing: copy its table into a spreadsheet and save that as CSV',
+      richText: 'a text with formatting: save it as plain text, or as CSV from a spreadsheet',
+      picture: 'a picture: rondure beads --from-picture reads colours from photographs of beads',
+    };
+    return `${Named(f.where)} is ${is[f.kind]}.`;
+  },
   'palette-unusable': (f: { where: string; count: number; rows: readonly string[] }) =>
     `${Named(f.where)} has ${f.count === 1 ? 'one cell' : `${f.count} cells`} that cannot be used:\n${f.rows.map((row) => `  ${row}`).join('\n')}`,
   'card-too-long': (f: { count: number; most: number }) =>
