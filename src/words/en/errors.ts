@@ -114,7 +114,7 @@ export const errors = {
   'card-too-long': (f: { count: number; most: number }) =>
     `A sample card of ${f.count} beads would fill too many pages: it can hold ${f.most}. Split the palette.`,
   'jars-none': (f: { name: string }) =>
-    `No beads are seen on white paper in ${named(f.name)}: lay heaps of beads apart on white paper, in even light, and photograph them from above.`,
+    `No beads are seen on white paper in ${named(f.name)}: lay heaps of beads apart on white paper, in even light, photograph them from above, and cut the picture to the paper.`,
   'jars-not-in-grid': (f: {
     name: string;
     rows: number;
