@@ -160,13 +160,10 @@ describe('colours from a photograph', () => {
     const picture = await readPicture(bytes, name);
     for (const [rows, columns] of [
       [1, 1],
-      [1, 2],
-      [2, 2],
       [2, 3],
-      [3, 4],
-      [1, 3],
-    ] as const)
+    ]) {
       // prettier-ignore
       expect.soft(() => readJars(picture, { rows, columns }, name)).toThrow();
+    }
   });
 });
