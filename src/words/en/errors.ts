@@ -168,7 +168,7 @@ export const errors = {
 
   // a coloured blank chart that is read
   'corner-marks-not-found': (f: { name: string; found: number }) =>
-    `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight.`,
+    `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight${f.found >= 4 ? ', and check that blank.json belongs to this page' : ''}.`,
   'blank-not-coloured': (f: { name: string }) =>
     `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
 
