@@ -1,3 +1,5 @@
+import { readFile } from 'node:fs/promises';
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { ciede2000Fast } from '../src/core/colour/ciede2000.js';
 import { hexToLab65 } from '../src/core/colour/lab.js';
@@ -5,8 +7,10 @@ import type { RondureError } from '../src/core/errors.js';
 import { readJars } from '../src/core/palette/photo/read-jars.js';
 import type { JarGrid } from '../src/core/palette/photo/grid.js';
 import { readPicture } from '../src/node/read-picture.js';
+import { toLinear } from './support/coloured-page.js';
 import { jarPhoto } from './support/jar-photo.js';
 import type { JarPhoto } from './support/jar-photo.js';
+import { photograph } from './support/photograph.js';
 
 const hexes = [
   ...['#f8f6f0', '#d8b066', '#b3262e', '#2f6f9f'],
@@ -124,5 +128,42 @@ describe('colours from a photograph', () => {
   it('say when the paper is burnt out', async () => {
     const { notes } = await read({ ...small, light: [1.6, 1.5], seed: 5 });
     expect(notes.map((note) => note.code)).toContain('paper-too-bright');
+  });
+
+  it('say when a heap is mixed, and when the paper is dark', async () => {
+    const mixed = await read({ ...small, ...hard, seed: 7, mixed: [5, '#f2d13d'] });
+    expect(mixed.notes).toEqual([{ code: 'jar-mixed', facts: { places: ['r2c2'] } }]);
+    const dark = await read({ ...small, ...hard, light: [0.12, 0.08], seed: 7 });
+    expect(dark.notes).toEqual([{ code: 'paper-too-dark', facts: undefined }]);
+  });
+
+  it('are read from paper that lies askew on a table and does not fill the picture', async () => {
+    const flat = { ...small, widthPx: 1200, heightPx: 850, beadPx: 10, quality: 95, seed: 21 };
+    const jpeg = sharp(await jarPhoto({ ...flat, beads: 'balls' }));
+    const { data, info } = await jpeg.raw().toBuffer({ resolveWithObject: true });
+    const page = { ...info, light: Float32Array.from(data, toLinear) };
+    const photo = await photograph(page, {
+      ...{ width: 1000, height: 750, pitch: 18, yaw: -6, roll: 4, distance: 1.5, focal: 1.1 },
+      ...{ table: [0.12, 0.07, 0.04], lamp: [1, 0.86, 0.62], fallX: 0.45, fallY: 0.2 },
+      ...{ corners: 0.3, blur: 0.6, grain: 3, quality: 78 },
+    });
+    const picture = await readPicture(photo, 'jars.jpg');
+    const { jars, notes } = readJars(picture, grid, 'jars.jpg');
+    const found = jars.map(({ hex }, n) => between(hex, hexes[n]));
+    expect(notes).toEqual([]);
+    expect(mean(found)).toBeLessThan(3);
+    expect(Math.max(...found)).toBeLessThan(5);
+  });
+
+  it.each(['cat-chelsea.png', 'dahlia.jpg'])('are not seen in other pictures: %s', async (name) => {
+    const bytes = await readFile(new URL(`../fixtures/pictures/${name}`, import.meta.url));
+    const picture = await readPicture(bytes, name);
+    for (const [rows, columns] of [
+      [1, 1],
+      [2, 3],
+    ]) {
+      // prettier-ignore
+      expect.soft(() => readJars(picture, { rows, columns }, name)).toThrow();
+    }
   });
 });

@@ -148,3 +148,63 @@ it('any JSON is read or refused in a sentence', () => {
     { numRuns: 500 },
   );
 });
+
+describe('what spreadsheets and shops write', () => {
+  const seen = (text: string) => {
+    const { beads, problems } = surveyPalette(text, 'beads');
+    return [
+      beads.map(({ name, hex }) => `${name} ${hex}`),
+      problems.map(({ facts }) => facts.line),
+    ];
+  };
+  const both = [['sand #d9b36a', 'sea #123456'], []];
+  it.each([
+    ['a line that names the separator', 'sep=;\r\nname;hex\r\nsand;#d9b36a\r\nsea;#123456'],
+    ['a title above', 'Beads of the harbour shop\n\nname,hex\nsand,#d9b36a\nsea,#123456'],
+    ['red, green and blue apart', 'name,R,G,B\nsand,217,179,106\nsea,18,52,86'],
+    ['the same in words', 'Red;Green;Blue;Name\n217;179;106;sand\n18;52;86;sea'],
+    ['rgb() and 0x', 'name;colour code\nsand;rgb(217, 179, 106)\nsea;0x123456'],
+    ['opaque eight digits', 'name,hex\nsand,#d9b36aff\nsea,#123456FF'],
+    ['rgb lists in JSON', '[{"name":"sand","rgb":[217,179,106]},{"name":"sea","hex":"#123456"}]'],
+  ])('is read: %s', (_, text) => {
+    expect(seen(text)).toEqual(both);
+  });
+
+  it('may carry units and currencies', () => {
+    const { beads } = read(
+      'name;hex;grams;price;diameter\na;#d9b36a;20 g;1,90 €;2,1 mm\nb;#123456;7.5g;£2;2.2mm',
+    );
+    expect(beads.map(({ grams, price, diameterMm }) => [grams, price, diameterMm])).toEqual([
+      [20, 1.9, 2.1],
+      [7.5, 2, 2.2],
+    ]);
+    const { beads: more } = read('name,hex,price\na,#d9b36a,$1.90\nb,#123456,"1,90 EUR"\n');
+    expect(more.map(({ price }) => price)).toEqual([1.9, 1.9]);
+    expect(refusal('name,hex,grams\na,#d9b36a,"1,200"').facts).toMatchObject({ got: '1,200' });
+    expect(refusal('name,hex,price\na,#d9b36a,$').facts).toMatchObject({ got: '$' });
+  });
+
+  it('keeps the lines of faults right under a title, and red above 255 is one', () => {
+    expect(seen('My beads\n\nname,R,G,B\nsand,217,179,106\nsea,300,1,2')).toEqual([
+      ['sand #d9b36a'],
+      [5],
+    ]);
+  });
+
+  it.each([
+    ['PK\u0003\u0004…', 'spreadsheet'],
+    ['%PDF-1.7', 'pdf'],
+    ['<!DOCTYPE html><table>', 'page'],
+    ['{\\rtf1 name,hex}', 'richText'],
+  ])('is told from what is no plain text: %s', (text, kind) => {
+    expect(refusal(text)).toMatchObject({ code: 'palette-not-text', facts: { kind } });
+  });
+
+  it('a chart names the first fault and how many more there are', () => {
+    const { message } = refusal('hex\n#12\n#d9b36a\nblue\n');
+    expect(message).toMatch(
+      /^Line 2 of beads: .* One more cell cannot be used: rondure beads beads lists/,
+    );
+    expect(refusal('hex\n#12\n#d9b36a\n').message).not.toMatch(/more/);
+  });
+});

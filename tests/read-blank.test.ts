@@ -202,6 +202,7 @@ test.each(settings.map((setting, n) => ({ ...setting, n })))(
       unpainted: undecided,
     });
     expect(checkPattern(pattern)).toEqual([]);
+    expect(report.litUnevenly).toBe(false);
     const idOf = new Map(pattern.beads.map(({ letter, id }) => [letter, id]));
     const read = Array.from(lettersInWorkingOrder(pattern.panels[0]), (mark) => idOf.get(mark));
     const want = wanted.map((bead) => (bead >= 0 ? beads[bead].id : undefined));
@@ -227,3 +228,34 @@ test.each(settings.map((setting, n) => ({ ...setting, n })))(
     expect(doubted.size / want.length).toBeLessThan(0.05);
   },
 );
+
+test.each([
+  ['a shadow with a soft edge over half of the page', 0.5, true],
+  ['a faint one', 0.12, false],
+])('tells %s', async (_, depth, told) => {
+  const blank = blankPattern({
+    title: 'x',
+    shape: { wedges: 7, rounds: 10, beadDiameterMm: 2.1 },
+  });
+  const geometry = panelGeometry(blank.shape, { startDegrees: blank.panels[0].startDegrees });
+  const footprints = panelFootprints(geometry);
+  const sheet = { pattern: blank, panel: 0, geometry, footprints, words: en, fonts };
+  const hexOf = (s: number) => (s % 3 ? beads[s % 2].hex : undefined);
+  const page = await colouredPage(sheet, { hexOf, grain: 0.3, ragged: 0.1, seed: 3 });
+  page.light.forEach((light, n) => {
+    const [x, y] = [Math.floor(n / 3) % page.width, Math.floor(n / 3 / page.width)];
+    const lit = 1 / (1 + Math.exp(-(x - 0.35 * page.width - 0.3 * y) / 25));
+    page.light[n] = light * (1 - depth + depth * lit);
+  });
+  const jpeg = await photograph(page, { ...flat, pitch: 15, focal: 1.25 });
+  const { report } = readBlank({
+    picture: await readPicture(jpeg, 'photo.jpg'),
+    pictureName: 'photo.jpg',
+    blank,
+    title: 'x',
+    beads,
+    colours: 3,
+    unpainted: undecided,
+  });
+  expect(report.litUnevenly).toBe(told);
+});

@@ -65,6 +65,7 @@ describe('--repeat', () => {
       });
       // Round 1 has no pairs, and so one run of N stitches says it all.
       const [first, ...lines] = roundsText(pattern, 0, en)
+        .replaceAll('\n    ', ' ')
         .split('\n')
         .filter((line) => /^R\d/.test(line));
       expect(first).toMatch(new RegExp(`: ${shape.wedges}[A-E]$`));
@@ -73,5 +74,31 @@ describe('--repeat', () => {
         expect(line).toMatch(new RegExp(`: \\([^()]+\\) x ${shape.wedges}$`));
       }
     }
+  });
+
+  it('keeps lines thinner than a stitch, the same in every wedge', () => {
+    // A black cross on white, its bars a quarter of a stitch wide.
+    const picture = paint(200, 200, (x, y) =>
+      Math.min(Math.abs(x - 77), Math.abs(y - 113)) < 3 ? [0, 0, 0] : [255, 255, 255],
+    );
+    const black = readPalette('hex\n#ffffff\n#000000\n', 'test.csv');
+    const { pattern } = makePattern({
+      picture,
+      pictureName: 'cross',
+      title: 'cross',
+      beads: black.beads,
+      colours: 2,
+      shape: { wedges: 7, rounds: 20, beadDiameterMm: 2.1 },
+      place: { place: 'inside', zoom: 1, shiftXmm: 0, shiftYmm: 0, rotateDegrees: 0, mirror: false, repeat: true }, // prettier-ignore
+      art: 'drawing',
+      background: '#ffffff',
+    });
+    const { rounds } = pattern.panels[0];
+    const dark = pattern.beads.find(({ hex }) => hex === '#000000')!.letter;
+    rounds.forEach((marks, index) => expect(marks).toBe(marks.slice(0, index + 1).repeat(7)));
+    const inWedge = rounds.map((marks, index) => marks.slice(0, index + 1).split(dark).length - 1);
+    // The upright crosses every one of ten rounds, the bar lies along one of them.
+    expect(inWedge.filter((count) => count > 0)).toHaveLength(10);
+    expect(Math.max(...inWedge)).toBeGreaterThanOrEqual(8);
   });
 });

@@ -91,7 +91,21 @@ describe('the lines of rounds.txt', () => {
     );
   });
 
-  it('stay one line a round and print numbers without separators', () => {
+  it('are broken at 76 characters, each line readable by itself, and read back', () => {
+    const rounds = Array.from({ length: 40 }, (_, r) => 'ABCA._BBD'.repeat(6 * (r + 1)).slice(0, 6 * (r + 1))); // prettier-ignore
+    const pattern = patternOf(rounds, { wedges: 6 });
+    const text = roundsText(pattern, 0, en);
+    const lines = text.slice(text.indexOf('\nR1 (') + 1).split('\n');
+    expect(lines.some((line) => line.startsWith('    '))).toBe(true);
+    for (const line of lines) {
+      expect(line.length).toBeLessThanOrEqual(76);
+      expect(line.split('[').length).toBe(line.split(']').length);
+      expect(line).not.toMatch(/\d$(?<!x \d+|\))|^\s+(x \d|bare|open)/);
+    }
+    expect(parseRoundsText(text, 'rounds.txt')).toEqual(rounds);
+  });
+
+  it('stay one entry a round and print numbers without separators', () => {
     const rounds = Array.from({ length: 60 }, (_, r) => 'AB'.repeat(6 * (r + 1)));
     const lines = roundLines(roundsText(patternOf(rounds, { wedges: 12 }), 0, en));
     expect(lines).toHaveLength(60);

@@ -64,7 +64,7 @@ describe('stringing.txt', () => {
   it('tells rounds from the last to the first and reads back to the thread', () => {
     fc.assert(
       fc.property(anyPattern, (pattern) => {
-        const text = stringingText(pattern, 0, en);
+        const text = stringingText(pattern, 0, en).replaceAll('\n    ', ' ');
         const lines = text.split('\n').filter((line) => /^R\d+ \(/.test(line));
         const numbers = lines.map((line) => Number(/^R(\d+)/.exec(line)?.[1]));
         expect(numbers).toEqual([...numbers].sort((a, b) => b - a));

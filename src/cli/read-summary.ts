@@ -1,6 +1,7 @@
 import { bareMark, undecidedMark } from '../core/pattern/schema.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import type { Doubt, ReadingReport } from '../core/reading/read-blank.js';
+import { placeInWedge } from '../core/texts/doubtful.js';
 import type { Words } from '../words/index.js';
 
 interface ReadResult {
@@ -26,6 +27,7 @@ export function readJson({ pattern, report, folder, files }: ReadResult): string
     unpainted: report.unpainted,
     colours: report.groups,
     doubtful: report.doubts,
+    litUnevenly: report.litUnevenly,
   };
   return JSON.stringify(object, null, 2) + '\n';
 }
@@ -46,6 +48,7 @@ export function readText({ pattern, report, folder, files }: ReadResult, words: 
     const file = files.find((name) => name === 'doubtful.csv');
     lines.push(said.moreDoubts({ count: doubts.length - mostNamed, file }));
   }
+  if (report.litUnevenly) lines.push('', said.litUnevenly);
   return lines.join('\n') + '\n';
 }
 
@@ -53,5 +56,5 @@ function doubtText({ round, stitch, mark, reason, other }: Doubt, words: Words):
   const said = words.read;
   const named = mark === bareMark || mark === undecidedMark ? said.unpainted : mark;
   const why = said.reasons[reason]({ other: other ?? said.anotherBead });
-  return said.doubt({ round, stitch, read: named, reason: why });
+  return said.doubt({ ...placeInWedge(round, stitch), round, stitch, read: named, reason: why });
 }

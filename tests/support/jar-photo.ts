@@ -11,6 +11,8 @@ export interface JarPhoto {
   /** Row by row; undefined leaves a place empty. */
   hexes: readonly (string | undefined)[];
   seed: number;
+  /** A second colour among the beads of one place, by its number. */
+  mixed?: readonly [place: number, hex: string];
   widthPx?: number;
   heightPx?: number;
   /** Which beads are painted: the panel's painter, or matt balls (Lambert's law) with a lamp spot. */
@@ -71,7 +73,8 @@ export async function jarPhoto(wish: JarPhoto): Promise<Buffer> {
     for (let n = 0; n < count; n++) {
       const far = Math.sqrt(next()) * size;
       const way = next() * 2 * Math.PI;
-      spots.push({ x: x + far * Math.cos(way), y: y + far * Math.sin(way), hex });
+      const other = wish.mixed?.[0] === place && n % 2 === 0 ? wish.mixed[1] : hex;
+      spots.push({ x: x + far * Math.cos(way), y: y + far * Math.sin(way), hex: other });
     }
   });
   for (const spot of spots) castShadow(data, width, height, spot.x + 5, spot.y + 6, beadPx * 1.15);

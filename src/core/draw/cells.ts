@@ -46,8 +46,8 @@ export function drawStrongLines(
 }
 
 /**
- * The same letter on many cells. Capitals stand on one line; where room is tight the one that
- * reaches below it (J, Q) is lifted by half of what hangs down.
+ * The same letter on many cells. Capitals stand on one line; where room is tight those that reach
+ * below it (J, Q) are drawn smaller, so that they take no more height than another letter.
  */
 export function drawLetters(
   surface: Surface,
@@ -57,9 +57,10 @@ export function drawLetters(
   at: readonly (readonly [number, number])[],
 ): void {
   const { face, capMm, ink } = style;
-  const sizeMm = capMm / face.capHeight;
   const glyph = face.glyph(letter);
-  const up = style.tight ? (sizeMm * Math.max(0, glyph.box.bottom)) / 2 : 0;
+  const hanging = style.tight ? Math.max(0, glyph.box.bottom) : 0;
+  const sizeMm = capMm / (face.capHeight + hanging);
+  const up = (sizeMm * hanging) / 2;
   const glyphs = at.map(([x, y]) => centredOn(glyph, face, sizeMm, x, y - up));
   surface.glyphs({ title, sizeMm, ink, glyphs });
 }

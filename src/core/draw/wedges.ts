@@ -1,6 +1,6 @@
 import { pairStart } from '../geometry/links.js';
 import { stitchesBefore } from '../shape.js';
-import { black, cellLine, drawBareDots, drawLetters, drawPairBars } from './cells.js';
+import { black, cellLine, drawBareDots, drawLetters, white } from './cells.js';
 import { legendOf } from './chart-legend.js';
 import { drawHeading, headingMm } from './heading.js';
 import { marginMm, smallestPaper } from './paper.js';
@@ -132,7 +132,7 @@ function drawTriangle(
   const middleY = (r: number) => top.y + (rounds - r + 0.5) * cellMm;
   const half = cellMm / 2;
   const cells = new Map<CellKind, { rings: Polyline[]; at: [number, number][] }>();
-  const bars: Polyline[] = [];
+  const pairs: Polyline[] = [];
   const fives: Polyline[] = [];
   for (let r = 1; r <= rounds; r++) {
     const y = middleY(r);
@@ -149,7 +149,8 @@ function drawTriangle(
     const pair = pairStart(shape, r);
     if (pair !== undefined) {
       const x = (middleX(r, pair) + middleX(r, pair + 1)) / 2;
-      bars.push([x - 0.18 * cellMm, y + 0.36 * cellMm, x + 0.18 * cellMm, y + 0.36 * cellMm]);
+      const [above, below] = [y + 0.3 * cellMm, y + 0.64 * cellMm];
+      pairs.push([x - 0.2 * cellMm, above, x + 0.2 * cellMm, above, x, below]);
     }
     if (r % 5 === 0 && r < rounds) {
       const reach = ((r + 1) * cellMm) / 2;
@@ -161,7 +162,10 @@ function drawTriangle(
   for (const [{ fill }, { rings }] of cells) surface.fillPath(rings, { fill, outline: cellLine });
   surface.endGroup();
   surface.strokePath(fives, { stroke: black, widthMm: 0.4 });
-  drawPairBars(surface, bars, 0.13 * cellMm, `${name}-pairs`, words.chart.groups.pairs);
+  // A triangle on each doubled pair points to the stitch below that both are worked into.
+  surface.beginGroup(`${name}-pairs`, words.chart.groups.pairs);
+  surface.fillPath(pairs, { fill: black, outline: { stroke: white, widthMm: 0.2, closed: true } });
+  surface.endGroup();
   surface.beginGroup(`${name}-letters`);
   const capMm = Math.min(3.6, 0.56 * cellMm);
   for (const [{ mark, bead, ink, stitches }, { at }] of cells) {

@@ -6,6 +6,14 @@ import type { Table, TableRow } from './table.js';
 /** Characters that would hide or reorder text where it is shown later. */
 const hidden = /[\p{Cc}\u202A-\u202E\u2066-\u2069\uFFFE\uFFFF]/u;
 
+/** What may stand before or behind a number. */
+const units: Partial<Record<Column, RegExp>> = {
+  price: /^([$€£¥]|[a-z]{3}\b)|(\p{Sc}|\b[a-z]{3}|kr\.?)$/iu,
+  grams: / ?g(r|ram|rams|rammes?)?\.?$/i,
+  packGrams: / ?g(r|ram|rams|rammes?)?\.?$/i,
+  diameterMm: / ?mm$/i,
+};
+
 /** Reads the cells of one row; every refusal names the line and the column. */
 export interface RowReader {
   readonly line: number;
@@ -50,9 +58,13 @@ export function rowReader(table: Table, where: string, words: Words): (row: Tabl
         return text === '' ? undefined : text;
       },
       number(column, least, most, expected = words.palette.number({ least, most })) {
-        const text = raw(column).replace('−', '-');
-        if (text === '') return undefined;
-        const form = commaAllowed ? /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/ : /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
+        const given = raw(column);
+        if (given === '') return undefined;
+        const unit = units[column];
+        const text = (unit ? given.replace(unit, '') : given).replace('−', '-').trim();
+        // Between commas only a quoted cell holds one; three digits behind it may be thousands.
+        const comma = commaAllowed || !/,\d{3}$/.test(text);
+        const form = comma ? /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/ : /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
         const value = form.test(text) ? Number(text.replace(',', '.')) : NaN;
         if (!(value >= least && value <= most)) throw bad(column, expected);
         return value + 0;

@@ -73,6 +73,9 @@ function listIn(value: unknown): unknown[] | undefined {
 
 function fieldsOf(bead: Record<string, unknown>): [string, unknown][] {
   return Object.entries(bead).flatMap(([key, value]): [string, unknown][] => {
+    if (key.toLowerCase() === 'rgb' && Array.isArray(value)) {
+      return [['hex', `rgb(${value.join(' ')})`]];
+    }
     if (key.toLowerCase() !== 'lab' || !Array.isArray(value)) return [[key, value]];
     const list = value as unknown[];
     return ['L', 'a', 'b'].map((name, index) => [name, list[index] ?? '']);

@@ -40,9 +40,17 @@ export function readPalette(
   words: Words = en,
 ): Palette {
   const { rows, problems, notes } = rowsAndNotes(text, where, words);
-  if (problems.length > 0) throw problems[0];
+  if (problems.length > 0) throw withCount(problems);
   const chosen = ofOneSize(rows, where, options.size, notes);
   return { ...chosen, diameterMm: middleDiameter(chosen.beads), notes };
+}
+
+/** The first fault, which tells how many there are. */
+function withCount([first, ...more]: readonly RowProblem[]): RowProblem {
+  if (more.length === 0) return first;
+  return first.code === 'palette-bad-row'
+    ? new RondureError(first.code, { ...first.facts, more: more.length })
+    : new RondureError(first.code, { ...first.facts, more: more.length });
 }
 
 /** A palette looked through: what can be used of it, and all that is wrong. */

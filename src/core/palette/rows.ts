@@ -1,10 +1,11 @@
-import { formatHex, parseHex } from '../colour/hex.js';
+import { formatHex } from '../colour/hex.js';
 import { hexToLab65, lab65ToHex } from '../colour/lab.js';
 import { RondureError } from '../errors.js';
 import type { Bead } from '../bead.js';
 import type { Words } from '../../words/index.js';
 import { rowReader } from './cells.js';
 import type { RowReader } from './cells.js';
+import { parseColour } from './colour-cell.js';
 import { defined } from './defined.js';
 import { beadSizes, findSize } from './sizes.js';
 import type { Table } from './table.js';
@@ -74,7 +75,7 @@ function rowOf(row: RowReader, words: Words, problems: RowProblem[]): Row | unde
 /** Measured L, a, b win over the hex, which then only serves to draw. */
 function colourOf(row: RowReader, words: Words): Pick<Row, 'hex' | 'lab'> {
   const given = row.raw('hex');
-  const rgb = parseHex(given);
+  const rgb = parseColour(given);
   if (given !== '' && !rgb) throw row.bad('hex', words.palette.colour);
   const L = row.number('L', 0, 100, words.palette.labLightness);
   const a = row.number('a', -160, 160, words.palette.labAxis);

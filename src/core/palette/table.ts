@@ -1,10 +1,12 @@
 import Papa from 'papaparse';
 import { RondureError } from '../errors.js';
 import type { Words } from '../../words/index.js';
-import { columnsOfHeader, columnsWithoutHeader } from './columns.js';
+import { columnsOfHeader, columnsWithoutHeader, isHex } from './columns.js';
 import type { Column, Columns } from './columns.js';
 import { gplTable, isGpl } from './gpl.js';
+import { withRgbJoined } from './colour-cell.js';
 import { isJson, jsonTable } from './json-table.js';
+import { notText } from './not-text.js';
 
 const separators = [',', ';', '\t'] as const;
 type Separator = (typeof separators)[number];
@@ -34,17 +36,19 @@ export interface Table {
  * Cuts a palette into rows and columns; its content decides whether it is a GIMP palette, JSON or
  * CSV.
  *
- * @throws RondureError `palette-empty`, `palette-no-colour-column`, `palette-bad-row`,
+ * @throws RondureError `palette-empty`, `palette-not-text`, `palette-no-colour-column`, `palette-bad-row`,
  *   `palette-not-json`, `palette-no-beads-in-json`
  */
 export function readTable(text: string, where: string, words: Words): Table {
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
   if (plain.trim() === '') throw new RondureError('palette-empty', { where });
+  const kind = notText(plain);
+  if (kind) throw new RondureError('palette-not-text', { where, kind });
   const table = isGpl(plain)
     ? gplTable(plain, words)
     : isJson(plain)
       ? jsonTable(plain, where, words)
-      : csvTable(plain, where, words);
+      : csvTable(plain.replace(/^sep=.\n/i, '\n'), where, words);
   if (table.rows.length === 0) throw new RondureError('palette-empty', { where });
   return table;
 }
@@ -72,13 +76,29 @@ function csvTable(text: string, where: string, words: Words): Table {
 }
 
 function tableWith(text: string, separator: Separator): Table | undefined {
-  const rows = rowsOf(text, separator);
+  const rows = fromNames(rowsOf(text, separator));
   if (rows.length === 0) return undefined;
   const rest = { format: 'csv' as const, decimalComma: separator !== ',' };
   const named = columnsOfHeader(rows[0].cells);
   if (named) return { ...rest, columns: named, rows: rows.slice(1) };
   const columns = columnsWithoutHeader(rows.map((row) => row.cells));
   return columns && { ...rest, columns, rows: columns.header.length > 0 ? rows.slice(1) : rows };
+}
+
+/** Lines that may stand above the names of the columns: a title, a date. */
+const mostTitleLines = 10;
+
+/** The rows from the line of names on, red, green and blue joined; all of them when no line names a colour. */
+function fromNames(rows: TableRow[]): TableRow[] {
+  const last = Math.min(mostTitleLines, rows.length - 1);
+  for (let n = 0; n <= last; n++) {
+    if (rows[n].cells.some(isHex)) break;
+    const rest = rows.slice(n);
+    const joined = withRgbJoined(rest.map(({ cells }) => cells));
+    if (joined) return rest.map((row, k) => ({ ...row, cells: joined[k] }));
+    if (columnsOfHeader(rows[n].cells)) return rest;
+  }
+  return rows;
 }
 
 function rowsOf(text: string, separator: Separator): TableRow[] {

@@ -17,6 +17,7 @@ import type { DoubtReason } from './judge.js';
 import { pageLight } from './page-light.js';
 import { paperWhite } from './paper-white.js';
 import type { PageLight, PageWhite } from './paper-white.js';
+import { litUnevenly } from './uneven.js';
 
 /** The start mark is black: no lighter than this share of the paper, however blurred. */
 const mostStartLight = 0.5;
@@ -67,7 +68,12 @@ export interface ReadingReport {
   unpainted: number;
   groups: ReadGroup[];
   doubts: Doubt[];
+  /** A shadow, or light so uneven that cells may be misread without being doubted. */
+  litUnevenly: boolean;
 }
+
+/** An uncoloured cell with a round's number in it shows at least this much paper (by trial). */
+const numberedPaper = 0.8;
 
 /**
  * Reads a blank chart that was coloured by hand, from a scan or an oblique photograph.
@@ -111,6 +117,8 @@ export function readBlank(wish: ReadingWish): { pattern: Pattern; report: Readin
     for (let stitch = 1; stitch <= blank.shape.wedges * round; stitch++, s++) {
       const { doubt: reason, other } = judged[s];
       if (!reason) continue;
+      // The round's number is printed in its first cell.
+      if (stitch === 1 && reason === 'partly' && (cells[s]?.paper ?? 0) > numberedPaper) continue;
       const letter = other === undefined ? undefined : letterOfBead.get(other);
       const mark = lettered.letterOf(s);
       doubts.push({ round, stitch, mark, reason, ...(letter && { other: letter }) });
@@ -145,6 +153,7 @@ export function readBlank(wish: ReadingWish): { pattern: Pattern; report: Readin
       };
     }),
     doubts,
+    litUnevenly: litUnevenly(page, light, white),
   };
   return { pattern, report };
 }

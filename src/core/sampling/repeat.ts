@@ -25,6 +25,38 @@ export function cellRing(shape: Shape, direction: 1 | -1, r: number, j: number):
   return Float64Array.of(left, top, right, top, right, bottom, left, bottom);
 }
 
+/** The cells that touch each cell within one wedge, by cell number: two beside it, two above, two below. */
+export function neighbourCells(rounds: number): (cell: number) => number[] {
+  const near: number[][] = [];
+  for (let r = 1; r <= rounds; r++) {
+    for (let j = 0; j < r; j++) {
+      const around: [number, number][] = [[r - 1, j - 1], [r - 1, j], [r, j - 1], [r, j + 1], [r + 1, j], [r + 1, j + 1]]; // prettier-ignore
+      near.push(
+        around.filter(([q, k]) => q <= rounds && k >= 0 && k < q).map(([q, k]) => cellOf(q, k)),
+      );
+    }
+  }
+  return (cell) => near[cell];
+}
+
+/** The colours of one wedge's cells as those of all stitches, in working order. */
+export function inEveryWedge(
+  { wedges, rounds }: Pick<Shape, 'wedges' | 'rounds'>,
+  cells: { linear: Float64Array; covered: Float64Array },
+): { linear: Float64Array; covered: Float64Array } {
+  const count = wedges * cellsInWedge(rounds);
+  const all = { linear: new Float64Array(3 * count), covered: new Float64Array(count) };
+  let s = 0;
+  for (let r = 1; r <= rounds; r++) {
+    for (let i = 0; i < wedges * r; i++, s++) {
+      const c = cellOf(r, i % r);
+      all.linear.set(cells.linear.subarray(3 * c, 3 * c + 3), 3 * s);
+      all.covered[s] = cells.covered[c];
+    }
+  }
+  return all;
+}
+
 /**
  * Scale and height of a picture on the triangle of R·w by R·h.
  *

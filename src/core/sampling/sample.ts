@@ -14,7 +14,7 @@ import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
 import { keepThinLines, lostLines, makeInks } from './thin.js';
-import { cellOf, cellRing, cellsInWedge } from './repeat.js';
+import { cellOf, cellRing, cellsInWedge, inEveryWedge, neighbourCells } from './repeat.js';
 
 /** What the picture shows where each stitch lies, in working order. */
 export interface StitchColours {
@@ -63,10 +63,11 @@ interface AreaSampler {
  */
 export function samplePanel(input: SampleInput): StitchColours {
   const { geometry, footprints, place, background } = input;
-  const { shape, direction, count } = geometry;
+  const { shape, direction } = geometry;
+  const repeat = place.repeat === true;
+  const count = repeat ? cellsInWedge(shape.rounds) : geometry.count;
   const linear = new Float64Array(3 * count);
   const covered = new Float64Array(count);
-  const bare = new Uint8Array(count);
   const sample = areaSampler(input);
   const inks = makeInks(count);
   const keep = (s: number, rings: readonly Float64Array[]): void => {
@@ -78,9 +79,12 @@ export function samplePanel(input: SampleInput): StitchColours {
     inks.darkCover[s] = sample.choice?.darker?.cover ?? 0;
     inks.dark.set(sample.choice?.darker?.linear ?? [0, 0, 0], 3 * s);
     inks.darkShare[s] = sample.choice?.darkShare ?? 0;
-    bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
   };
-  if (!place.repeat) {
+  if (repeat) {
+    for (let r = 1; r <= shape.rounds; r++) {
+      for (let j = 0; j < r; j++) keep(cellOf(r, j), [cellRing(shape, direction, r, j)]);
+    }
+  } else {
     const square = squareAround(geometry, place);
     for (let s = 0; s < count; s++) {
       const rings = footprints.rings(s);
@@ -90,29 +94,15 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (cut.every((ring, p) => ring === rings[p])) continue;
       if (sample(cut) >= 0 && sample.inside === 1) keep(s, cut);
     }
-    if (input.art !== 'drawing') return { linear, covered, bare, lostLines: 0 };
-    const drawn = keepThinLines(inks, footprints.neighbours, linear);
-    return { linear, covered, bare, lostLines: lostLines(inks, footprints.neighbours, drawn) };
   }
-  const cells = cellsInWedge(shape.rounds);
-  const cell = { linear: new Float64Array(3 * cells), covered: new Float64Array(cells) };
-  for (let r = 1; r <= shape.rounds; r++) {
-    for (let j = 0; j < r; j++) {
-      const c = cellOf(r, j);
-      cell.covered[c] = sample([cellRing(shape, direction, r, j)]);
-      cell.linear.set(sample.colour, 3 * c);
-    }
+  let lost = 0;
+  if (input.art === 'drawing') {
+    const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
+    lost = lostLines(inks, neighbours, keepThinLines(inks, neighbours, linear));
   }
-  let s = 0;
-  for (let r = 1; r <= shape.rounds; r++) {
-    for (let i = 0; i < shape.wedges * r; i++, s++) {
-      const c = cellOf(r, i % r);
-      linear.set(cell.linear.subarray(3 * c, 3 * c + 3), 3 * s);
-      covered[s] = cell.covered[c];
-      bare[s] = background === 'bare' && covered[s] < 0.5 ? 1 : 0;
-    }
-  }
-  return { linear, covered, bare, lostLines: 0 };
+  const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };
+  const bare = Uint8Array.from(all.covered, (c) => (background === 'bare' && c < 0.5 ? 1 : 0));
+  return { ...all, bare, lostLines: lost };
 }
 
 function areaSampler(input: SampleInput): AreaSampler {

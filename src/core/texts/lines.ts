@@ -16,6 +16,25 @@ export function wrapped(paragraph: string, width = paragraphWidth): string {
   return [...lines, line].join('\n');
 }
 
+/**
+ * A line of a list, `R7 (…): ` and what follows, broken where it is long; what follows is set in.
+ * No line begins or ends inside square brackets, `2 bare` or `x 7`, so that each reads by itself.
+ */
+export function listLine(head: string, body: string): string {
+  const pieces = body.split(/ (?![^[\]]*\])(?!x \d)(?<!\bx )(?!(?<=\d )[a-z])/);
+  const lines: string[] = [];
+  let line = head;
+  pieces.forEach((piece, n) => {
+    if (n > 0 && line.length + 1 + piece.length > paragraphWidth) {
+      lines.push(line);
+      line = `    ${piece}`;
+    } else {
+      line = `${line} ${piece}`;
+    }
+  });
+  return [...lines, line].join('\n');
+}
+
 /** A title or name on one line: control characters and runs of space become one space. */
 export function oneLine(text: string): string {
   return text.replace(/[\p{Cc}\s]+/gu, ' ').trim();

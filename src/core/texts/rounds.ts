@@ -4,12 +4,12 @@ import { pairStart } from '../geometry/links.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
 import type { Pattern, Shape } from '../pattern/schema.js';
 import { beadsInWorkingOrder, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
-import { oneLine, twoColumns, wrapped } from './lines.js';
+import { listLine, oneLine, twoColumns, wrapped } from './lines.js';
 import { folded, runsOf, wedgesOf } from './runs.js';
 
 /**
- * rounds.txt: how to work a panel, then one line a round in working order. `parseRoundsText` reads
- * the lines back.
+ * rounds.txt: how to work a panel, then a line for each round in working order, long ones
+ * broken. `parseRoundsText` reads them back.
  *
  * @param panelIndex 0-based
  */
@@ -22,7 +22,8 @@ export function roundsText(pattern: Pattern, panelIndex: number, words: Words): 
     total += beads;
     const { lists } = words;
     const counts = `${lists.stitches(marks.length)}, ${lists.beads(beads)}, total ${total}`;
-    return `R${r} (${counts.replaceAll(/(\d),(\d)/g, '$1$2')}): ${roundBody(pattern.shape, r, marks, words)}`;
+    const head = `R${r} (${counts.replaceAll(/(\d),(\d)/g, '$1$2')}):`;
+    return listLine(head, roundBody(pattern.shape, r, marks, words));
   });
   return `${roundsHeader(pattern, panelIndex, words)}\n\n${lines.join('\n')}\n`;
 }

@@ -6,7 +6,7 @@ import { stitchesBefore } from '../shape.js';
 import { panelJoins, panelLengths } from '../thread/lengths.js';
 import type { Join, Length } from '../thread/lengths.js';
 import { csvText } from './csv.js';
-import { wrapped } from './lines.js';
+import { listLine, wrapped } from './lines.js';
 import { headingText } from './rounds.js';
 import { expandRuns, folded, runsOf, wedgesOf } from './runs.js';
 import type { Run } from './runs.js';
@@ -140,7 +140,8 @@ function linesOf(pattern: Pattern, panel: Panel, length: Length, words: Words): 
     const whole = marks.length === panel.rounds[round - 1].length;
     const part = whole ? '' : `${words.stringing.part}, `;
     const count = words.lists.beads(beads.length).replace(',', '');
-    return `R${round} (${part}${count}, total ${total}): ${strungText(marks, round)}`;
+    const head = `R${round} (${part}${count}, total ${total}):`;
+    return listLine(head, strungText(marks, round));
   });
 }
 

@@ -83,6 +83,6 @@ export const chart = {
   wedgeWay: (f: { direction: 1 | -1 }) =>
     f.direction === 1 ? 'Read every row from left to right' : 'Read every row from right to left',
   wedgesHow: (f: { wedges: number; direction: 1 | -1 }) =>
-    `Bead face, rim up. Row 1 is the point, at the centre. Each round goes through wedges 1 to ${f.wedges} in turn; read every row from ${f.direction === 1 ? 'left to right' : 'right to left'}, as the arrows show. A short bar joins two stitches worked into one.`,
+    `Bead face, rim up. Row 1 is the point, at the centre. Each round goes through wedges 1 to ${f.wedges} in turn; read every row from ${f.direction === 1 ? 'left to right' : 'right to left'}, as the arrows show. A black triangle on two stitches points to the one below that both are worked into.`,
   pageOf: (f: { page: number; pages: number }) => `page ${f.page} of ${f.pages}`,
 };

@@ -14,6 +14,12 @@ type Told = readonly { message: string }[];
 const allOf = (problems: Told) =>
   `${problems.length === 1 ? 'one problem' : `${problems.length} problems`}:${problems.map(({ message }) => `\n  ${message}`).join('')}`;
 
+/** After the first fault of a palette. */
+const moreFaults = ({ where, more = 0 }: { where: string; more?: number }) =>
+  more === 0
+    ? ''
+    : ` ${more === 1 ? 'One more cell' : `${more} more cells`} cannot be used: rondure beads ${where} lists them all.`;
+
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
  * error's facts. Keys are stable: programs read them.
@@ -99,16 +105,36 @@ export const errors = {
     column: string;
     got: string;
     expected: string;
+    more?: number;
   }) =>
-    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.`,
-  'palette-id-twice': (f: { where: string; line: number; id: string; firstLine: number }) =>
-    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.`,
+    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.${moreFaults(f)}`,
+  'palette-id-twice': (f: {
+    where: string;
+    line: number;
+    id: string;
+    firstLine: number;
+    more?: number;
+  }) =>
+    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.${moreFaults(f)}`,
+  'palette-not-text': (f: {
+    where: string;
+    kind: 'spreadsheet' | 'pdf' | 'page' | 'richText' | 'picture';
+  }) => {
+    const is = {
+      spreadsheet: 'a spreadsheet: open it and save it as CSV',
+      pdf: 'a PDF: copy its table into a spreadsheet and save that as CSV',
+      page: 'a web page or drawing: copy its table into a spreadsheet and save that as CSV',
+      richText: 'a text with formatting: save it as plain text, or as CSV from a spreadsheet',
+      picture: 'a picture: rondure beads --from-picture reads colours from photographs of beads',
+    };
+    return `${Named(f.where)} is ${is[f.kind]}.`;
+  },
   'palette-unusable': (f: { where: string; count: number; rows: readonly string[] }) =>
     `${Named(f.where)} has ${f.count === 1 ? 'one cell' : `${f.count} cells`} that cannot be used:\n${f.rows.map((row) => `  ${row}`).join('\n')}`,
   'card-too-long': (f: { count: number; most: number }) =>
     `A sample card of ${f.count} beads would fill too many pages: it can hold ${f.most}. Split the palette.`,
   'jars-none': (f: { name: string }) =>
-    `No beads are seen on white paper in ${named(f.name)}: lay heaps of beads apart on white paper, in even light, and photograph them from above.`,
+    `No beads are seen on white paper in ${named(f.name)}: lay heaps of beads apart on white paper, in even light, photograph them from above, and cut the picture to the paper.`,
   'jars-not-in-grid': (f: {
     name: string;
     rows: number;
@@ -162,7 +188,7 @@ export const errors = {
 
   // a coloured blank chart that is read
   'corner-marks-not-found': (f: { name: string; found: number }) =>
-    `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight.`,
+    `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight${f.found >= 4 ? ', and check that blank.json belongs to this page' : ''}.`,
   'blank-not-coloured': (f: { name: string }) =>
     `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
 

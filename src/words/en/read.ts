@@ -25,9 +25,16 @@ export const read = {
     `  ${f.letter}  ${f.name}: ${plural(f.stitches, 'stitch', 'stitches')}, coloured about ${f.readHex}${f.next === undefined ? '' : ` (next nearest bead: ${f.next})`}`,
   noDoubts: 'No stitch is in doubt.',
   doubts: (f: { count: number }) =>
-    `${plural(f.count, 'stitch is', 'stitches are')} in doubt; look at ${f.count === 1 ? 'it' : 'them'} on your page:`,
-  doubt: (f: { round: number; stitch: number; read: string; reason: string }) =>
-    `  round ${f.round}, stitch ${f.stitch}: read as ${f.read}; ${f.reason}`,
+    `${plural(f.count, 'stitch is', 'stitches are')} in doubt; look at ${f.count === 1 ? 'it' : 'them'} on your page (wedge 1 begins at the start line):`,
+  doubt: (f: {
+    round: number;
+    stitch: number;
+    wedge: number;
+    place: number;
+    read: string;
+    reason: string;
+  }) =>
+    `  round ${f.round}, stitch ${f.stitch} (wedge ${f.wedge}, number ${f.place} in it): read as ${f.read}; ${f.reason}`,
   moreDoubts: (f: { count: number; file: string | undefined }) =>
     `  and ${f.count} more${f.file === undefined ? '' : `, all of them in ${f.file}`}`,
   reasons: {
@@ -37,6 +44,8 @@ export const read = {
     partly: (_: object) => 'it is only partly coloured',
     outside: (_: object) => 'it lies outside the photograph',
   },
+  litUnevenly:
+    'A shadow or uneven light lies on the page, and cells may have been misread without being named: photograph it again in even light.',
   unpainted: 'uncoloured',
   anotherBead: 'another bead',
   sayBlank: 'Say which blank chart was coloured: add --blank and the name of its blank.json.',

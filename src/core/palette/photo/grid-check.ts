@@ -48,6 +48,26 @@ export function liesInGrid(
   return true;
 }
 
+/** How far bare paper may lie from its own light, as a share, at half of its places. */
+const mostUneven = 0.1;
+
+/**
+ * Whether what lies around the heaps is paper: of one light, when evened out. Photographs of other
+ * things are four times as uneven and more; shaded paper with grain stays under half of this.
+ *
+ * @param even light of each pixel over that of the paper, 3 values a pixel
+ * @param notPaper 1 where beads lie
+ */
+export function liesOnPaper(even: Float64Array, notPaper: Uint8Array, found: FoundGrid): boolean {
+  const off: number[] = [];
+  for (let at = 0; at < notPaper.length; at += 5) {
+    if (notPaper[at] || found.offset[at] > 0.6) continue;
+    off.push(Math.max(...[0, 1, 2].map((c) => Math.abs(even[3 * at + c] - 1))));
+  }
+  off.sort((a, b) => a - b);
+  return off.length > 0 && off[Math.floor(off.length / 2)] < mostUneven;
+}
+
 /** A row or column without any bead. */
 function hasEmptyLine(isEmpty: readonly boolean[], { rows, columns }: JarGrid): boolean {
   const line = (length: number, cellAt: (n: number) => number) =>

@@ -6,7 +6,7 @@ import type { Words } from '../../../words/index.js';
 import { beadMask, dilated, eroded } from './bead-mask.js';
 import { findGrid } from './grid.js';
 import type { FoundGrid, JarGrid } from './grid.js';
-import { liesInGrid } from './grid-check.js';
+import { liesInGrid, liesOnPaper } from './grid-check.js';
 import { jarColour } from './jar-colour.js';
 import { lightMap } from './light-map.js';
 import { paperLight } from './paper-light.js';
@@ -43,7 +43,9 @@ export function readJars(
   // Lit tops of pale beads look like paper: what lies among beads counts as bead.
   const solid = eroded(dilated(mask, width, height, 5), width, height, 7);
   const found = findGrid(solid, width, height, grid);
-  if (!found) throw new RondureError('jars-none', { name: where });
+  if (!found || !liesOnPaper(even, mask, found)) {
+    throw new RondureError('jars-none', { name: where });
+  }
   const cells = grid.rows * grid.columns;
   const heaps = heapsOf(solid, found, cells);
   const cellArea = found.pitchX * found.pitchY;
