@@ -162,7 +162,7 @@ it(`${count} command lines end well or in a sentence, and only what ends well wr
   expect(faults).toEqual([]);
   expect(unhandled).toEqual([]);
   expect(readdirSync('.').sort()).toEqual(before);
-  for (const code of [0, 2, 3, 5]) expect(codes.get(code), `exit code ${code}`).toBeGreaterThan(3);
+  for (const code of [0, 2, 3, 5]) expect(codes.get(code), `exit code ${code}`).toBeGreaterThan(0);
 });
 
 /** What a process of its own could get wrong: streams, exit codes, and what the shell sees. */
