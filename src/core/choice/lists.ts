@@ -8,6 +8,8 @@ export interface NearLists {
   readonly bead: Uint16Array;
   /** CIEDE2000 of each entry, ascending within a place (ties: the lower candidate). */
   readonly difference: Float32Array;
+  /** By place: beads as far as this or farther are not listed; undefined: all are. */
+  readonly cap: Float64Array | undefined;
 }
 
 /** Room for a candidate's number below the bits of its difference. */
@@ -46,7 +48,7 @@ export function nearLists(problem: Problem, state: Int8Array, cap?: Float64Array
       near[at] = difference[bead[at] * n + i];
     }
   }
-  return { from, bead, difference: near };
+  return { from, bead, difference: near, cap };
 }
 
 /** The same lists without the beads whose state is below 0. */
@@ -65,7 +67,12 @@ export function withoutClosed(lists: NearLists, state: Int8Array): NearLists {
     }
     from[i + 1] = end;
   }
-  return { from, bead: bead.slice(0, end), difference: difference.slice(0, end) };
+  return {
+    from,
+    bead: bead.slice(0, end),
+    difference: difference.slice(0, end),
+    cap: lists.cap,
+  };
 }
 
 /** Sorts keys[start] up to keys[end - 1]; short stretches by insertion, which is quicker. */

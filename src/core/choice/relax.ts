@@ -116,7 +116,7 @@ export function ascend(inquiry: Inquiry, part: Part, rounds: number, firstStride
     const norm = direct(problem, part.lists, price, isOpen, direction);
     if (norm === 0) break;
     const step = (stride * (inquiry.cost - value)) / norm;
-    for (let i = 0; i < n; i++) price[i] = Math.max(0, price[i] + step * direction[i]);
+    move(price, direction, step, part.lists.cap);
   }
   return { done: false, share };
 }
@@ -174,6 +174,19 @@ function direct(
     norm += weight[i] * to * to;
   }
   return norm;
+}
+
+/** Moves the prices a step; a price above its cap would overlook beads and make a false bound. */
+function move(
+  price: Float64Array,
+  direction: Float64Array,
+  step: number,
+  cap: Float64Array | undefined,
+): void {
+  for (let i = 0; i < price.length; i++) {
+    const to = Math.max(0, price[i] + step * direction[i]);
+    price[i] = cap && to > cap[i] ? cap[i] : to;
+  }
 }
 
 function countNotClosed(state: Int8Array): number {
