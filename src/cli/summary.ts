@@ -3,7 +3,7 @@ import type { Pattern } from '../core/pattern/schema.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
-type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
+type FromPicture = 'meanDifference' | 'worstDifference' | 'mostColours' | 'art' | 'artDecided';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>>;
@@ -40,6 +40,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
+    choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
@@ -71,6 +72,7 @@ export function summaryText(result: FolderResult, words: Words): string {
     ],
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
+    ...choiceRows(result, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -107,6 +109,17 @@ function pictureRows(report: SummaryReport, words: Words): [string, string][] {
     rows.push([said.rows.art, said.art({ art, decided })]);
   }
   return rows;
+}
+
+/** How good the choice of beads is; nothing where this run chose none. */
+function choiceRows({ pattern, report }: FolderResult, words: Words): [string, string][] {
+  const { mostColours: most } = report;
+  const { gap, proven = false } = pattern.choice ?? {};
+  if (most === undefined || gap === undefined) return [];
+  // Rounded up: "at most" must stay true.
+  const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
+  const said = words.cli.summary;
+  return [[said.rows.choice, said.choice({ most, proven, percent })]];
 }
 
 function rounded(value: number, digits: number): number {

@@ -53,6 +53,8 @@ export interface PanelReport {
   stitches: number;
   beads: number;
   colours: number;
+  /** The largest number of colours that was allowed. */
+  mostColours: number;
   acrossMm: number;
   meanDifference: number;
   worstDifference: number;
@@ -131,6 +133,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     stitches: geometry.count,
     beads: chosen.beadOf.reduce((sum, index) => sum + (index >= 0 ? 1 : 0), 0),
     colours: lettered.beads.length,
+    mostColours: wish.colours,
     acrossMm: acrossMm(shape),
     meanDifference: chosen.choice.objective,
     worstDifference: chosen.worst,
