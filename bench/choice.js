@@ -108,7 +108,7 @@ export async function run() {
   rows.push(await usual());
   rows.push(await besideHighs(photos[0], 43, 40, 6));
   rows.push(await besideHighs(photos[2], 45, 40, 8));
-  rows.push(await besideHighs(gradients[1], 45, 60, 6));
+  rows.push(await besideHighs(photos[1], 45, 60, 6));
   return rows;
 }
 

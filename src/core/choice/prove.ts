@@ -14,9 +14,9 @@ export interface ProofBudget {
   readonly parts: number;
 }
 
-/** `normal` stays below half a second or so, `long` below a minute or two. */
+/** `normal` stays below a second or so, `long` below a minute or two. */
 export const proofBudgets: Record<'normal' | 'long', ProofBudget> = {
-  normal: { steps: 40_000_000, parts: 500 },
+  normal: { steps: 100_000_000, parts: 1000 },
   long: { steps: 4_000_000_000, parts: 50_000 },
 };
 
@@ -42,6 +42,8 @@ type Waiting = Omit<Part, 'lists'>;
 
 /** Prices of waiting parts are kept while they are fewer numbers than this in all. */
 const mostPrices = 8_000_000;
+/** Lists longer than this in all stay capped: memory, and what few prices would gain by them. */
+const mostEntries = 4_000_000;
 
 /**
  * Branch and bound from a good choice. The bound of the whole is raised and beads are settled
@@ -73,7 +75,8 @@ export function prove(
   if (!ascent.done && !inquiry.ended()) {
     inquiry.offer(tools.improve(inquiry.best));
     // Few beads are left as a rule: with whole lists the prices may rise without a cap.
-    root.lists = nearLists(problem, state);
+    const left = state.reduce((sum, one) => sum + (one === closed ? 0 : 1), 0);
+    if (left * problem.places <= mostEntries) root.lists = nearLists(problem, state);
     ascent = ascend(inquiry, root, 150, 0.5);
   }
   if (ascent.done) return answer(inquiry.ruledOut);
