@@ -25,6 +25,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   background: string;
   keep?: string[];
   leaveOut?: string[];
+  proof: 'off' | 'normal' | 'long';
   title?: string;
 }
 
@@ -51,6 +52,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
+    option('--proof <HOW>', said.proof).choices(['off', 'normal', 'long']).default('normal'),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

@@ -82,6 +82,7 @@ export function panelWish(
     background,
     keep,
     leaveOut,
+    proof: options.proof,
   };
 }
 

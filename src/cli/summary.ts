@@ -4,7 +4,7 @@ import type { Pattern } from '../core/pattern/schema.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
-type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
+type FromPicture = 'meanDifference' | 'worstDifference' | 'mostColours' | 'art' | 'artDecided';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>> & { recoloured?: RecolourReport };
@@ -41,6 +41,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
+    choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
@@ -79,6 +80,7 @@ export function summaryText(result: FolderResult, words: Words): string {
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
     ...recolourRows(report, words),
+    ...choiceRows(result, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -122,6 +124,17 @@ function recolourRows({ recoloured }: SummaryReport, words: Words): [string, str
   const { stitches, meanChange } = recoloured;
   const facts = { stitches: grouped(stitches), one: stitches === 1, mean: meanChange.toFixed(1) };
   return [[words.recolour.row, words.recolour.done(facts)]];
+}
+
+/** How good the choice of beads is; nothing where this run chose none. */
+function choiceRows({ pattern, report }: FolderResult, words: Words): [string, string][] {
+  const { mostColours: most } = report;
+  const { gap, proven = false } = pattern.choice ?? {};
+  if (most === undefined || gap === undefined) return [];
+  // Rounded up: "at most" must stay true.
+  const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
+  const said = words.cli.summary;
+  return [[said.rows.choice, said.choice({ most, proven, percent })]];
 }
 
 function rounded(value: number, digits: number): number {

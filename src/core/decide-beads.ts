@@ -1,6 +1,7 @@
 import { bare } from './bead.js';
 import type { Bead, BeadOfStitch } from './bead.js';
 import { chooseBeads } from './choice/choose.js';
+import type { ProofLevel } from './choice/choose.js';
 import { linearToLab65 } from './colour/lab.js';
 import { RondureError } from './errors.js';
 import type { Warning } from './errors.js';
@@ -21,6 +22,10 @@ export interface BeadWish {
   /** Palette indices that must be, or must not be, among the chosen beads. */
   keep?: readonly number[];
   leaveOut?: readonly number[];
+  /** How much is spent on proving that no choice is better; `normal` when absent. */
+  proof?: ProofLevel;
+  /** Asked now and then during the proof; true ends it early, unproven. */
+  stop?: () => boolean;
 }
 
 /** The panel whose stitches want beads. */
@@ -62,6 +67,8 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     most: wish.colours,
     keep,
     leaveOut: wish.leaveOut ?? [],
+    ...(wish.proof && { proof: wish.proof }),
+    ...(wish.stop && { stop: wish.stop }),
   });
   const beadOf: BeadOfStitch = new Int16Array(colours.bare.length).fill(bare);
   beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));

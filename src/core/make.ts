@@ -58,6 +58,8 @@ export interface PanelReport {
   beads: number;
   /** Bead colours used. */
   colours: number;
+  /** The largest number of colours that was allowed. */
+  mostColours: number;
   /** Size of the finished panel, millimetres. */
   acrossMm: number;
   /** Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead. */
@@ -138,6 +140,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     stitches: geometry.count,
     beads: chosen.beadOf.reduce((sum, index) => sum + (index >= 0 ? 1 : 0), 0),
     colours: lettered.beads.length,
+    mostColours: wish.colours,
     acrossMm: acrossMm(shape),
     meanDifference: chosen.choice.objective,
     worstDifference: chosen.worst,

@@ -100,10 +100,12 @@ export const panelSchema = z.strictObject({
 
 export const choiceSchema = z
   .strictObject({
-    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches'),
-    lowerBound: notNegative.optional(),
+    objective: notNegative.describe(
+      'mean CIEDE2000 over the beaded stitches, weighted as chosen, before any tidying',
+    ),
+    lowerBound: notNegative.optional().describe('no choice under the same rules is below this'),
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
-    proven: z.boolean().optional(),
+    proven: z.boolean().optional().describe('whether the gap is at most 1e-6'),
     method: words(200),
   })
   .describe('how good the choice of beads is');

@@ -72,6 +72,7 @@ export const cli = {
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
+    proof: 'how long to look for a proof that no other choice of beads is nearer',
     none: 'none',
     title: 'title of the pattern',
     titleDefault: "the picture's name",
@@ -101,6 +102,7 @@ export const cli = {
       across: 'across',
       colours: 'colours',
       difference: 'difference',
+      choice: 'choice',
       thread: 'thread',
       art: 'picture',
     },
@@ -110,6 +112,12 @@ export const cli = {
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>
       `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
+    choice: (f: { most: number; proven: boolean; percent: string }) => {
+      if (f.proven && f.most === 1) return 'no other bead is nearer (proven)';
+      return f.proven
+        ? `no other choice of up to ${f.most} beads is nearer (proven)`
+        : `at most ${f.percent} % from the best possible`;
+    },
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
