@@ -23,6 +23,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions {
   background: string;
   keep?: string[];
   leaveOut?: string[];
+  useStock?: true;
   title?: string;
 }
 
@@ -49,6 +50,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
+    shown(option('--use-stock', said.useStock), said.off),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...printOptions(words),
     ...writeOptions(words),

@@ -81,6 +81,7 @@ export function panelWish(
     background,
     keep,
     leaveOut,
+    ...(options.useStock && { useStock: true }),
   };
 }
 

@@ -1,9 +1,10 @@
 import type { PanelReport } from '../core/make.js';
 import type { Pattern } from '../core/pattern/schema.js';
+import type { StockReport } from '../core/stock/report.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
-type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
+type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided' | 'stock';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>>;
@@ -43,6 +44,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colourChanges: result.colourChanges,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
+    ...(report.stock && { stock: stockJson(report.stock) }),
     warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
   };
   return JSON.stringify(object, null, 2) + '\n';
@@ -71,6 +73,7 @@ export function summaryText(result: FolderResult, words: Words): string {
     ],
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
+    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -107,6 +110,28 @@ function pictureRows(report: SummaryReport, words: Words): [string, string][] {
     rows.push([said.rows.art, said.art({ art, decided })]);
   }
   return rows;
+}
+
+function stockJson({ beads, meanDifference: mean, unlimitedMeanDifference }: StockReport) {
+  return {
+    beads: beads.map((bead) => ({
+      ...bead,
+      inStock: bead.inStock ?? null,
+      limit: bead.limit ?? null,
+    })),
+    meanDifference: rounded(mean, 4),
+    unlimitedMeanDifference: rounded(unlimitedMeanDifference, 4),
+  };
+}
+
+/** Which jars run out, and what that costs. */
+function stockRows({ stock }: SummaryReport, words: Words): [string, string][] {
+  if (!stock) return [];
+  const said = words.cli.summary;
+  const runsOut = stock.beads.filter((bead) => bead.runsOut).map(({ name }) => name);
+  const mean = stock.meanDifference.toFixed(1);
+  const unlimited = stock.unlimitedMeanDifference.toFixed(1);
+  return [[said.rows.stock, said.stock({ runsOut, mean, unlimited })]];
 }
 
 function rounded(value: number, digits: number): number {

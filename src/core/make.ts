@@ -18,6 +18,7 @@ import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
 import { completeShape, shapeWarnings } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
+import type { StockReport } from './stock/report.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
@@ -59,6 +60,8 @@ export interface PanelReport {
   art: 'photo' | 'drawing';
   artDecided: boolean;
   warnings: Warning[];
+  /** With `useStock`: what is taken from the jars. */
+  stock?: StockReport;
 }
 
 /**
@@ -137,6 +140,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     art,
     artDecided: wishedArt === 'auto',
     warnings,
+    ...(chosen.stock && { stock: chosen.stock }),
   };
   return { pattern, report };
 }

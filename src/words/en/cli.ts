@@ -51,6 +51,7 @@ export const cli = {
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
     none: 'none',
+    useStock: 'use no more of a bead than the palette has in stock (columns grams or count)',
     title: 'title of the pattern',
     titleDefault: "the picture's name",
     json: 'print the summary as one JSON object',
@@ -78,6 +79,7 @@ export const cli = {
       difference: 'difference',
       thread: 'thread',
       art: 'picture',
+      stock: 'stock',
     },
     panel: (f: { wedges: number; rounds: number; stitches: string }) =>
       `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
@@ -89,6 +91,10 @@ export const cli = {
       f.one ? '1 colour change' : `${f.changes} colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
+    stock: (f: { runsOut: readonly string[]; mean: string; unlimited: string }) =>
+      f.runsOut.length === 0
+        ? 'enough of every bead, and a reserve'
+        : `used up but for the reserve: ${f.runsOut.join(', ')}; with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
     warning: 'Note:',
   },
   untitled: 'Panel',
