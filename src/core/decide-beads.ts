@@ -48,6 +48,8 @@ export interface BeadDecision {
   readonly warnings: readonly Warning[];
   /** With `useStock`: what is taken from the jars. */
   readonly stock?: StockReport;
+  /** With `useStock`: most stitches of each bead of the palette, or Infinity. */
+  readonly limits?: Float64Array;
 }
 
 /**
@@ -83,7 +85,13 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   const warnings = stocked?.warnings ?? [];
   // Whatever comes between the choice and this line keeps to `stocked.limits`.
   const stock = stocked && reportStock(wish.beads, stocked, beadOf);
-  return { beadOf, choice, worst: result.worst, warnings, ...(stock && { stock }) };
+  return {
+    beadOf,
+    choice,
+    worst: result.worst,
+    warnings,
+    ...(stock && { stock, limits: stocked.limits }),
+  };
 }
 
 /** Stitches that carry a bead, in working order. */
