@@ -80,17 +80,21 @@ export function assign(
 /** The beads as a graph: the cheapest switch from each to each. */
 interface BeadGraph {
   readonly slots: number;
-  /** Cost of the cheapest switch from a to b, Infinity without one. */
-  edge(a: number, b: number): number;
-  /** The group that makes it. */
+  /** Brings the edges from slot a up to date. */
+  settle(a: number): void;
+  /** Cost of the cheapest switch from a to b at [a·K + b], Infinity without one; see `settle`. */
+  readonly edges: Float64Array;
+  /** The group that makes the switch from a to b. */
   mover(a: number, b: number): number;
-  /** Tells that a group has come to slot a. */
-  arrive(a: number, g: number): void;
+  /** Moves stitches of the mover of a settled edge. */
+  move(a: number, b: number, amount: number): void;
 }
 
-/** Heaps for a slot are made when its first edge is asked for; entries that left go when on top. */
+/** Heaps for a slot are made when its edges are first asked for; entries that left go when on top. */
 function beadGraph(K: number, cost: Float64Array, flow: Int32Array): BeadGraph {
   const heaps: SwitchHeap[][] = [];
+  const edges = new Float64Array(K * K).fill(Infinity);
+  const isSettled = new Uint8Array(K);
   const build = (a: number): SwitchHeap[] => {
     const here: number[] = [];
     for (let g = 0; g * K < flow.length; g++) if (flow[g * K + a] > 0) here.push(g);
@@ -99,20 +103,31 @@ function beadGraph(K: number, cost: Float64Array, flow: Int32Array): BeadGraph {
       return heapOf(keys, b === a ? [] : here.slice());
     });
   };
-  const cleaned = (a: number, b: number): SwitchHeap => {
-    heaps[a] ??= build(a);
-    const heap = heaps[a][b];
-    while (heap.group.length > 0 && flow[heap.group[0] * K + a] === 0) pop(heap);
-    return heap;
+  const arrive = (a: number, g: number): void => {
+    heaps[a]?.forEach((heap, b) => {
+      if (b !== a) push(heap, cost[g * K + b] - cost[g * K + a], g);
+    });
   };
   return {
     slots: K,
-    edge: (a, b) => cleaned(a, b).key[0] ?? Infinity,
+    edges,
+    settle(a) {
+      if (isSettled[a]) return;
+      isSettled[a] = 1;
+      heaps[a] ??= build(a);
+      for (let b = 0; b < K; b++) {
+        const heap = heaps[a][b];
+        while (heap.group.length > 0 && flow[heap.group[0] * K + a] === 0) pop(heap);
+        edges[a * K + b] = heap.group.length > 0 ? heap.key[0] : Infinity;
+      }
+    },
     mover: (a, b) => heaps[a][b].group[0],
-    arrive: (a, g) => {
-      heaps[a]?.forEach((heap, b) => {
-        if (b !== a) push(heap, cost[g * K + b] - cost[g * K + a], g);
-      });
+    move(a, b, amount) {
+      const g = heaps[a][b].group[0];
+      if (flow[g * K + b] === 0) arrive(b, g);
+      flow[g * K + a] -= amount;
+      flow[g * K + b] += amount;
+      isSettled[a] = isSettled[b] = 0;
     },
   };
 }
@@ -139,14 +154,7 @@ function shiftOverflow(
         amount = Math.min(amount, flow[graph.mover(from[b], b) * K + from[b]]);
       }
       // The far end first: an edge's mover must still be the one that the path was found with.
-      for (let b = target; b !== source; b = from[b]) {
-        const a = from[b];
-        const g = graph.mover(a, b);
-        const isNew = flow[g * K + b] === 0;
-        flow[g * K + a] -= amount;
-        flow[g * K + b] += amount;
-        if (isNew) graph.arrive(b, g);
-      }
+      for (let b = target; b !== source; b = from[b]) graph.move(from[b], b, amount);
       free[source] += amount;
       free[target] -= amount;
     }
@@ -164,7 +172,7 @@ function shortestPath(
   far: Float64Array,
   done: Uint8Array,
 ): number {
-  const K = graph.slots;
+  const { slots: K, edges } = graph;
   far.fill(Infinity);
   done.fill(0);
   far[source] = 0;
@@ -173,9 +181,11 @@ function shortestPath(
     for (let k = 0; k < K; k++) if (!done[k] && (a < 0 || far[k] < far[a])) a = k;
     if (free[a] > 0) return a;
     done[a] = 1;
+    graph.settle(a);
+    const soFar = far[a] + potential[a];
     for (let b = 0; b < K; b++) {
       if (done[b]) continue;
-      const length = far[a] + graph.edge(a, b) + potential[a] - potential[b];
+      const length = soFar + edges[a * K + b] - potential[b];
       if (length < far[b]) {
         far[b] = length;
         from[b] = a;
