@@ -112,13 +112,15 @@ function pictureRows(report: SummaryReport, words: Words): [string, string][] {
   return rows;
 }
 
-function stockJson({ beads, meanDifference: mean, unlimitedMeanDifference }: StockReport) {
+function stockJson(stock: StockReport) {
+  const { beads, tooFew, meanDifference: mean, unlimitedMeanDifference } = stock;
   return {
     beads: beads.map((bead) => ({
       ...bead,
       inStock: bead.inStock ?? null,
       limit: bead.limit ?? null,
     })),
+    tooFew,
     meanDifference: rounded(mean, 4),
     unlimitedMeanDifference: rounded(unlimitedMeanDifference, 4),
   };
@@ -129,9 +131,11 @@ function stockRows({ stock }: SummaryReport, words: Words): [string, string][] {
   if (!stock) return [];
   const said = words.cli.summary;
   const runsOut = stock.beads.filter((bead) => bead.runsOut).map(({ name }) => name);
+  const tooFew = stock.tooFew.map(({ name }) => name).filter((name) => !runsOut.includes(name));
   const mean = stock.meanDifference.toFixed(1);
   const unlimited = stock.unlimitedMeanDifference.toFixed(1);
-  return [[said.rows.stock, said.stock({ runsOut, mean, unlimited })]];
+  const cost = mean === unlimited ? '' : said.stockCost({ mean, unlimited });
+  return [[said.rows.stock, said.stock({ runsOut, tooFew, cost })]];
 }
 
 function rounded(value: number, digits: number): number {

@@ -12,8 +12,8 @@ export interface StockDecision {
   readonly result: ChoiceResult;
   /** Most stitches of each bead of the palette, or Infinity; whole wedges' worth for a repeat. */
   readonly limits: Float64Array;
-  /** Mean difference if nothing ran out. */
-  readonly unlimitedMean: number;
+  /** What would be chosen if nothing ran out. */
+  readonly unlimited: ChoiceResult;
   readonly warnings: Warning[];
 }
 
@@ -45,7 +45,7 @@ export function decideWithinStock(
   return {
     result,
     limits: limits.map((limit) => limit * copies),
-    unlimitedMean: unlimited.objective,
+    unlimited,
     warnings: stockNotes(beads),
   };
 }

@@ -17,6 +17,13 @@ export interface StockReport {
     /** Whether not one more stitch (or wedge's worth of them) could be worked. */
     readonly runsOut: boolean;
   }[];
+  /** Beads of which the choice would take more than their limit if nothing ran out. */
+  readonly tooFew: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly wanted: number;
+    readonly limit: number;
+  }[];
   /** Mean CIEDE2000 of the choice, and of the choice if nothing ran out. */
   readonly meanDifference: number;
   readonly unlimitedMeanDifference: number;
@@ -28,7 +35,7 @@ export interface StockReport {
  */
 export function reportStock(
   palette: readonly Bead[],
-  { limits, result, unlimitedMean }: StockDecision,
+  { limits, result, unlimited }: StockDecision,
   beadOf: BeadOfStitch,
 ): StockReport {
   const uses = usesOf(beadOf, palette.length);
@@ -39,9 +46,14 @@ export function reportStock(
     const inStock = beadsInStock(palette[j]);
     return [{ id, name, used: uses[j], inStock, limit, runsOut: uses[j] === limit }];
   });
+  const wanted = usesOf(unlimited.beadOf, palette.length);
+  const tooFew = palette.flatMap(({ id, name }, j) =>
+    wanted[j] > limits[j] ? [{ id, name, wanted: wanted[j], limit: limits[j] }] : [],
+  );
   return {
     beads,
+    tooFew,
     meanDifference: result.objective,
-    unlimitedMeanDifference: unlimitedMean,
+    unlimitedMeanDifference: unlimited.objective,
   };
 }

@@ -91,10 +91,17 @@ export const cli = {
       f.one ? '1 colour change' : `${f.changes} colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
-    stock: (f: { runsOut: readonly string[]; mean: string; unlimited: string }) =>
-      f.runsOut.length === 0
-        ? 'enough of every bead, and a reserve'
-        : `used up but for the reserve: ${f.runsOut.join(', ')}; with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
+    stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
+      [
+        f.runsOut.length > 0 ? [`used up but for the reserve: ${f.runsOut.join(', ')}`] : [],
+        f.tooFew.length > 0 ? [`too few for its place: ${f.tooFew.join(', ')}`] : [],
+        f.runsOut.length + f.tooFew.length === 0 ? ['enough of every bead, and a reserve'] : [],
+        f.cost === '' ? [] : [f.cost],
+      ]
+        .flat()
+        .join('; '),
+    stockCost: (f: { mean: string; unlimited: string }) =>
+      `with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
     warning: 'Note:',
   },
   untitled: 'Panel',
