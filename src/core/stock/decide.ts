@@ -37,9 +37,9 @@ export function decideWithinStock(
   const alone = wedge?.unlimited ?? unlimited;
   const chosen = chooseWithinStock(asked, alone, limits);
   if (!chosen) {
-    const { missing, purchase } = shortfall(beads, asked, alone, limits, copies);
+    const short = shortfall(beads, asked, alone, limits, copies);
     const needed = unlimited.beadOf.length;
-    throw new RondureError('stock-too-small', { missing, needed, most: input.most, purchase });
+    throw new RondureError('stock-too-small', { needed, most: input.most, ...short });
   }
   const result = wedge && chosen !== alone ? wedge.spread(chosen) : wedge ? unlimited : chosen;
   return {

@@ -19,6 +19,8 @@ export interface Purchase {
 export interface Shortfall {
   /** Beads by which the best choice of jars falls short. */
   readonly missing: number;
+  /** Whether other jars hold something that more colours would bring in. */
+  readonly moreColoursHelp: boolean;
   /** The cheapest single purchase that mends it; undefined if no single one can. */
   readonly purchase: Purchase | undefined;
 }
@@ -66,7 +68,11 @@ export function shortfall(
   });
   const best = cheapest(offers);
   const choice = best.length > 1 ? mostFitting(best, input, unlimited, limits) : best[0];
-  return { missing: (stitches - reach) * copies, purchase: choice?.purchase };
+  return {
+    missing: (stitches - reach) * copies,
+    moreColoursHelp: sum(loose.slice(spare)) > 0,
+    purchase: choice?.purchase,
+  };
 }
 
 function purchaseOf(bead: Bead, limit: number): Purchase {

@@ -94,7 +94,7 @@ export const cli = {
     stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
       [
         f.runsOut.length > 0 ? [`used up but for the reserve: ${f.runsOut.join(', ')}`] : [],
-        f.tooFew.length > 0 ? [`too few for its place: ${f.tooFew.join(', ')}`] : [],
+        f.tooFew.length > 0 ? [`too few of ${f.tooFew.join(', ')}`] : [],
         f.runsOut.length + f.tooFew.length === 0 ? ['enough of every bead, and a reserve'] : [],
         f.cost === '' ? [] : [f.cost],
       ]

@@ -32,8 +32,8 @@ export const warnings = {
     `No stitch carries bead ${f.letter} (${f.name}) any more; you need none of it.`,
   'stock-not-told': (f: { count: number; all: number }) =>
     f.count === f.all
-      ? 'No bead of the palette has grams or a count, so --use-stock limits nothing: add a column grams or count with what is in each jar.'
-      : `${f.count === 1 ? '1 bead of the palette has' : `${f.count} beads of the palette have`} neither grams nor a count, so there are taken to be enough of ${f.count === 1 ? 'it' : 'them'}.`,
+      ? 'The palette does not say how many beads are in stock, so --use-stock limits nothing: add a column count, or grams and beadsPerGram, with what is in each jar.'
+      : `Of ${f.count === 1 ? '1 bead' : `${f.count} beads`} the palette does not say how many are in stock (column count, or grams and beadsPerGram), so there are taken to be enough of ${f.count === 1 ? 'it' : 'them'}.`,
   'stock-estimated': (f: { count: number; perGram: readonly number[] }) =>
     `Grams in stock were turned into beads by the usual figure (${f.perGram.join(' or ')} beads a gram), which can be a quarter off: weigh a hundred of yours, and add the column beadsPerGram, or a count.`,
   'bead-made-up': (f: { letter: string; name: string }) =>
