@@ -26,6 +26,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   keep?: string[];
   leaveOut?: string[];
   proof: 'off' | 'normal' | 'long';
+  useStock?: true;
   title?: string;
 }
 
@@ -53,6 +54,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
     option('--proof <HOW>', said.proof).choices(['off', 'normal', 'long']).default('normal'),
+    shown(option('--use-stock', said.useStock), said.off),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

@@ -83,6 +83,7 @@ export function panelWish(
     keep,
     leaveOut,
     proof: options.proof,
+    ...(options.useStock && { useStock: true }),
   };
 }
 

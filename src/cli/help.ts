@@ -45,7 +45,8 @@ const groupOf: Record<string, Group> = {
   '--leave-out': 'colours',
   '--unpainted': 'colours',
 };
-for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
+for (const name of ['--swap', '--merge', '--limit', '--use-stock', '--proof'])
+  groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';

@@ -1,10 +1,12 @@
 import type { PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
+import type { StockReport } from '../core/stock/report.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
-type FromPicture = 'meanDifference' | 'worstDifference' | 'mostColours' | 'art' | 'artDecided';
+type FromPicture =
+  'meanDifference' | 'worstDifference' | 'mostColours' | 'art' | 'artDecided' | 'stock';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>> & { recoloured?: RecolourReport };
@@ -51,6 +53,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
         meanChange: rounded(report.recoloured.meanChange, 4),
       },
     }),
+    ...(report.stock && { stock: stockJson(report.stock) }),
     warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
   };
   return JSON.stringify(object, null, 2) + '\n';
@@ -81,6 +84,8 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...pictureRows(report, words),
     ...recolourRows(report, words),
     ...choiceRows(result, words),
+    ...stockRows(report, words),
+    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -135,6 +140,32 @@ function choiceRows({ pattern, report }: FolderResult, words: Words): [string, s
   const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
   const said = words.cli.summary;
   return [[said.rows.choice, said.choice({ most, proven, percent })]];
+}
+
+function stockJson(stock: StockReport) {
+  const { beads, tooFew, meanDifference: mean, unlimitedMeanDifference } = stock;
+  return {
+    beads: beads.map((bead) => ({
+      ...bead,
+      inStock: bead.inStock ?? null,
+      limit: bead.limit ?? null,
+    })),
+    tooFew,
+    meanDifference: rounded(mean, 4),
+    unlimitedMeanDifference: rounded(unlimitedMeanDifference, 4),
+  };
+}
+
+/** Which jars run out, and what that costs. */
+function stockRows({ stock }: SummaryReport, words: Words): [string, string][] {
+  if (!stock) return [];
+  const said = words.cli.summary;
+  const runsOut = stock.beads.filter((bead) => bead.runsOut).map(({ name }) => name);
+  const tooFew = stock.tooFew.map(({ name }) => name).filter((name) => !runsOut.includes(name));
+  const mean = stock.meanDifference.toFixed(1);
+  const unlimited = stock.unlimitedMeanDifference.toFixed(1);
+  const cost = mean === unlimited ? '' : said.stockCost({ mean, unlimited });
+  return [[said.rows.stock, said.stock({ runsOut, tooFew, cost })]];
 }
 
 function rounded(value: number, digits: number): number {

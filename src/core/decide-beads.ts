@@ -9,6 +9,10 @@ import type { Footprints } from './geometry/footprints.js';
 import type { PanelGeometry } from './geometry/panel.js';
 import type { Choice } from './pattern/schema.js';
 import type { StitchColours } from './sampling/sample.js';
+import { copiesInWedges } from './stock/copies.js';
+import { decideWithinStock } from './stock/decide.js';
+import { reportStock } from './stock/report.js';
+import type { StockReport } from './stock/report.js';
 import { millionth } from './units.js';
 
 /** What the maker wants of their beads. */
@@ -26,6 +30,8 @@ export interface BeadWish {
   proof?: ProofLevel;
   /** Asked now and then during the proof; true ends it early, unproven. */
   stop?: () => boolean;
+  /** Use no more of a bead than its grams or count allow, less a reserve. */
+  useStock?: boolean;
 }
 
 /** The panel whose stitches want beads. */
@@ -45,11 +51,15 @@ export interface BeadDecision {
   /** Largest CIEDE2000 of a stitch and its bead. */
   readonly worst: number;
   readonly warnings: readonly Warning[];
+  /** With `useStock`: what is taken from the jars. */
+  readonly stock?: StockReport;
+  /** With `useStock`: most stitches of each bead of the palette, or Infinity. */
+  readonly limits?: Float64Array;
 }
 
 /**
  * From the colour of every stitch to its bead.
- * @throws RondureError `nothing-to-bead`, and those of `chooseBeads`
+ * @throws RondureError `nothing-to-bead`, `stock-too-small`, and those of `chooseBeads`
  */
 export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision {
   const { colours } = panel;
@@ -61,7 +71,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   if (typeof wish.background === 'number' && !keep.includes(wish.background)) {
     keep.push(wish.background);
   }
-  const result = chooseBeads({
+  const input = {
     stitches,
     palette,
     most: wish.colours,
@@ -69,7 +79,13 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     leaveOut: wish.leaveOut ?? [],
     ...(wish.proof && { proof: wish.proof }),
     ...(wish.stop && { stop: wish.stop }),
-  });
+  };
+  const unlimited = chooseBeads(input);
+  const copyOf = panel.repeat ? copiesInWedges(panel.geometry.shape, beaded) : undefined;
+  const stocked = wish.useStock
+    ? decideWithinStock(wish.beads, input, unlimited, copyOf)
+    : undefined;
+  const result = stocked?.result ?? unlimited;
   const beadOf: BeadOfStitch = new Int16Array(colours.bare.length).fill(bare);
   beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
   const choice = {
@@ -79,7 +95,16 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     proven: result.proven,
     method: result.method,
   };
-  return { beadOf, choice, worst: result.worst, warnings: [] };
+  const warnings = stocked?.warnings ?? [];
+  // Whatever comes between the choice and this line keeps to `stocked.limits`.
+  const stock = stocked && reportStock(wish.beads, stocked, beadOf);
+  return {
+    beadOf,
+    choice,
+    worst: result.worst,
+    warnings,
+    ...(stock && { stock, limits: stocked.limits }),
+  };
 }
 
 /** Stitches that carry a bead, in working order. */

@@ -17,6 +17,7 @@ import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
 import { completeShape, shapeWarnings } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
+import type { StockReport } from './stock/report.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
@@ -69,6 +70,8 @@ export interface PanelReport {
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
   warnings: Warning[];
+  /** With `useStock`: what is taken from the jars. */
+  stock?: StockReport;
 }
 
 /**
@@ -147,6 +150,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     art,
     artDecided: wishedArt === 'auto',
     warnings,
+    ...(chosen.stock && { stock: chosen.stock }),
   };
   return { pattern, report };
 }

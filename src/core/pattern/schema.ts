@@ -48,6 +48,7 @@ export const beadSchema = z.strictObject({
   diameterMm: positive.optional(),
   beadsPerGram: positive.optional(),
   grams: notNegative.optional().describe('grams in stock'),
+  count: notNegative.optional().describe('beads in stock, counted; goes before grams'),
   price: notNegative.optional().describe('price of one packet'),
   packGrams: positive.optional(),
 });

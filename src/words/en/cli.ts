@@ -74,6 +74,7 @@ export const cli = {
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
     proof: 'how long to look for a proof that no other choice of beads is nearer',
     none: 'none',
+    useStock: 'use no more of a bead than the palette has in stock (columns grams or count)',
     title: 'title of the pattern',
     titleDefault: "the picture's name",
     lengthBeads: 'most beads on one length of thread',
@@ -105,6 +106,7 @@ export const cli = {
       choice: 'choice',
       thread: 'thread',
       art: 'picture',
+      stock: 'stock',
     },
     panel: (f: { wedges: number; rounds: number; stitches: string }) =>
       `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
@@ -122,6 +124,17 @@ export const cli = {
       f.one ? '1 colour change' : `${f.changes} colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
+    stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
+      [
+        f.runsOut.length > 0 ? [`used up but for the reserve: ${f.runsOut.join(', ')}`] : [],
+        f.tooFew.length > 0 ? [`too few of ${f.tooFew.join(', ')}`] : [],
+        f.runsOut.length + f.tooFew.length === 0 ? ['enough of every bead, and a reserve'] : [],
+        f.cost === '' ? [] : [f.cost],
+      ]
+        .flat()
+        .join('; '),
+    stockCost: (f: { mean: string; unlimited: string }) =>
+      `with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
     warning: 'Note:',
   },
   untitled: 'Panel',
