@@ -23,6 +23,8 @@ export interface ChartOptions extends ShapeOptions, OutputOptions {
   background: string;
   keep?: string[];
   leaveOut?: string[];
+  tidy: number;
+  dither?: number;
   title?: string;
 }
 
@@ -49,6 +51,8 @@ export function addChartOptions(command: Command, words: Words): Command {
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
+    decimal('--tidy <PERCENT>', said.tidy, 0, 100).default(3),
+    shown(decimal('--dither <STRENGTH>', said.dither, 0, 1), said.off),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...printOptions(words),
     ...writeOptions(words),

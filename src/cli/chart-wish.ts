@@ -28,6 +28,13 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.paper,
     });
   }
+  if (given('tidy') && given('dither')) {
+    throw new RondureError('options-contradict', {
+      first: '--tidy',
+      second: '--dither',
+      why: en.expected.contradictions.tidy,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
@@ -81,6 +88,7 @@ export function panelWish(
     background,
     keep,
     leaveOut,
+    ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
 }
 

@@ -8,10 +8,12 @@ import type { Footprints } from './geometry/footprints.js';
 import type { PanelGeometry } from './geometry/panel.js';
 import type { Choice } from './pattern/schema.js';
 import type { StitchColours } from './sampling/sample.js';
+import { finishBeads } from './tidy/finish.js';
+import type { FinishWish } from './tidy/finish.js';
 import { millionth } from './units.js';
 
 /** What the maker wants of their beads. */
-export interface BeadWish {
+export interface BeadWish extends FinishWish {
   /** The maker's beads, in the order of their palette. */
   beads: readonly Bead[];
   /** Most colours, 1 to 24. */
@@ -37,7 +39,8 @@ export interface BeadDecision {
   /** Palette index of each stitch, or `bare`; length count. */
   readonly beadOf: BeadOfStitch;
   readonly choice: Choice;
-  /** Largest CIEDE2000 of a stitch and its bead. */
+  /** Mean and largest CIEDE2000 of the stitches and their beads, after tidying or dithering. */
+  readonly mean: number;
   readonly worst: number;
   readonly warnings: readonly Warning[];
 }
@@ -65,14 +68,17 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   });
   const beadOf: BeadOfStitch = new Int16Array(colours.bare.length).fill(bare);
   beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
+  const finished = finishBeads(wish, panel, { beadOf, palette, chosen: result.chosen, keep });
   const choice = {
     objective: millionth(result.objective),
     lowerBound: millionth(result.lowerBound),
     gap: millionth(result.gap),
     proven: result.proven,
     method: result.method,
+    ...finished.told,
   };
-  return { beadOf, choice, worst: result.worst, warnings: [] };
+  const { mean, worst } = finished;
+  return { beadOf: finished.beadOf, choice, mean, worst, warnings: [] };
 }
 
 /** Stitches that carry a bead, in working order. */

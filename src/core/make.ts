@@ -54,6 +54,7 @@ export interface PanelReport {
   beads: number;
   colours: number;
   acrossMm: number;
+  /** After tidying or dithering; `choice.objective` is before. */
   meanDifference: number;
   worstDifference: number;
   art: 'photo' | 'drawing';
@@ -132,7 +133,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     beads: chosen.beadOf.reduce((sum, index) => sum + (index >= 0 ? 1 : 0), 0),
     colours: lettered.beads.length,
     acrossMm: acrossMm(shape),
-    meanDifference: chosen.choice.objective,
+    meanDifference: chosen.mean,
     worstDifference: chosen.worst,
     art,
     artDecided: wishedArt === 'auto',

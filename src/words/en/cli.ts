@@ -50,6 +50,9 @@ export const cli = {
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
+    tidy: 'fewer colour changes and stray beads, for this much more difference, in percent; 0 = off',
+    dither:
+      'mix colours bead by bead instead of tidying, 0 to 1 (0.75 is good): finer shades, many more colour changes',
     none: 'none',
     title: 'title of the pattern',
     titleDefault: "the picture's name",
@@ -77,6 +80,8 @@ export const cli = {
       colours: 'colours',
       difference: 'difference',
       thread: 'thread',
+      tidy: 'tidied',
+      dither: 'dithered',
       art: 'picture',
     },
     panel: (f: { wedges: number; rounds: number; stitches: string }) =>
@@ -87,6 +92,10 @@ export const cli = {
       `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,
+    tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
+      `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
+    dither: (f: { strength: string }) =>
+      `strength ${f.strength}: look at it from across the room; many colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
     warning: 'Note:',

@@ -24,6 +24,7 @@ export const expected = {
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
+    tidy: 'tidying takes away the single beads that dithering strews in; choose one of the two',
     input: 'standard input can be read once only',
   },
 };
