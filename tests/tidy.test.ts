@@ -158,6 +158,19 @@ describe('tidying', () => {
     for (const bead of panel.chosen) expect(kept).toContain(bead);
   });
 
+  it('takes no more of a bead than there is', () => {
+    const panel = panelOf(grain(), 5, { rounds: 12 });
+    const counts = (beadOf: ArrayLike<number>) =>
+      beads.map((_, bead) => Array.from(beadOf).filter((one) => one === bead).length);
+    const before = counts(panel.beadOf);
+    for (const spare of [0, 3, 20, 1000]) {
+      const limits = before.map((count) => count + spare);
+      const { beadOf, report } = tidyBeads({ ...panel, percent: 20, limits });
+      counts(beadOf).forEach((count, bead) => expect(count).toBeLessThanOrEqual(limits[bead]));
+      if (spare === 1000) expect(report.changesAfter).toBeLessThan(report.changesBefore);
+    }
+  });
+
   it.each<Partial<ShapeWish>>([
     {},
     { construction: 'joined', wedges: 5 },

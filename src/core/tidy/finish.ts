@@ -38,6 +38,8 @@ export interface ChosenBeads {
   readonly chosen: readonly number[];
   /** Palette indices that must not vanish. */
   readonly keep?: readonly number[];
+  /** How many stitches may have each bead of the palette; dithering knows no limits. */
+  readonly limits?: ArrayLike<number>;
   /** How much each stitch counts; length count. */
   readonly weights?: Float64Array;
   /** 1 where the bead must stay; length count. */

@@ -26,12 +26,14 @@ const unspent = 0.002;
  *
  * @param start beads of the units, returned as they are when nothing better can be paid
  * @param most most Σ cost, not less than that of `start`
+ * @param fits what else must hold of the beads, as it does of `start`
  */
 export function tidiest(
   thread: Thread,
   neighbours: Lists,
   start: Uint8Array,
   most: number,
+  fits: (beadOf: Uint8Array) => boolean = () => true,
 ): Uint8Array {
   const solve = thread.wedges === 1 ? fewestChanges : fewestChangesRepeated;
   const pairs = follows(thread);
@@ -55,7 +57,7 @@ export function tidiest(
   for (let n = 0; n < steps; n++) {
     const beadOf = at(price);
     const cost = costOfBeads(thread, beadOf);
-    if (cost <= most) {
+    if (cost <= most && fits(beadOf)) {
       best = beadOf;
       [paid, paidCost] = [price, cost];
       if (cost >= enough) break;

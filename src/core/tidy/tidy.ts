@@ -24,6 +24,11 @@ export interface TidyInput extends PanelBeads {
   readonly percent: number;
   /** Palette indices that must not vanish when a stitch has them. */
   readonly keep?: readonly number[];
+  /**
+   * How many stitches may have each bead of the palette, by palette index; no limits when absent.
+   * Where the maker's jars hold less than the picture wants, tidying may find nothing to do.
+   */
+  readonly limits?: ArrayLike<number>;
 }
 
 /**
@@ -37,14 +42,19 @@ export function tidyBeads(input: TidyInput): { beadOf: BeadOfStitch; report: Tid
   const cost = costOfBeads(panel.thread, start);
   const most = cost * (1 + input.percent / 100);
   const pairs = follows(panel.thread);
-  let after = tidiest(panel.thread, neighbours, start, most);
+  const fits = (beadOf: Uint8Array): boolean => {
+    const left = Array.from(input.chosen, (bead) => input.limits?.[bead] ?? Infinity);
+    for (const place of beadOf) left[place] -= panel.thread.wedges;
+    return left.every((count) => count >= 0);
+  };
+  let after = tidiest(panel.thread, neighbours, start, most, fits);
   for (;;) {
     const lost = (input.keep ?? [])
       .map((bead) => input.chosen.indexOf(bead))
       .find((place) => start.includes(place) && !after.includes(place));
     if (lost === undefined) break;
     panel = holding(panel, patchOf(neighbours, start, lost));
-    after = tidiest(panel.thread, neighbours, start, most);
+    after = tidiest(panel.thread, neighbours, start, most, fits);
   }
   const beadOf: BeadOfStitch = new Int16Array(input.beadOf.length).fill(bare);
   after.forEach((place, unit) => {
@@ -53,7 +63,7 @@ export function tidyBeads(input: TidyInput): { beadOf: BeadOfStitch; report: Tid
   const paid = costOfBeads(panel.thread, after);
   const report = {
     percent: input.percent,
-    costPercent: cost > 0 ? 100 * (paid / cost - 1) : 0,
+    costPercent: cost > 0 ? Math.max(0, 100 * (paid / cost - 1)) : 0,
     changesBefore: changesOf(pairs, start),
     changesAfter: changesOf(pairs, after),
     straysBefore: countStrays(panel, start),
