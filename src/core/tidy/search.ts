@@ -26,6 +26,7 @@ const unspent = 0.002;
  *
  * @param start beads of the units, returned as they are when nothing better can be paid
  * @param most most Σ cost, not less than that of `start`
+ * @param dearest most that a colour change may be worth, in the measure of cost
  * @param fits what else must hold of the beads, as it does of `start`
  */
 export function tidiest(
@@ -33,6 +34,7 @@ export function tidiest(
   neighbours: Lists,
   start: Uint8Array,
   most: number,
+  dearest: number,
   fits: (beadOf: Uint8Array) => boolean = () => true,
 ): Uint8Array {
   const solve = thread.wedges === 1 ? fewestChanges : fewestChangesRepeated;
@@ -53,14 +55,14 @@ export function tidiest(
   let best = start;
   let [paid, paidCost] = [0, atStart];
   let [tooHigh, tooHighCost] = [0, 0];
-  let price = 1;
+  let price = Math.min(1, dearest);
   for (let n = 0; n < steps; n++) {
     const beadOf = at(price);
     const cost = costOfBeads(thread, beadOf);
     if (cost <= most && fits(beadOf)) {
       best = beadOf;
       [paid, paidCost] = [price, cost];
-      if (cost >= enough) break;
+      if (cost >= enough || price >= dearest) break;
     } else {
       [tooHigh, tooHighCost] = [price, cost];
     }
@@ -68,7 +70,9 @@ export function tidiest(
     // third time the middle.
     const line = n % 3 === 0 ? 0.5 : (aim - paidCost) / (tooHighCost - paidCost);
     price =
-      tooHigh === 0 ? 2 * paid : paid + (tooHigh - paid) * Math.min(0.95, Math.max(0.05, line));
+      tooHigh === 0
+        ? Math.min(2 * paid, dearest)
+        : paid + (tooHigh - paid) * Math.min(0.95, Math.max(0.05, line));
   }
   return best;
 }

@@ -42,19 +42,25 @@ export function tidyBeads(input: TidyInput): { beadOf: BeadOfStitch; report: Tid
   const cost = costOfBeads(panel.thread, start);
   const most = cost * (1 + input.percent / 100);
   const pairs = follows(panel.thread);
+  // A panel far from its picture has a large budget; its real edges are worth no less for that. So
+  // at p percent a colour change is worth at most p CIEDE2000 of a stitch of middling weight.
+  const { weights, beadOf: given } = input;
+  const weight = weights?.reduce((sum, one, s) => sum + (given[s] < 0 ? 0 : one), 0);
+  const beaded = panel.thread.units * panel.thread.wedges;
+  const dearest = weight === undefined ? input.percent : (input.percent * weight) / beaded;
   const fits = (beadOf: Uint8Array): boolean => {
     const left = Array.from(input.chosen, (bead) => input.limits?.[bead] ?? Infinity);
     for (const place of beadOf) left[place] -= panel.thread.wedges;
     return left.every((count) => count >= 0);
   };
-  let after = tidiest(panel.thread, neighbours, start, most, fits);
+  let after = tidiest(panel.thread, neighbours, start, most, dearest, fits);
   for (;;) {
     const lost = (input.keep ?? [])
       .map((bead) => input.chosen.indexOf(bead))
       .find((place) => start.includes(place) && !after.includes(place));
     if (lost === undefined) break;
     panel = holding(panel, patchOf(neighbours, start, lost));
-    after = tidiest(panel.thread, neighbours, start, most, fits);
+    after = tidiest(panel.thread, neighbours, start, most, dearest, fits);
   }
   const beadOf: BeadOfStitch = new Int16Array(input.beadOf.length).fill(bare);
   after.forEach((place, unit) => {
