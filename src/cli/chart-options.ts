@@ -27,6 +27,8 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   leaveOut?: string[];
   proof: 'off' | 'normal' | 'long';
   useStock?: true;
+  tidy: number;
+  dither?: number;
   title?: string;
 }
 
@@ -55,6 +57,8 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
     option('--proof <HOW>', said.proof).choices(['off', 'normal', 'long']).default('normal'),
     shown(option('--use-stock', said.useStock), said.off),
+    decimal('--tidy <PERCENT>', said.tidy, 0, 100).default(3),
+    shown(decimal('--dither <STRENGTH>', said.dither, 0, 1), said.off),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

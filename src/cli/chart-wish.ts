@@ -29,6 +29,20 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.paper,
     });
   }
+  if (options.dither !== undefined && options.useStock) {
+    throw new RondureError('options-contradict', {
+      first: '--dither',
+      second: '--use-stock',
+      why: en.expected.contradictions.ditherStock,
+    });
+  }
+  if (given('tidy') && given('dither')) {
+    throw new RondureError('options-contradict', {
+      first: '--tidy',
+      second: '--dither',
+      why: en.expected.contradictions.tidy,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
@@ -84,6 +98,7 @@ export function panelWish(
     leaveOut,
     proof: options.proof,
     ...(options.useStock && { useStock: true }),
+    ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
 }
 

@@ -45,7 +45,7 @@ const groupOf: Record<string, Group> = {
   '--leave-out': 'colours',
   '--unpainted': 'colours',
 };
-for (const name of ['--swap', '--merge', '--limit', '--use-stock', '--proof'])
+for (const name of ['--swap', '--merge', '--limit', '--use-stock', '--proof', '--tidy', '--dither'])
   groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];

@@ -27,6 +27,7 @@ export const summarySchema = 1;
 /** The `--json` summary: stable keys, numbers with fixed rounding. */
 export function summaryJson(result: FolderResult, words: Words): string {
   const { pattern, report } = result;
+  const finished = finishOf(result);
   const object = {
     schema: 'rondure-summary',
     version: summarySchema,
@@ -45,6 +46,8 @@ export function summaryJson(result: FolderResult, words: Words): string {
     difference: differenceJson(report),
     choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
+    tidy: finished?.tidy ?? null,
+    dither: finished?.dither ?? null,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
     ...(report.recoloured && {
@@ -90,6 +93,7 @@ export function summaryText(result: FolderResult, words: Words): string {
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
     ],
+    ...finishRows(finishOf(result), words),
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -166,6 +170,27 @@ function stockRows({ stock }: SummaryReport, words: Words): [string, string][] {
   const unlimited = stock.unlimitedMeanDifference.toFixed(1);
   const cost = mean === unlimited ? '' : said.stockCost({ mean, unlimited });
   return [[said.rows.stock, said.stock({ runsOut, tooFew, cost })]];
+}
+
+/** What was done to the beads after they were chosen; only known to hold where they were chosen now. */
+function finishOf({ pattern, report }: FolderResult): Pattern['choice'] {
+  return report.meanDifference === undefined ? undefined : pattern.choice;
+}
+
+function finishRows(choice: Pattern['choice'], words: Words): [string, string][] {
+  const said = words.cli.summary;
+  if (choice?.dither) {
+    return [[said.rows.dither, said.dither({ strength: String(choice.dither.strength) })]];
+  }
+  if (!choice?.tidy) return [];
+  const { changesBefore, straysBefore, straysAfter, costPercent } = choice.tidy;
+  const text = said.tidy({
+    changesBefore: grouped(changesBefore),
+    straysBefore: grouped(straysBefore),
+    straysAfter: grouped(straysAfter),
+    cost: costPercent.toFixed(1),
+  });
+  return [[said.rows.tidy, text]];
 }
 
 function rounded(value: number, digits: number): number {

@@ -13,10 +13,12 @@ import { copiesInWedges } from './stock/copies.js';
 import { decideWithinStock } from './stock/decide.js';
 import { reportStock } from './stock/report.js';
 import type { StockReport } from './stock/report.js';
+import { finishBeads } from './tidy/finish.js';
+import type { FinishWish } from './tidy/finish.js';
 import { millionth } from './units.js';
 
 /** What the maker wants of their beads. */
-export interface BeadWish {
+export interface BeadWish extends FinishWish {
   /** The maker's beads, in the order of their palette. */
   beads: readonly Bead[];
   /** Most colours, 1 to 24. */
@@ -48,7 +50,8 @@ export interface BeadDecision {
   /** Palette index of each stitch, or `bare`; length count. */
   readonly beadOf: BeadOfStitch;
   readonly choice: Choice;
-  /** Largest CIEDE2000 of a stitch and its bead. */
+  /** Mean and largest CIEDE2000 of the stitches and their beads, after tidying or dithering. */
+  readonly mean: number;
   readonly worst: number;
   readonly warnings: readonly Warning[];
   /** With `useStock`: what is taken from the jars. */
@@ -88,20 +91,29 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   const result = stocked?.result ?? unlimited;
   const beadOf: BeadOfStitch = new Int16Array(colours.bare.length).fill(bare);
   beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
+  const finished = finishBeads(wish, panel, {
+    beadOf,
+    palette,
+    chosen: result.chosen,
+    keep,
+    ...(stocked && { limits: stocked.limits }),
+  });
   const choice = {
     objective: millionth(result.objective),
     lowerBound: millionth(result.lowerBound),
     gap: millionth(result.gap),
     proven: result.proven,
     method: result.method,
+    ...finished.told,
   };
   const warnings = stocked?.warnings ?? [];
   // Whatever comes between the choice and this line keeps to `stocked.limits`.
-  const stock = stocked && reportStock(wish.beads, stocked, beadOf);
+  const stock = stocked && reportStock(wish.beads, stocked, finished.beadOf);
   return {
-    beadOf,
+    beadOf: finished.beadOf,
     choice,
-    worst: result.worst,
+    mean: finished.mean,
+    worst: finished.worst,
     warnings,
     ...(stock && { stock, limits: stocked.limits }),
   };

@@ -63,7 +63,10 @@ export interface PanelReport {
   mostColours: number;
   /** Size of the finished panel, millimetres. */
   acrossMm: number;
-  /** Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead. */
+  /**
+   * Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead, after tidying or
+   * dithering; `choice.objective` is before.
+   */
   meanDifference: number;
   worstDifference: number;
   art: 'photo' | 'drawing';
@@ -145,7 +148,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     colours: lettered.beads.length,
     mostColours: wish.colours,
     acrossMm: acrossMm(shape),
-    meanDifference: chosen.choice.objective,
+    meanDifference: chosen.mean,
     worstDifference: chosen.worst,
     art,
     artDecided: wishedArt === 'auto',

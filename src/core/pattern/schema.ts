@@ -99,6 +99,19 @@ export const panelSchema = z.strictObject({
     .describe('round r has N·r characters in working order'),
 });
 
+const count = z.number().int().min(0);
+
+export const tidySchema = z
+  .strictObject({
+    percent: notNegative.describe('what tidying was allowed to cost, percent of the objective'),
+    costPercent: notNegative.describe('what it cost'),
+    changesBefore: count.describe('colour changes along the thread'),
+    changesAfter: count,
+    straysBefore: count.describe('stitches none of whose neighbours has their bead'),
+    straysAfter: count,
+  })
+  .describe('how the beads were tidied after the choice');
+
 export const choiceSchema = z
   .strictObject({
     objective: notNegative.describe(
@@ -108,6 +121,8 @@ export const choiceSchema = z
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
     proven: z.boolean().optional().describe('whether the gap is at most 1e-6'),
     method: words(200),
+    tidy: tidySchema.optional(),
+    dither: z.strictObject({ strength: finite.min(0).max(1) }).optional(),
   })
   .describe('how good the choice of beads is');
 

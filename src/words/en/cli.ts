@@ -73,6 +73,9 @@ export const cli = {
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
     proof: 'how long to look for a proof that no other choice of beads is nearer',
+    tidy: 'fewer colour changes and stray beads, for this much more difference, in percent; 0 = off',
+    dither:
+      'mix colours bead by bead instead of tidying, 0 to 1 (0.75 is good): finer shades, many more colour changes',
     none: 'none',
     useStock: 'use no more of a bead than the palette has in stock (columns grams or count)',
     title: 'title of the pattern',
@@ -105,6 +108,8 @@ export const cli = {
       difference: 'difference',
       choice: 'choice',
       thread: 'thread',
+      tidy: 'tidied',
+      dither: 'dithered',
       art: 'picture',
       stock: 'stock',
     },
@@ -122,6 +127,10 @@ export const cli = {
     },
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,
+    tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
+      `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
+    dither: (f: { strength: string }) =>
+      `strength ${f.strength}: look at it from across the room; many colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
     stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
