@@ -6,6 +6,7 @@ import { RondureError } from './errors.js';
 import type { Warning } from './errors.js';
 import type { Footprints } from './geometry/footprints.js';
 import type { PanelGeometry } from './geometry/panel.js';
+import { defaultDetail, stitchImportance } from './importance/stitch-importance.js';
 import type { Choice } from './pattern/schema.js';
 import type { StitchColours } from './sampling/sample.js';
 import { millionth } from './units.js';
@@ -21,6 +22,8 @@ export interface BeadWish {
   /** Palette indices that must be, or must not be, among the chosen beads. */
   keep?: readonly number[];
   leaveOut?: readonly number[];
+  /** How much small things that stand out count, 0 (not more than others) to 1. */
+  detail?: number;
 }
 
 /** The panel whose stitches want beads. */
@@ -30,6 +33,8 @@ export interface ColouredPanel {
   readonly colours: StitchColours;
   /** Every wedge shows the same motif and must keep the same string. */
   readonly repeat: boolean;
+  /** How much the maker's mask adds to each stitch, 0 to 1; length count. */
+  readonly mask?: Float64Array;
 }
 
 /** Which bead every stitch gets, and how good that is. */
@@ -37,6 +42,10 @@ export interface BeadDecision {
   /** Palette index of each stitch, or `bare`; length count. */
   readonly beadOf: BeadOfStitch;
   readonly choice: Choice;
+  /** 1 for stitches that tidying must leave alone; length count. */
+  readonly guarded: Uint8Array;
+  /** Mean CIEDE2000 of the stitches and their beads, every stitch counting alike. */
+  readonly mean: number;
   /** Largest CIEDE2000 of a stitch and its bead. */
   readonly worst: number;
   readonly warnings: readonly Warning[];
@@ -50,6 +59,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   const { colours } = panel;
   const beaded = beadedStitches(colours);
   const stitches = stitchLabs(colours, beaded);
+  const { weights, guarded } = weighed(wish, panel, beaded, stitches);
   const palette = new Float64Array(3 * wish.beads.length);
   wish.beads.forEach((one, index) => palette.set(one.lab, 3 * index));
   const keep = [...(wish.keep ?? [])];
@@ -58,6 +68,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   }
   const result = chooseBeads({
     stitches,
+    weights,
     palette,
     most: wish.colours,
     keep,
@@ -72,7 +83,24 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     proven: result.proven,
     method: result.method,
   };
-  return { beadOf, choice, worst: result.worst, warnings: [] };
+  const mean = millionth(result.difference.reduce((sum, one) => sum + one, 0) / beaded.length);
+  return { beadOf, choice, guarded, mean, worst: result.worst, warnings: [] };
+}
+
+/** Weights of the stitches that carry a bead, and which of all stitches are guarded. */
+function weighed(
+  { detail = defaultDetail }: BeadWish,
+  { geometry, footprints, colours, repeat, mask }: ColouredPanel,
+  beaded: readonly number[],
+  stitches: Float64Array,
+): { weights: Float64Array; guarded: Uint8Array } {
+  const labs = new Float64Array(3 * geometry.count);
+  beaded.forEach((s, n) => labs.set(stitches.subarray(3 * n, 3 * n + 3), 3 * s));
+  const { neighbours } = footprints;
+  const { bare } = colours;
+  const more = { ...(mask && { mask }), detail, repeat };
+  const found = stitchImportance({ geometry, neighbours, labs, bare, ...more });
+  return { weights: Float64Array.from(beaded, (s) => found.weights[s]), guarded: found.guarded };
 }
 
 /** Stitches that carry a bead, in working order. */

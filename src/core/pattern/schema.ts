@@ -100,7 +100,7 @@ export const panelSchema = z.strictObject({
 
 export const choiceSchema = z
   .strictObject({
-    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches'),
+    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches, weighted as chosen'),
     lowerBound: notNegative.optional(),
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
     proven: z.boolean().optional(),

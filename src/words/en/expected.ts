@@ -24,6 +24,7 @@ export const expected = {
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
+    ink: 'it is about the outlines of drawings, and --paper has a rule of its own for lines',
     input: 'standard input can be read once only',
   },
 };
