@@ -26,7 +26,10 @@ export interface ImportanceInput {
   readonly repeat: boolean;
 }
 
-/** `--detail` where nothing else is said: half of what can be won, at a tenth of a percent (bench/details.js). */
+/**
+ * `--detail` where nothing else is said: keeps most of the features that weights can keep, for a few
+ * tenths of a percent of mean difference; more detail costs more and keeps few others (bench/details.js).
+ */
 export const defaultDetail = 0.25;
 /** Share of the panel that a patch can count for beyond its own stitches, at detail 1. */
 const mostShare = 0.08;
