@@ -85,7 +85,7 @@ it('a mask lies as the picture does; black and transparent are as usual', () => 
   for (let s = 0; s < count; s++) {
     const [x] = at(s);
     if (Math.abs(x) < 2.5) continue;
-    expect(weights[s] / usual).toBeCloseTo(x < 0 ? 16 : 1, 3);
+    expect(weights[s] / usual).toBeCloseTo(x < 0 ? 8 : 1, 3);
     expect(guarded[s]).toBe(x < 0 ? 1 : 0);
   }
 });

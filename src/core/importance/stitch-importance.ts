@@ -27,10 +27,10 @@ export interface ImportanceInput {
 }
 
 /**
- * `--detail` where nothing else is said: keeps most of the features that weights can keep, for a few
- * tenths of a percent of mean difference; more detail costs more and keeps few others (bench/details.js).
+ * `--detail` where nothing else is said. From a quarter to a half nearly all is kept that weights can
+ * keep, for less than one percent of mean difference (bench/details.js); there beaks and eyes came back.
  */
-export const defaultDetail = 0.25;
+export const defaultDetail = 0.4;
 /** Share of the panel that a patch can count for beyond its own stitches, at detail 1. */
 const mostShare = 0.08;
 /** CIEDE2000 from which a patch begins to count for more, and from which it does so fully. */
@@ -41,14 +41,14 @@ const fewest = 2;
 const guardedStitches = 12;
 const guardedContrast = 20;
 /** What a white stitch of the mask counts, in black ones. */
-export const maskFactor = 16;
+export const maskFactor = 8;
 /** Mask from which a stitch is guarded. */
 const guardedMask = 0.5;
 
 /**
  * Weighs the stitches by what they show. Touching stitches of about one colour form a patch; a patch
  * that stands out from the stitches around it counts like a small share of the whole panel besides
- * its own stitches, however few they are. Where the mask is white, each stitch counts sixteenfold.
+ * its own stitches, however few they are. Where the mask is white, each stitch counts eightfold.
  */
 export function stitchImportance(input: ImportanceInput): Importance {
   const { geometry, labs, bare, detail, mask } = input;
