@@ -27,12 +27,14 @@ export interface ImportanceInput {
 }
 
 /**
- * `--detail` where nothing else is said. From a quarter to a half nearly all is kept that weights can
- * keep, for less than one percent of mean difference (bench/details.js); there beaks and eyes came back.
+ * `--detail` where nothing else is said: the least at which beaks and eyes came back in the drawings
+ * that we looked at, for about one percent of mean difference (bench/details.js).
  */
 export const defaultDetail = 0.4;
 /** Share of the panel that a patch can count for beyond its own stitches, at detail 1. */
 const mostShare = 0.08;
+/** … and all patches together, at detail 1, so that a lively picture keeps its large areas. */
+const mostTogether = 0.5;
 /** CIEDE2000 from which a patch begins to count for more, and from which it does so fully. */
 const [contrastFrom, contrastFull] = [10, 30];
 /** Patches of fewer stitches count as if they had so many: one stitch may be an accident. */
@@ -48,7 +50,7 @@ const guardedMask = 0.5;
 /**
  * Weighs the stitches by what they show. Touching stitches of about one colour form a patch; a patch
  * that stands out from the stitches around it counts like a small share of the whole panel besides
- * its own stitches, however few they are. Where the mask is white, each stitch counts eightfold.
+ * its own stitches, however few they are; all such shares together are limited. Where the mask is white, each stitch counts eightfold.
  */
 export function stitchImportance(input: ImportanceInput): Importance {
   const { geometry, labs, bare, detail, mask } = input;
@@ -57,11 +59,16 @@ export function stitchImportance(input: ImportanceInput): Importance {
   const weights = Float64Array.from(takesPart);
   const guarded = new Uint8Array(count);
   if (detail > 0) {
-    const extra = mostShare * detail * detail * count;
-    for (const { stitches, contrast } of patchesOf(labs, takesPart, input.neighbours)) {
-      const standsOut = (contrast - contrastFrom) / (contrastFull - contrastFrom);
-      const more =
-        (extra * Math.max(0, Math.min(1, standsOut))) / Math.max(fewest, stitches.length);
+    const patches = patchesOf(labs, takesPart, input.neighbours).map((patch) => {
+      const standsOut = (patch.contrast - contrastFrom) / (contrastFull - contrastFrom);
+      const full = Math.min(1, patch.stitches.length / fewest);
+      const extra = mostShare * detail * detail * full * Math.max(0, Math.min(1, standsOut));
+      return { ...patch, extra };
+    });
+    const together = patches.reduce((sum, { extra }) => sum + extra, 0);
+    const scale = count * Math.min(1, (mostTogether * detail) / Math.max(1e-9, together));
+    for (const { stitches, contrast, extra } of patches) {
+      const more = (scale * extra) / stitches.length;
       const guard = stitches.length <= guardedStitches && contrast > guardedContrast;
       for (const s of stitches) {
         weights[s] += more;
