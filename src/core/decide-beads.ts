@@ -58,6 +58,8 @@ export interface BeadDecision {
   /** Mean and largest CIEDE2000 of the stitches and their beads, after tidying or dithering. */
   readonly mean: number;
   readonly worst: number;
+  /** Steps that the proof of the choice took. */
+  readonly proofSteps: number;
   readonly warnings: readonly Warning[];
   /** With `useStock`: what is taken from the jars. */
   readonly stock?: StockReport;
@@ -122,6 +124,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     choice,
     mean: finished.mean,
     worst: finished.worst,
+    proofSteps: unlimited.steps,
     warnings,
     ...(stock && { stock, limits: stocked.limits }),
   };

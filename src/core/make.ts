@@ -75,6 +75,8 @@ export interface PanelReport {
    */
   meanDifference: number;
   worstDifference: number;
+  /** Steps that the proof of the choice took. */
+  proofSteps: number;
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
@@ -162,6 +164,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     acrossMm: acrossMm(shape),
     meanDifference: chosen.mean,
     worstDifference: chosen.worst,
+    proofSteps: chosen.proofSteps,
     art,
     artDecided: wishedArt === 'auto',
     warnings,
