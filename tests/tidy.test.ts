@@ -231,7 +231,9 @@ describe('on the command line', () => {
       tidy: null,
       dither: { strength: 0.75 },
     });
-    expect((await chart('--tidy', '5')).out).toMatch(/tidied +from \d+ colour changes; stray/);
+    expect((await chart('--tidy', '5')).out).toMatch(
+      /tidied +colour changes from \d+ to \d+, stray/,
+    );
     expect((await chart('--dither', '1')).out).toMatch(/dithered +strength 1/);
   });
 

@@ -94,7 +94,6 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...recolourRows(report, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
-    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
@@ -189,13 +188,15 @@ function finishRows(choice: Pattern['choice'], words: Words): [string, string][]
     return [[said.rows.dither, said.dither({ strength: String(choice.dither.strength) })]];
   }
   if (!choice?.tidy) return [];
-  const { changesBefore, straysBefore, straysAfter, costPercent } = choice.tidy;
-  const text = said.tidy({
-    changesBefore: grouped(changesBefore),
-    straysBefore: grouped(straysBefore),
-    straysAfter: grouped(straysAfter),
-    cost: costPercent.toFixed(1),
-  });
+  const { changesBefore, changesAfter, straysBefore, straysAfter, costPercent } = choice.tidy;
+  const same = changesBefore === changesAfter && straysBefore === straysAfter;
+  const text = same
+    ? said.notTidied({ strays: grouped(straysAfter), one: straysAfter === 1 })
+    : said.tidy({
+        changes: [grouped(changesBefore), grouped(changesAfter)],
+        strays: [grouped(straysBefore), grouped(straysAfter)],
+        cost: costPercent.toFixed(1),
+      });
   return [[said.rows.tidy, text]];
 }
 

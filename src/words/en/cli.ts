@@ -130,8 +130,18 @@ export const cli = {
     },
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,
-    tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
-      `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
+    tidy: (f: {
+      changes: readonly [before: string, after: string];
+      strays: readonly [before: string, after: string];
+      cost: string;
+    }) => {
+      const [changes, strays] = [f.changes, f.strays].map(([before, after]) =>
+        before === after ? `still ${after}` : `from ${before} to ${after}`,
+      );
+      return `colour changes ${changes}, stray beads ${strays}, for ${f.cost} % more difference`;
+    },
+    notTidied: (f: { strays: string; one: boolean }) =>
+      `nothing to gain${f.strays === '0' ? '' : `; ${f.strays} stray ${f.one ? 'bead stays' : 'beads stay'}`}`,
     dither: (f: { strength: string }) =>
       `strength ${f.strength}: look at it from across the room; many colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
