@@ -81,7 +81,9 @@ function findText(
 ): string {
   const said = words.place;
   const worked = asked.worked === true;
-  if (places.length === 0) return `${said.none(oneLine(asked.beads).slice(0, 200))}\n`;
+  if (places.length === 0) {
+    return `${said.none({ beads: oneLine(asked.beads).slice(0, 200), worked })}\n`;
+  }
   const say = worked ? said.last : said.next;
   const several = pattern.panels.length > 1;
   const lines = places.slice(0, mostShown).map((place) => {

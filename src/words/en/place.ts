@@ -4,7 +4,7 @@ export const place = {
   findExamples: `Examples:
   rondure chart fixtures/kingfisher.svg -o bird
   rondure find bird/pattern.json "3A 2B 1A"
-  rondure find bird/pattern.json --worked "2B 5A 1C"
+  rondure find bird/pattern.json --worked "2A 3B 1C"
 `,
   pattern: 'pattern.json, or a chart.svg or chart.png of ours; - reads standard input',
   findBeads: 'the beads, the one nearest the hook first: 3A 2B 1A',
@@ -13,8 +13,8 @@ export const place = {
   length: 'which length of thread',
   any: 'any',
   first: 'the first',
-  none: (beads: string) =>
-    `${beads} comes nowhere like that. Count the runs again; with beads that are worked already, add --worked; a bead left out or put in by mistake is found with rondure mend.`,
+  none: (f: { beads: string; worked: boolean }) =>
+    `${f.beads} comes nowhere like that. Count the runs again; ${f.worked ? 'with beads still on the thread, leave out --worked' : 'with beads that are worked already, add --worked'}; a bead left out or put in by mistake is found with rondure mend.`,
   next: (f: Place) => `${where(f)}: next is stitch ${f.stitch} of round ${f.round}${left(f)}`,
   last: (f: Place) => `${where(f)}: worked up to stitch ${f.stitch} of round ${f.round}${left(f)}`,
   certain: 'Only one place fits.',
@@ -38,7 +38,7 @@ export const place = {
       ? `All ${f.beads} strung so far are as in the list of length ${f.length}.`
       : `All ${f.beads} are as in the list of length ${f.length}.`,
   tooMany: (f: { most: number; agree: string }) =>
-    `The thread and the list part after ${f.agree} and differ in more than ${f.most} beads: this is another length, or it was read from the wrong end. Look at --length and --panel.`,
+    `The thread and the list part after ${f.agree} and differ in more than ${f.most} beads: this is another length, it was read from the wrong end, or stringing goes on. Look at --length, --panel and --so-far.`,
   backwards:
     'Read from its other end the thread fits far better: begin with the bead strung first.',
   wrong: (f: { agree: string; edits: number; wanted: string; strung: string }) =>
