@@ -16,46 +16,24 @@ import { similarTo } from './similar.js';
 export function refuseContradictions(command: Command, picture: string, words: Words): void {
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const options = command.opts<ChartOptions>();
-  if (given('colours') && given('colors')) {
-    throw new RondureError('options-contradict', {
-      first: '--colours',
-      second: '--colors',
-      why: en.expected.contradictions.spelling,
-    });
-  }
-  if (options.paper && options.art === 'photo') {
-    throw new RondureError('options-contradict', {
-      first: '--paper',
-      second: '--art photo',
-      why: en.expected.contradictions.paper,
-    });
-  }
-  if (options.dither !== undefined && options.useStock) {
-    throw new RondureError('options-contradict', {
-      first: '--dither',
-      second: '--use-stock',
-      why: en.expected.contradictions.ditherStock,
-    });
-  }
-  if (given('tidy') && given('dither')) {
-    throw new RondureError('options-contradict', {
-      first: '--tidy',
-      second: '--dither',
-      why: en.expected.contradictions.tidy,
-    });
-  }
-  if (given('ink') && (options.paper || options.art === 'photo')) {
-    throw new RondureError('options-contradict', {
-      first: '--ink',
-      second: options.paper ? '--paper' : '--art photo',
-      why: en.expected.contradictions.ink,
-    });
-  }
+  const { spelling, paper, ditherStock, tidy, ink } = en.expected.contradictions;
+  const { art, dither, useStock } = options;
+  const photo = art === 'photo';
+  refuseBoth(given('colours') && given('colors'), '--colours', '--colors', spelling);
+  refuseBoth(options.paper && photo, '--paper', '--art photo', paper);
+  refuseBoth(dither !== undefined && useStock, '--dither', '--use-stock', ditherStock);
+  refuseBoth(given('tidy') && given('dither'), '--tidy', '--dither', tidy);
+  refuseBoth(given('ink') && options.paper, '--ink', '--paper', ink);
+  refuseBoth(given('ink') && photo, '--ink', '--art photo', ink);
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseInputTwice('PICTURE', picture, options.mask, '--mask');
   refuseInputTwice('--mask', options.mask ?? '', options.beads);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
+}
+
+function refuseBoth(are: boolean | undefined, first: string, second: string, why: string): void {
+  if (are) throw new RondureError('options-contradict', { first, second, why });
 }
 
 /** Turns options, picture and palette into what the core makes a pattern from. */
@@ -116,12 +94,21 @@ export function panelWish(
   };
 }
 
+/**
+ * Palette index of a bead by its id or name, whatever the case.
+ * @throws RondureError `bead-unknown`
+ */
 export function beadNamed(beads: readonly Bead[], option: string, name: string): number {
-  const wanted = name.toLowerCase();
-  const byId = beads.findIndex((bead) => bead.id.toLowerCase() === wanted);
-  const index = byId >= 0 ? byId : beads.findIndex((bead) => bead.name.toLowerCase() === wanted);
+  const index = indexNamed(beads, name);
   if (index >= 0) return index;
   throw new RondureError('bead-unknown', { option, got: name, ...nearBead(beads, name) });
+}
+
+/** Palette index of a bead by its id, else by its name; -1 where there is none. */
+function indexNamed(beads: readonly Bead[], name: string): number {
+  const wanted = name.toLowerCase();
+  const byId = beads.findIndex((bead) => bead.id.toLowerCase() === wanted);
+  return byId >= 0 ? byId : beads.findIndex((bead) => bead.name.toLowerCase() === wanted);
 }
 
 /** The id or the name that was probably meant, as a fact of an error; ids come first. */
@@ -130,14 +117,11 @@ function nearBead(beads: readonly Bead[], got: string): { near?: string } {
   return near === undefined ? {} : { near };
 }
 
-/** A bead of the palette comes first, so that a bead whose id looks like a colour is itself. */
+/** Six hexadecimal digits are a colour; else a bead of the palette comes first, also one called `fff`. */
 function backgroundOf(beads: readonly Bead[], text: string): string | number {
   if (text.toLowerCase() === 'bare') return 'bare';
-  const wanted = text.toLowerCase();
-  const index = beads.findIndex(
-    (bead) => bead.id.toLowerCase() === wanted || bead.name.toLowerCase() === wanted,
-  );
-  if (index >= 0 && !/^#?[0-9a-f]{6}$/.test(wanted)) return index;
+  const index = indexNamed(beads, text);
+  if (index >= 0 && !/^#?[0-9a-f]{6}$/i.test(text)) return index;
   const rgb = parseHex(text);
   if (rgb) return formatHex(...rgb);
   if (index >= 0) return index;
