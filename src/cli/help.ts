@@ -48,6 +48,10 @@ const groupOf: Record<string, Group> = {
 for (const name of ['--swap', '--merge', '--limit', '--use-stock', '--proof', '--tidy', '--dither'])
   groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
+  groupOf[name] = 'thread';
+for (const name of ['--reserve', '--tail']) groupOf[name] = 'thread';
+for (const name of ['--pieces', '--panels', '--bead-reserve']) groupOf[name] = 'amount';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

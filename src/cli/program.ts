@@ -15,6 +15,7 @@ import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
+import { addShoppingCommand } from './shopping.js';
 
 /**
  * Control characters in names must not reach a terminal; line ends stay only where a list of
@@ -50,6 +51,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addReadCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
+  addShoppingCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }
