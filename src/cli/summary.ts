@@ -2,6 +2,7 @@ import type { PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import type { StockReport } from '../core/stock/report.js';
+import { panelThread } from '../core/thread/need.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
@@ -46,6 +47,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     difference: differenceJson(report),
     choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
+    threadMm: rounded(panelThread(pattern, 0).totalMm, 0),
     tidy: finished?.tidy ?? null,
     dither: finished?.dither ?? null,
     art: report.art ?? null,
@@ -88,10 +90,13 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...recolourRows(report, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
-    ...stockRows(report, words),
     [
       said.rows.thread,
-      said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
+      said.thread({
+        changes: grouped(result.colourChanges),
+        one: result.colourChanges === 1,
+        metres: Math.ceil(panelThread(pattern, 0).totalMm / 1000 - 1e-9),
+      }),
     ],
     ...finishRows(finishOf(result), words),
   ];

@@ -134,8 +134,8 @@ export const cli = {
         ? `no other choice of up to ${f.most} beads is nearer (proven)`
         : `at most ${f.percent} % from the best possible`;
     },
-    thread: (f: { changes: string; one: boolean }) =>
-      f.one ? '1 colour change' : `${f.changes} colour changes`,
+    thread: (f: { changes: string; one: boolean; metres: number }) =>
+      `${f.one ? '1 colour change' : `${f.changes} colour changes`}, about ${f.metres} m for this panel`,
     tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
       `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
     dither: (f: { strength: string }) =>
