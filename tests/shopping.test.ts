@@ -219,6 +219,13 @@ describe('the list as text and as CSV', () => {
     expect(shoppingText(pattern, en)).not.toContain('cost');
   });
 
+  it('a blank chart has thread and no beads yet', () => {
+    const text = shoppingText(patternOf(['___', '______'], {}, []), en);
+    expect(text).toContain('BEADS\n\nNo beads are decided yet.\n18 stitches are not decided yet');
+    expect(text).toContain('18 stitches of');
+    expect(text).not.toContain('when strung');
+  });
+
   it('no line is longer than 80 columns, and no number is parted from its unit', () => {
     fc.assert(
       fc.property(stocked, fc.integer({ min: 1, max: 10_000 }), (pattern, pieces) => {

@@ -70,7 +70,7 @@ export function threadItems(list: ShoppingList, words: Words): ShoppingItem[] {
           size: thread.size,
           usualRangeMm: perStitch.usualRangeMm,
         }),
-        say.lengths(thread),
+        ...(thread.strungMm > 0 ? [say.lengths(thread)] : []),
         ...(fit ? [fitText(fit, words)] : []),
       ],
       had: false,

@@ -40,7 +40,7 @@ export function shoppingText(pattern: Pattern, words: Words, wish: ShoppingWish 
     wrapped(say.forWhat(list)),
     wrapped(say.estimates(list)),
     say.heads.beads,
-    itemsText(beadItems(list, words)),
+    ...(list.beads.length > 0 ? [itemsText(beadItems(list, words))] : []),
     totalText(list, words),
     say.heads.thread,
     itemsText(threadItems(list, words)),
@@ -77,12 +77,16 @@ export function shoppingCsv(pattern: Pattern, words: Words, wish: ShoppingWish =
   return csvText(shoppingColumns, rows);
 }
 
-function totalText({ totals, beadReservePercent, pieces, undecided }: ShoppingList, words: Words) {
+function totalText(list: ShoppingList, words: Words): string {
+  const { totals, beadReservePercent: percent, pieces, undecided } = list;
   const say = words.shopping;
-  return [
+  const sums = [
     say.beadTotal(totals),
     say.money(totals),
-    say.beadReserveSaid({ percent: beadReservePercent, batch: pieces > 1 }),
+    say.beadReserveSaid({ percent, batch: pieces > 1 }),
+  ];
+  return [
+    ...(totals.count > 0 ? sums : [say.noBeads]),
     undecided > 0 ? say.undecided(undecided) : '',
   ]
     .filter((line) => line !== '')

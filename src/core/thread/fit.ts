@@ -4,6 +4,7 @@ import { findSize } from '../palette/sizes.js';
 import type { BeadSize } from '../palette/sizes.js';
 import { beadCounts } from '../pattern/stitches.js';
 import type { Pattern, Thread } from '../pattern/schema.js';
+import { millionth } from '../units.js';
 import { threadPerStitch } from './per-stitch.js';
 
 /** Most thickness of a single and of a doubled thread over the hole (from memory, unchecked). */
@@ -19,7 +20,7 @@ export function threadDiameterMm(
   thread: Pick<Thread, 'diameterMm' | 'tex'> | undefined,
 ): number | undefined {
   const { diameterMm, tex } = thread ?? {};
-  return diameterMm ?? (tex === undefined ? undefined : mmPerRootTex * Math.sqrt(tex));
+  return diameterMm ?? (tex === undefined ? undefined : millionth(mmPerRootTex * Math.sqrt(tex)));
 }
 
 /** The tex of a thread of this thickness, the inverse of `threadDiameterMm`. */
@@ -52,8 +53,8 @@ export function threadFit(
   });
   if (sizes.length === 0) return undefined;
   const size = sizes.reduce((a, b) => (b.holeMm < a.holeMm ? b : a));
-  const singleMostMm = singleShare * size.holeMm;
-  const doubledMostMm = (doubledShare * size.holeMm) / 2;
+  const singleMostMm = millionth(singleShare * size.holeMm);
+  const doubledMostMm = millionth((doubledShare * size.holeMm) / 2);
   const diameterMm = threadDiameterMm(pattern.thread);
   const fits = (most: number) => (diameterMm === undefined ? undefined : diameterMm <= most + 1e-9);
   return {
@@ -76,7 +77,7 @@ export function threadWarnings(
   const width = pattern.shape.stitchWidthMm;
   const [least, most] = perWidthDoubted;
   if (perStitch.mm < least * width || perStitch.mm > most * width) {
-    const [usualLeastMm, usualMostMm] = perStitch.usualRangeMm;
+    const [usualLeastMm, usualMostMm] = perStitch.usualRangeMm.map(millionth);
     found.push(
       warning('thread-per-stitch-unusual', {
         gotMm: perStitch.mm,

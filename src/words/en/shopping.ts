@@ -3,7 +3,10 @@ const count = (n: number): string => String(n).replace(/\B(?=(?:\d{3})+$)/g, ','
 const beads = (n: number): string => (n === 1 ? '1 bead' : `${count(n)} beads`);
 /** 82.8, 9, 0.52: a number with no more decimals than asked for. */
 const short = (n: number, digits: number): string => String(Number(n.toFixed(digits)));
-const money = (n: number): string => n.toFixed(2);
+/** 1,250.00 */
+const money = (n: number): string => n.toFixed(2).replace(/\B(?=(?:\d{3})+\.)/g, ',');
+/** 82.8, and 10,920 where tenths no longer matter. */
+const tenths = (n: number): string => (n < 1000 ? n.toFixed(1) : count(Math.round(n)));
 /** Metres to buy: whole ones, tenths under 10. */
 const metres = (mm: number): string =>
   mm < 10_000
@@ -79,7 +82,7 @@ export const shopping = {
       const packets = f.packets === 1 ? '1 packet' : `${count(f.packets)} packets`;
       return `buy ${packets} of ${short(f.packGrams, 2)} g${price}`;
     }
-    return f.grams === undefined ? `buy ${beads(f.toBuy)}` : `buy ${f.grams.toFixed(1)} g`;
+    return f.grams === undefined ? `buy ${beads(f.toBuy)}` : `buy ${tenths(f.grams)} g`;
   },
   beadCounts: (f: {
     count: number;
@@ -89,7 +92,7 @@ export const shopping = {
     toBuy: number;
     toBuyGrams: number | undefined;
   }) => {
-    const grams = (g: number | undefined) => (g === undefined ? '' : ` (${g.toFixed(1)} g)`);
+    const grams = (g: number | undefined) => (g === undefined ? '' : ` (${tenths(g)} g)`);
     if (f.count === 0) return 'not worked';
     const need =
       f.withReserve === f.count
@@ -102,18 +105,19 @@ export const shopping = {
     return `${need}; ${count(f.inStock)} in stock${rest}${enough}`;
   },
   beadTotal: (f: { count: number; withReserve: number; grams: number | undefined }) =>
-    `In all ${beads(f.count)} worked, ${count(f.withReserve)} with the reserve${f.grams === undefined ? '' : `, ${f.grams.toFixed(1)} g`}.`,
+    `In all ${beads(f.count)} worked, ${count(f.withReserve)} with the reserve${f.grams === undefined ? '' : `, ${tenths(f.grams)} g`}.`,
   money: (f: { cost: number; bought: number; priced: number }) => {
     if (f.priced === 0) return '';
     return f.priced === f.bought
       ? `Beads cost ${money(f.cost)} in all.`
       : `Beads cost ${money(f.cost)} for ${f.priced} of the ${f.bought} colours to buy; of the others no price or packet is known.`;
   },
+  noBeads: 'No beads are decided yet.',
   undecided: (stitches: number) =>
     `${stitches === 1 ? '1 stitch is' : `${count(stitches)} stitches are`} not decided yet: their beads are not in this list, their thread is.`,
 
   crochetThread: (f: { mm: number; name: string | undefined; grams: number | undefined }) =>
-    `${f.name ?? 'Crochet thread'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, about ${short(f.grams, f.grams < 10 ? 1 : 0)} g`}`,
+    `${f.name ?? 'Crochet thread'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, about ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f: {
     stitches: number;
     perStitchMm: number;
@@ -124,7 +128,7 @@ export const shopping = {
     tailMm: number;
     tailsMm: number;
   }) =>
-    `${count(f.stitches)} stitches of ${short(f.perStitchMm, 1)} mm take ${(f.netMm / 1000).toFixed(1)} m; ${f.reservePercent === 0 ? '' : `a reserve of ${short(f.reservePercent, 1)} % adds ${(f.reserveMm / 1000).toFixed(1)} m, `}${count(f.tails)} tails of ${short(f.tailMm / 10, 1)} cm add ${(f.tailsMm / 1000).toFixed(1)} m.`,
+    `${count(f.stitches)} stitches of ${short(f.perStitchMm, 1)} mm take ${tenths(f.netMm / 1000)} m; ${f.reservePercent === 0 ? '' : `a reserve of ${short(f.reservePercent, 1)} % adds ${tenths(f.reserveMm / 1000)} m, `}${count(f.tails)} tails of ${short(f.tailMm / 10, 1)} cm add ${tenths(f.tailsMm / 1000)} m.`,
   perStitchFrom: {
     pattern: () => 'The thread of a stitch is your own figure.',
     size: (f: { size: string | undefined; usualRangeMm: readonly [number, number] }) =>
