@@ -6,6 +6,8 @@ import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
+import { maskOfStitches, saysNothing } from './importance/mask.js';
+import type { Mask } from './importance/mask.js';
 import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
 import type { Pattern, PatternPicture, Place } from './pattern/schema.js';
@@ -48,6 +50,10 @@ export interface PanelWish extends BeadWish {
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
+  /** What matters most, painted white on a picture laid like the main one. */
+  mask?: Mask;
+  /** Share that a clearly darker colour must cover to win a stitch of a drawing, 0 to 1. */
+  darkCover?: number;
 }
 
 /** What a maker wants to know of the result, besides the pattern itself. */
@@ -104,12 +110,18 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     footprints,
     art,
     ...(wish.paper && { paper: true }),
+    ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const repeat = wish.place.repeat ?? false;
-  const chosen = decideBeads(wish, { geometry, footprints, colours, repeat });
+  const mask =
+    wish.mask && maskOfStitches(wish.mask, wish.picture, { geometry, footprints, place });
+  const panel = { geometry, footprints, colours, repeat, ...(mask && { mask }) };
+  const chosen = decideBeads(wish, panel);
   const lettered = letterBeads(wish.beads, chosen.beadOf);
   const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
+  if (mask && saysNothing(mask))
+    warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
   for (const kept of wish.keep ?? []) {
     if (!lettered.order.includes(kept)) {
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
