@@ -78,7 +78,7 @@ export function threadItems(list: ShoppingList, words: Words): ShoppingItem[] {
   ];
   if (!sewing) return items;
   const mm = pieces * (sewing.seamThreadMm + sewing.frameThreadMm);
-  const glued = sewing.attach === 'glued';
+  const glued = sewing.fixing === 'glued';
   items.push({
     kind: 'sewing-thread',
     text: say.sewingThread({ mm }),
@@ -121,7 +121,7 @@ export function toolItems(list: ShoppingList, words: Words): ShoppingItem[] {
   ];
   if (sewing) {
     const { frameWidthMm: widthMm, frameRangeMm: range } = sewing;
-    tools.push(item('frame', say.frame({ pieces, widthMm, range }), pieces));
+    tools.push(item('frame', say.frame({ ...sewing, pieces, widthMm, range }), pieces));
   }
   tools.push(item('lining', say.lining(lining), lining.pieces));
   if (sewing) {

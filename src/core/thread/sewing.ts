@@ -22,7 +22,8 @@ export interface Sewing {
   /** Width of the frame: known, or by the panel, with the range that goes with it. */
   readonly frameWidthMm: number;
   readonly frameRangeMm: readonly [number, number] | undefined;
-  readonly attach: 'sewn' | 'glued' | undefined;
+  readonly kind: string | undefined;
+  readonly fixing: 'sewn' | 'glued' | undefined;
   readonly seamThreadMm: number;
   /** Both sides together; none for a glued frame. */
   readonly frameThreadMm: number;
@@ -44,9 +45,10 @@ export function sewing(pattern: Pick<Pattern, 'shape' | 'frame'>, acrossMm: numb
     estimate: frame.arcMm === undefined,
     frameWidthMm: frame.widthMm ?? acrossMm / usual,
     frameRangeMm: frame.widthMm === undefined ? [acrossMm / most, acrossMm / least] : undefined,
-    attach: frame.attach,
+    kind: frame.kind,
+    fixing: frame.fixing,
     seamThreadMm: seamThread * seamMm,
-    frameThreadMm: frame.attach === 'glued' ? 0 : 2 * frameThread * arcMm,
+    frameThreadMm: frame.fixing === 'glued' ? 0 : 2 * frameThread * arcMm,
     braidMm: 2 * (arcMm + 2 * braidEndMm),
   };
 }
@@ -62,23 +64,20 @@ export function rimMm(
     : 2 * wedges * edge * Math.tan(Math.PI / wedges);
 }
 
-/** What is known of a frame. */
+/** What is known of a frame: fields of the pattern's frame, as far as they are there. */
 function frameFacts(frame: Pattern['frame']): {
   arcMm?: number;
   widthMm?: number;
-  attach?: 'sewn' | 'glued';
+  kind?: string;
+  fixing?: 'sewn' | 'glued';
 } {
-  const fields: Record<string, unknown> = frame ?? {};
-  const length = (...names: string[]) => {
-    const found = names.map((name) => fields[name]).find((value) => typeof value === 'number');
-    return typeof found === 'number' && found > 0 && Number.isFinite(found) ? found : undefined;
-  };
-  const arcMm = length('railMm', 'arcMm', 'railLengthMm');
-  const widthMm = length('widthMm');
-  const { attach } = fields;
+  const { railMm, widthMm, fixing, kind }: Record<string, unknown> = frame ?? {};
+  const isLength = (value: unknown): value is number =>
+    typeof value === 'number' && value > 0 && Number.isFinite(value);
   return {
-    ...(arcMm !== undefined && { arcMm }),
-    ...(widthMm !== undefined && { widthMm }),
-    ...((attach === 'sewn' || attach === 'glued') && { attach }),
+    ...(isLength(railMm) && { arcMm: railMm }),
+    ...(isLength(widthMm) && { widthMm }),
+    ...(typeof kind === 'string' && { kind }),
+    ...((fixing === 'sewn' || fixing === 'glued') && { fixing }),
   };
 }

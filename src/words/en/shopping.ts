@@ -169,7 +169,7 @@ export const shopping = {
     glued: boolean;
   }) =>
     `Of each purse ${cm(f.seamMm)} of rim are sewn together (3 times that, ${cm(f.seamThreadMm)}), and ${cm(f.arcMm)} on either side ${f.glued ? 'are glued into the frame.' : `are sewn into the frame (5 times that on each side, ${cm(f.frameThreadMm)}).`}`,
-  seamEstimate: 'No frame is known: 45 % of the rim is counted for it.',
+  seamEstimate: 'The rail of the frame is not known: 45 % of the rim is counted for it.',
   cord: (f: { mm: number }) =>
     `Glue for the frame, and paper cord to pack its channel: ${cm(f.mm)}`,
 
@@ -183,10 +183,20 @@ export const shopping = {
       : `Beading needle, ${range(f.range, 2)} mm thick: it must pass every bead`,
   sewingNeedle: (f: { panels: number }) =>
     `Sewing needle, for ${f.panels === 2 ? 'seam, frame and lining' : 'ends and lining'}`,
-  frame: (f: { pieces: number; widthMm: number; range: readonly [number, number] | undefined }) =>
-    f.range === undefined
-      ? `${f.pieces === 1 ? 'Clasp frame' : `${count(f.pieces)} clasp frames`}, ${short(f.widthMm, 1)} mm wide`
-      : `${f.pieces === 1 ? 'Clasp frame' : `${count(f.pieces)} clasp frames`}, about ${short(f.widthMm, 0)} mm wide (${range(f.range, 0)} mm can do)`,
+  frame: (f: {
+    pieces: number;
+    widthMm: number;
+    range: readonly [number, number] | undefined;
+    kind: string | undefined;
+    fixing: 'sewn' | 'glued' | undefined;
+  }) => {
+    const start = f.pieces === 1 ? 'Clasp frame' : `${count(f.pieces)} clasp frames`;
+    const kind = f.kind === undefined ? '' : `, ${f.kind}`;
+    const fixing = { sewn: ', to sew in', glued: ', to glue in' };
+    const wide = `${f.range === undefined ? short(f.widthMm, 1) : `about ${short(f.widthMm, 0)}`} mm wide`;
+    const can = f.range === undefined ? '' : ` (${range(f.range, 0)} mm can do)`;
+    return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}${can}`;
+  },
   lining: (f: {
     pieces: number;
     pieceWidthCm: number;
