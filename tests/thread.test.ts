@@ -8,6 +8,7 @@ import { texOf, threadDiameterMm, threadFit, threadWarnings } from '../src/core/
 import { beadLengths, panelLengths } from '../src/core/thread/lengths.js';
 import { lengthThread, panelThread, threadFor } from '../src/core/thread/need.js';
 import { threadPerStitch } from '../src/core/thread/per-stitch.js';
+import { shoppingText } from '../src/core/texts/shopping-text.js';
 import { stringingText } from '../src/core/texts/stringing.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
@@ -148,6 +149,40 @@ describe('seam and frame', () => {
     // 60 to 80 cm of sewing thread a side.
     expect(frameThreadMm / 2).toBeGreaterThan(600);
     expect(frameThreadMm / 2).toBeLessThan(800);
+  });
+});
+
+describe('a frame in the pattern', () => {
+  const frame = { kind: 'half-round', widthMm: 85, heightMm: 42.5, fixing: 'sewn' };
+  const framed = (more: object = {}) => {
+    const pattern = plain(7, 20) as unknown as Record<string, unknown>;
+    pattern.frame = { ...frame, ratio: 1.15, gatherPercent: 0, ...more };
+    return pattern as unknown as Pattern;
+  };
+
+  it('gives its rail: half a circle 85 mm wide is π · 42.5 mm long', () => {
+    const found = sewing(framed(), 99);
+    expect(found).toMatchObject({ estimate: false, frameWidthMm: 85, fixing: 'sewn' });
+    expect(found.arcMm).toBeCloseTo(Math.PI * 42.5, 5);
+    expect(found.frameThreadMm).toBeCloseTo(10 * Math.PI * 42.5, 4);
+    expect(found.seamMm).toBeCloseTo(found.rimMm - Math.PI * 42.5, 5);
+    expect(found.braidMm).toBeCloseTo(2 * (Math.PI * 42.5 + 20), 4);
+  });
+
+  it('gathered rim leaves less to sew together; glue takes no thread', () => {
+    const gathered = sewing(framed({ gatherPercent: 10 }), 99);
+    expect(gathered.seamMm).toBeCloseTo(gathered.rimMm - 1.1 * Math.PI * 42.5, 4);
+    const glued = framed({ fixing: 'glued' });
+    expect(sewing(glued, 99).frameThreadMm).toBe(0);
+    const text = shoppingText(glued, en).replace(/\s+/g, ' ');
+    expect(text).toContain('Clasp frame, half-round, to glue in, 85 mm wide');
+    expect(text).toContain('paper cord to pack its channel: 27 cm');
+    expect(text).toContain('are glued into the frame.');
+  });
+
+  it('what cannot be read of it is estimated', () => {
+    const found = sewing(framed({ kind: 'star', heightMm: 'tall' }), 99);
+    expect(found).toMatchObject({ estimate: true, frameWidthMm: 85, kind: undefined });
   });
 });
 

@@ -1,3 +1,5 @@
+import { frameFault } from '../frame/measures.js';
+import { railLengthMm } from '../frame/rail.js';
 import type { Pattern, Shape } from '../pattern/schema.js';
 
 /** Share of the rim that lies in the frame where no frame is known (worked out, no source). */
@@ -14,7 +16,7 @@ const braidEndMm = 10;
 export interface Sewing {
   /** The finished edge of one panel. */
   readonly rimMm: number;
-  /** Of it, what lies in the frame on one side, and what is sewn to the other panel. */
+  /** The frame from hinge to hinge, on one side; and what of the rim is sewn to the other panel. */
   readonly arcMm: number;
   readonly seamMm: number;
   /** Whether the arc is only a usual share of the rim, since no frame is known. */
@@ -35,14 +37,14 @@ export interface Sewing {
 export function sewing(pattern: Pick<Pattern, 'shape' | 'frame'>, acrossMm: number): Sewing {
   const rim = rimMm(pattern.shape);
   const frame = frameFacts(pattern.frame);
-  const arcMm = Math.min(rim, frame.arcMm ?? openShare * rim);
-  const seamMm = rim - arcMm;
+  const arcMm = frame.railMm ?? openShare * rim;
+  const seamMm = Math.max(0, rim - (frame.heldMm ?? arcMm));
   const { usual, least, most } = panelPerFrame;
   return {
     rimMm: rim,
     arcMm,
     seamMm,
-    estimate: frame.arcMm === undefined,
+    estimate: frame.railMm === undefined,
     frameWidthMm: frame.widthMm ?? acrossMm / usual,
     frameRangeMm: frame.widthMm === undefined ? [acrossMm / most, acrossMm / least] : undefined,
     kind: frame.kind,
@@ -64,20 +66,40 @@ export function rimMm(
     : 2 * wedges * edge * Math.tan(Math.PI / wedges);
 }
 
-/** What is known of a frame: fields of the pattern's frame, as far as they are there. */
-function frameFacts(frame: Pattern['frame']): {
-  arcMm?: number;
-  widthMm?: number;
-  kind?: string;
-  fixing?: 'sewn' | 'glued';
-} {
-  const { railMm, widthMm, fixing, kind }: Record<string, unknown> = frame ?? {};
-  const isLength = (value: unknown): value is number =>
-    typeof value === 'number' && value > 0 && Number.isFinite(value);
-  return {
-    ...(isLength(railMm) && { arcMm: railMm }),
-    ...(isLength(widthMm) && { widthMm }),
-    ...(typeof kind === 'string' && { kind }),
-    ...((fixing === 'sewn' || fixing === 'glued') && { fixing }),
+/** What is known of a frame, as far as the pattern's frame tells it. */
+interface FrameFacts {
+  /** From hinge to hinge along the frame. */
+  readonly railMm?: number;
+  /** What of the rim lies on it: more where it is gathered, less where it is eased. */
+  readonly heldMm?: number;
+  readonly widthMm?: number;
+  readonly kind?: string;
+  readonly fixing?: 'sewn' | 'glued';
+}
+
+/** Reads a frame field by field, so that one without all of them still tells what it has. */
+function frameFacts(frame: Pattern['frame']): FrameFacts {
+  const fields: Record<string, unknown> = { ...frame };
+  const number = (name: string) => {
+    const value = fields[name];
+    return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
   };
+  const kind = oneOf(fields.kind, ['half-round', 'squared', 'oval'] as const);
+  const fixing = oneOf(fields.fixing, ['sewn', 'glued'] as const);
+  const [widthMm, heightMm] = [number('widthMm'), number('heightMm')];
+  const facts = {
+    ...(widthMm !== undefined && { widthMm }),
+    ...(kind && { kind }),
+    ...(fixing && { fixing }),
+  };
+  if (kind === undefined || widthMm === undefined || heightMm === undefined) return facts;
+  const [cornerRadiusMm, hingeWidthMm] = [number('cornerRadiusMm'), number('hingeWidthMm')];
+  const measures = { kind, widthMm, heightMm, cornerRadiusMm, hingeWidthMm };
+  if (frameFault(measures)) return facts;
+  const railMm = railLengthMm(measures);
+  return { ...facts, railMm, heldMm: railMm * (1 + (number('gatherPercent') ?? 0) / 100) };
+}
+
+function oneOf<T extends string>(value: unknown, known: readonly T[]): T | undefined {
+  return known.find((one) => one === value);
 }
