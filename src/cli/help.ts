@@ -59,12 +59,12 @@ for (const name of [
 ])
   groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
+for (const name of printing) groupOf[name] = 'printing';
 for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
   groupOf[name] = 'thread';
 for (const name of ['--reserve', '--tail']) groupOf[name] = 'thread';
 for (const name of ['--pieces', '--panels', '--bead-reserve']) groupOf[name] = 'amount';
-const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
-for (const name of printing) groupOf[name] = 'printing';
 
 /**
  * Gives every command the same manners: its options in groups, the defaults said, exit codes last,

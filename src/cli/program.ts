@@ -11,11 +11,11 @@ import { addFindCommand } from './find.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
 import { addMendCommand } from './mend.js';
+import { addShoppingCommand } from './shopping.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
-import { addShoppingCommand } from './shopping.js';
 
 /**
  * Control characters in names must not reach a terminal; line ends stay only where a list of
@@ -49,9 +49,9 @@ export function makeProgram(words: Words, io: Io): Command {
   addBeadsCommand(program, words, io);
   addBlankCommand(program, words, io);
   addReadCommand(program, words, io);
+  addShoppingCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
-  addShoppingCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }
