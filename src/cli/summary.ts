@@ -42,12 +42,12 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colours: report.colours,
     acrossMm: rounded(report.acrossMm, 2),
     acrossWishMm: result.wishMm ?? null,
+    threadMm: rounded(threadMmOf(pattern), 0),
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
     choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
-    threadMm: rounded(panelThread(pattern, 0).totalMm, 0),
     tidy: finished?.tidy ?? null,
     dither: finished?.dither ?? null,
     art: report.art ?? null,
@@ -92,13 +92,10 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...stockRows(report, words),
     [
       said.rows.thread,
-      said.thread({
-        changes: grouped(result.colourChanges),
-        one: result.colourChanges === 1,
-        metres: Math.ceil(panelThread(pattern, 0).totalMm / 1000 - 1e-9),
-      }),
+      said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
     ],
     ...finishRows(finishOf(result), words),
+    [said.rows.metres, said.metres(threadFacts(pattern))],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -196,6 +193,16 @@ function finishRows(choice: Pattern['choice'], words: Words): [string, string][]
     cost: costPercent.toFixed(1),
   });
   return [[said.rows.tidy, text]];
+}
+
+/** The thread of all panels that are charted, an estimate. */
+function threadMmOf(pattern: Pattern): number {
+  return pattern.panels.reduce((sum, _, panel) => sum + panelThread(pattern, panel).totalMm, 0);
+}
+
+function threadFacts(pattern: Pattern): { metres: string; panels: number } {
+  const metres = grouped(Math.ceil(threadMmOf(pattern) / 1000 - 1e-9));
+  return { metres, panels: pattern.panels.length };
 }
 
 function rounded(value: number, digits: number): number {

@@ -120,6 +120,7 @@ export const cli = {
       difference: 'difference',
       choice: 'choice',
       thread: 'thread',
+      metres: 'length',
       tidy: 'tidied',
       dither: 'dithered',
       art: 'picture',
@@ -137,8 +138,8 @@ export const cli = {
         ? `no other choice of up to ${f.most} beads is nearer (proven)`
         : `at most ${f.percent} % from the best possible`;
     },
-    thread: (f: { changes: string; one: boolean; metres: number }) =>
-      `${f.one ? '1 colour change' : `${f.changes} colour changes`}, about ${f.metres} m for this panel`,
+    thread: (f: { changes: string; one: boolean }) =>
+      f.one ? '1 colour change' : `${f.changes} colour changes`,
     tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
       `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
     dither: (f: { strength: string }) =>
@@ -156,6 +157,8 @@ export const cli = {
         .join('; '),
     stockCost: (f: { mean: string; unlimited: string }) =>
       `with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
+    metres: (f: { metres: string; panels: number }) =>
+      `about ${f.metres} m of thread for ${f.panels === 1 ? 'this panel' : 'both panels'}`,
     warning: 'Note:',
   },
   untitled: 'Panel',

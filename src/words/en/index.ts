@@ -15,8 +15,8 @@ import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
 import { recolour } from './recolour.js';
-import { rounds } from './rounds.js';
 import { shopping } from './shopping.js';
+import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
 const english = {
@@ -37,8 +37,8 @@ const english = {
   problems,
   read,
   recolour,
-  rounds,
   shopping,
+  rounds,
   stringing,
 };
 
