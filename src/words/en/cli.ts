@@ -120,7 +120,7 @@ export const cli = {
       difference: 'difference',
       choice: 'choice',
       thread: 'thread',
-      metres: 'length',
+      metres: 'needs',
       tidy: 'tidied',
       dither: 'dithered',
       art: 'picture',
