@@ -61,6 +61,10 @@ for (const name of [
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
+for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
+  groupOf[name] = 'thread';
+for (const name of ['--reserve', '--tail']) groupOf[name] = 'thread';
+for (const name of ['--pieces', '--panels', '--bead-reserve']) groupOf[name] = 'amount';
 
 /**
  * Gives every command the same manners: its options in groups, the defaults said, exit codes last,

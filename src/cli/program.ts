@@ -11,6 +11,7 @@ import { addFindCommand } from './find.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
 import { addMendCommand } from './mend.js';
+import { addShoppingCommand } from './shopping.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
@@ -48,6 +49,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addBeadsCommand(program, words, io);
   addBlankCommand(program, words, io);
   addReadCommand(program, words, io);
+  addShoppingCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
   layOutHelp(program, words);

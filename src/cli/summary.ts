@@ -2,6 +2,7 @@ import type { PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import type { StockReport } from '../core/stock/report.js';
+import { panelThread } from '../core/thread/need.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
@@ -47,6 +48,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colours: report.colours,
     acrossMm: rounded(report.acrossMm, 2),
     acrossWishMm: result.wishMm ?? null,
+    threadMm: rounded(threadMmOf(pattern), 0),
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
@@ -94,12 +96,12 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...recolourRows(report, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
-    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
     ],
     ...finishRows(finishOf(result), words),
+    [said.rows.metres, said.metres(threadFacts(pattern))],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -197,6 +199,16 @@ function finishRows(choice: Pattern['choice'], words: Words): [string, string][]
     cost: costPercent.toFixed(1),
   });
   return [[said.rows.tidy, text]];
+}
+
+/** The thread of all panels that are charted, an estimate. */
+function threadMmOf(pattern: Pattern): number {
+  return pattern.panels.reduce((sum, _, panel) => sum + panelThread(pattern, panel).totalMm, 0);
+}
+
+function threadFacts(pattern: Pattern): { metres: string; panels: number } {
+  const metres = grouped(Math.ceil(threadMmOf(pattern) / 1000 - 1e-9));
+  return { metres, panels: pattern.panels.length };
 }
 
 function rounded(value: number, digits: number): number {

@@ -13,6 +13,7 @@ import { lettersInWorkingOrder } from '../core/pattern/stitches.js';
 import type { Picture } from '../core/picture.js';
 import { materialsCsv } from '../core/texts/materials.js';
 import { roundsText } from '../core/texts/rounds.js';
+import { shoppingText } from '../core/texts/shopping-text.js';
 import { stringingCsv, stringingText } from '../core/texts/stringing.js';
 import type { Words } from '../words/index.js';
 import { comparePng } from './compare-png.js';
@@ -75,6 +76,7 @@ export async function patternFiles(
     ['stringing.txt', stringingText(pattern, panel, words)],
     ['stringing.csv', stringingCsv(pattern, panel)],
     ['materials.csv', materialsCsv(pattern)],
+    ['shopping.txt', shoppingText(pattern, words)],
   ]);
   const [chartBytes, workedBytes, compareBytes] = await Promise.all([chartPng, workedPng, compare]);
   files.set(

@@ -22,6 +22,7 @@ export const expected = {
   contradictions: {
     size: 'both set the size',
     spelling: 'they are one option in two spellings',
+    thickness: 'both say how thick the thread is',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
     ditherStock: 'dithering spends beads as the shades fall, and cannot keep to what a jar holds',

@@ -15,6 +15,7 @@ import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
 import { recolour } from './recolour.js';
+import { shopping } from './shopping.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
 
@@ -36,6 +37,7 @@ const english = {
   problems,
   read,
   recolour,
+  shopping,
   rounds,
   stringing,
 };
