@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
-import { makeProgram } from '../src/cli/program.js';
+import { makeProgram, wantsJson } from '../src/cli/program.js';
 import { patternText } from '../src/core/pattern/serialise.js';
 import { roundsText } from '../src/core/texts/rounds.js';
 import { encodePng } from '../src/node/rasterise.js';
@@ -135,7 +135,7 @@ function fault(
   if (/\n\s+at |\bundefined\b|\[object /.test(err)) return 'is no sentence';
   // eslint-disable-next-line no-control-regex
   if (/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/.test(err)) return 'control characters';
-  if (argv.includes('--json')) {
+  if (wantsJson(argv)) {
     const { error } = JSON.parse(err);
     const keys = Object.keys(error).join();
     return keys === 'code,message,facts' && error.code in en.errors ? undefined : `JSON of ${keys}`;

@@ -6,7 +6,7 @@ const lighthouse = ['chart', 'fixtures/lighthouse.svg', '--rounds', '12', '--dry
 
 describe('chart --proof', () => {
   it('tells programs and people how good the choice is', async () => {
-    const { code, out } = await inProcess(...lighthouse, '--json');
+    const { code, out } = await inProcess(...lighthouse, '--json', '--tidy', '0', '--detail', '0');
     expect(code).toBe(0);
     const { choice, difference } = JSON.parse(out);
     expect(choice).toMatchObject({ proven: true, method: 'greedy+swaps+kicks+proof' });

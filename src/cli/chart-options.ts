@@ -1,4 +1,6 @@
 import type { Command } from 'commander';
+import { defaultDetail } from '../core/importance/stitch-importance.js';
+import { darkWinsFromCover } from '../core/sampling/drawing.js';
 import type { Words } from '../words/index.js';
 import { frameOptions } from './frame-options.js';
 import { decimal, option, shown, whole } from './option-makers.js';
@@ -23,6 +25,9 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   repeat?: true;
   art: 'auto' | 'photo' | 'drawing';
   paper?: true;
+  ink: number;
+  detail: number;
+  mask?: string;
   background: string;
   keep?: string[];
   leaveOut?: string[];
@@ -55,6 +60,9 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--repeat', said.repeat), said.off),
     option('--art <KIND>', said.art).choices(['auto', 'photo', 'drawing']).default('auto'),
     shown(option('--paper', said.paper), said.off),
+    decimal('--ink <PERCENT>', said.ink, 1, 100).default(100 * darkWinsFromCover),
+    decimal('--detail <AMOUNT>', said.detail, 0, 1).default(defaultDetail),
+    shown(option('--mask <FILE>', said.mask), said.none),
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import type { Bead } from '../core/bead.js';
 import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
+import type { Mask } from '../core/importance/mask.js';
 import type { PanelWish } from '../core/make.js';
 import type { Frame } from '../core/pattern/schema.js';
 import type { Picture } from '../core/picture.js';
@@ -46,7 +47,16 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.tidy,
     });
   }
+  if (given('ink') && (options.paper || options.art === 'photo')) {
+    throw new RondureError('options-contradict', {
+      first: '--ink',
+      second: options.paper ? '--paper' : '--art photo',
+      why: en.expected.contradictions.ink,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
+  refuseInputTwice('PICTURE', picture, options.mask, '--mask');
+  refuseInputTwice('--mask', options.mask ?? '', options.beads);
   refuseFrameContradictions(options, picture, words);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
@@ -62,6 +72,7 @@ export function panelWish(
     beads: readonly Bead[];
     diameterMm: number;
     frame?: Frame | undefined;
+    mask?: Mask;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
@@ -101,6 +112,9 @@ export function panelWish(
     },
     art: options.art,
     ...(options.paper && { paper: true }),
+    darkCover: options.ink / 100,
+    detail: options.detail,
+    ...(inputs.mask && { mask: inputs.mask }),
     background,
     keep,
     leaveOut,

@@ -4,9 +4,9 @@ import { parseFrame } from '../core/frame/frame-file.js';
 import type { Frame } from '../core/pattern/schema.js';
 import { readBytes } from '../node/read-bytes.js';
 import { nameIn, textOf } from '../node/read-text.js';
-import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
 import { option, shown, whole } from './option-makers.js';
+import { refuseInputTwice } from './output-options.js';
 
 /** The options of a command that fits a panel to a frame, as commander hands them over. */
 export interface FrameOptions {
@@ -25,18 +25,16 @@ export function frameOptions(words: Words): Option[] {
 
 /** Refuses bare rounds without a frame, and two options that would both read standard input. */
 export function refuseFrameContradictions(
-  { frame, bareRounds, beads }: FrameOptions & { beads?: string },
+  { frame, bareRounds, beads, mask }: FrameOptions & { beads?: string; mask?: string },
   picture: string,
   words: Words,
 ): void {
   if (bareRounds !== undefined && frame === undefined) {
     throw new RondureError('usage', { problem: words.frame.why.bareAlone });
   }
-  const other = picture === '-' ? 'PICTURE -' : beads === '-' ? '--beads -' : undefined;
-  if (frame === '-' && other !== undefined) {
-    const why = en.expected.contradictions.input;
-    throw new RondureError('options-contradict', { first: other, second: '--frame -', why });
-  }
+  refuseInputTwice('PICTURE', picture, frame, '--frame');
+  refuseInputTwice('--mask', mask, frame, '--frame');
+  refuseInputTwice('--beads', beads, frame, '--frame');
 }
 
 /** The frame that `--frame` names, with the bare rounds that the maker asks for. */

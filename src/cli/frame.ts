@@ -14,7 +14,7 @@ import { decimal, option, shown, whole } from './option-makers.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
 import { length } from './values.js';
-import { writeOne } from './write-file.js';
+import { writeFileGuarded } from './write-file.js';
 
 interface FrameOptions extends Omit<ShapeOptions, 'rounds'> {
   output?: string;
@@ -95,7 +95,12 @@ async function frame(command: Command, words: Words, io: Io): Promise<void> {
   const { output } = options;
   if (output !== undefined) {
     const isOurs = (older: Uint8Array) => isFrameText(new TextDecoder().decode(older));
-    await writeOne(output, frameText(measured), { force: options.force === true, isOurs }, io);
+    await writeFileGuarded(
+      output,
+      frameText(measured),
+      { force: options.force === true, isOurs },
+      io,
+    );
   }
   const result = { frame: measured, plan, warnings, recommended, file: output };
   io.out(options.json ? frameJson(result, words) : framePlanText(result, words));

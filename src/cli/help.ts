@@ -35,6 +35,8 @@ const groupOf: Record<string, Group> = {
   '--repeat': 'picture',
   '--art': 'picture',
   '--paper': 'picture',
+  '--ink': 'picture',
+  '--mask': 'picture',
   '--from-picture': 'picture',
   '--rows': 'picture',
   '--columns': 'picture',
@@ -45,7 +47,16 @@ const groupOf: Record<string, Group> = {
   '--leave-out': 'colours',
   '--unpainted': 'colours',
 };
-for (const name of ['--swap', '--merge', '--limit', '--use-stock', '--proof', '--tidy', '--dither'])
+for (const name of [
+  '--swap',
+  '--merge',
+  '--limit',
+  '--use-stock',
+  '--proof',
+  '--tidy',
+  '--dither',
+  '--detail',
+])
   groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 for (const name of [

@@ -3,7 +3,7 @@ import type { OutputFileOptions } from '../node/output-file.js';
 import type { Io } from './io.js';
 
 /** Writes one finished file; Ctrl-C meanwhile puts everything back before the program ends. */
-export async function writeOne(
+export async function writeFileGuarded(
   file: string,
   content: Uint8Array | string,
   options: Omit<OutputFileOptions, 'signal'>,

@@ -7,6 +7,7 @@ import { RondureError } from './errors.js';
 import type { Warning } from './errors.js';
 import type { Footprints } from './geometry/footprints.js';
 import type { PanelGeometry } from './geometry/panel.js';
+import { defaultDetail, stitchImportance } from './importance/stitch-importance.js';
 import type { Choice } from './pattern/schema.js';
 import type { StitchColours } from './sampling/sample.js';
 import { copiesInWedges } from './stock/copies.js';
@@ -34,6 +35,8 @@ export interface BeadWish extends FinishWish {
   stop?: () => boolean;
   /** Use no more of a bead than its grams or count allow, less a reserve. */
   useStock?: boolean;
+  /** How much small things that stand out count, 0 (not more than others) to 1. */
+  detail?: number;
 }
 
 /** The panel whose stitches want beads. */
@@ -43,6 +46,8 @@ export interface ColouredPanel {
   readonly colours: StitchColours;
   /** Every wedge shows the same motif and must keep the same string. */
   readonly repeat: boolean;
+  /** How much the maker's mask adds to each stitch, 0 to 1; length count. */
+  readonly mask?: Float64Array;
 }
 
 /** Which bead every stitch gets, and how good that is. */
@@ -53,6 +58,8 @@ export interface BeadDecision {
   /** Mean and largest CIEDE2000 of the stitches and their beads, after tidying or dithering. */
   readonly mean: number;
   readonly worst: number;
+  /** Steps that the proof of the choice took. */
+  readonly proofSteps: number;
   readonly warnings: readonly Warning[];
   /** With `useStock`: what is taken from the jars. */
   readonly stock?: StockReport;
@@ -68,6 +75,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   const { colours } = panel;
   const beaded = beadedStitches(colours);
   const stitches = stitchLabs(colours, beaded);
+  const { weights, guarded } = weighed(wish, panel, beaded, stitches);
   const palette = new Float64Array(3 * wish.beads.length);
   wish.beads.forEach((one, index) => palette.set(one.lab, 3 * index));
   const keep = [...(wish.keep ?? [])];
@@ -76,6 +84,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
   }
   const input = {
     stitches,
+    weights,
     palette,
     most: wish.colours,
     keep,
@@ -96,6 +105,7 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     palette,
     chosen: result.chosen,
     keep,
+    guarded,
     ...(stocked && { limits: stocked.limits }),
   });
   const choice = {
@@ -114,9 +124,26 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     choice,
     mean: finished.mean,
     worst: finished.worst,
+    proofSteps: unlimited.steps,
     warnings,
     ...(stock && { stock, limits: stocked.limits }),
   };
+}
+
+/** Weights of the stitches that carry a bead, and which of all stitches are guarded. */
+function weighed(
+  { detail = defaultDetail }: BeadWish,
+  { geometry, footprints, colours, repeat, mask }: ColouredPanel,
+  beaded: readonly number[],
+  stitches: Float64Array,
+): { weights: Float64Array; guarded: Uint8Array } {
+  const labs = new Float64Array(3 * geometry.count);
+  beaded.forEach((s, n) => labs.set(stitches.subarray(3 * n, 3 * n + 3), 3 * s));
+  const { neighbours } = footprints;
+  const { bare } = colours;
+  const more = { ...(mask && { mask }), detail, repeat };
+  const found = stitchImportance({ geometry, neighbours, labs, bare, ...more });
+  return { weights: Float64Array.from(beaded, (s) => found.weights[s]), guarded: found.guarded };
 }
 
 /** Stitches that carry a bead, in working order. */

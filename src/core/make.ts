@@ -7,6 +7,8 @@ import { acrossMm, roundsForAcross } from './geometry/edge.js';
 import { bareRoundsOf, bareUnderFrame, frameWarnings, roundsForFrame } from './frame/plan.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
+import { maskOfStitches, saysNothing } from './importance/mask.js';
+import type { Mask } from './importance/mask.js';
 import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
 import type { Frame, Pattern, PatternPicture, Place } from './pattern/schema.js';
@@ -51,6 +53,10 @@ export interface PanelWish extends BeadWish {
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
+  /** What matters most, painted white on a picture laid like the main one. */
+  mask?: Mask;
+  /** Share that a clearly darker colour must cover to win a stitch of a drawing, 0 to 1. */
+  darkCover?: number;
 }
 
 /** What a maker wants to know of the result, besides the pattern itself. */
@@ -72,6 +78,8 @@ export interface PanelReport {
    */
   meanDifference: number;
   worstDifference: number;
+  /** Steps that the proof of the choice took. */
+  proofSteps: number;
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
@@ -110,19 +118,25 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     footprints,
     art,
     ...(wish.paper && { paper: true }),
+    ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const inFrame = frame ? bareUnderFrame(frame, geometry) : undefined;
   inFrame?.forEach((one, s) => (colours.bare[s] ||= one));
   // Where a frame bares stitches, the wedges no longer hold the same string.
   const repeat = (wish.place.repeat ?? false) && !inFrame?.includes(1);
-  const chosen = decideBeads(wish, { geometry, footprints, colours, repeat });
+  const mask =
+    wish.mask && maskOfStitches(wish.mask, wish.picture, { geometry, footprints, place });
+  const panel = { geometry, footprints, colours, repeat, ...(mask && { mask }) };
+  const chosen = decideBeads(wish, panel);
   const lettered = letterBeads(wish.beads, chosen.beadOf);
   const warnings = [
     ...shapeWarnings(shape, wish.shape.beadDiameterMm),
     ...frameNotes,
     ...chosen.warnings,
   ];
+  if (mask && saysNothing(mask))
+    warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
   for (const kept of wish.keep ?? []) {
     if (!lettered.order.includes(kept)) {
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
@@ -164,6 +178,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     acrossMm: acrossMm(shape),
     meanDifference: chosen.mean,
     worstDifference: chosen.worst,
+    proofSteps: chosen.proofSteps,
     art,
     artDecided: wishedArt === 'auto',
     warnings,

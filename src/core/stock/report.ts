@@ -53,7 +53,12 @@ export function reportStock(
   return {
     beads,
     tooFew,
-    meanDifference: result.objective,
-    unlimitedMeanDifference: unlimited.objective,
+    meanDifference: meanOf(result.difference),
+    unlimitedMeanDifference: meanOf(unlimited.difference),
   };
+}
+
+/** Every stitch counts alike here, whatever it weighed in the choice. */
+function meanOf(difference: Float32Array): number {
+  return difference.reduce((sum, one) => sum + one, 0) / difference.length;
 }

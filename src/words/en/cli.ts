@@ -70,6 +70,9 @@ export const cli = {
     art: 'photo keeps mean colours; drawing keeps outlines; auto decides',
     paper:
       'the picture is a drawing on paper, scanned or photographed: make the paper white and keep its lines',
+    ink: 'percent of a stitch that a dark outline must cover to win it, in a drawing, 1 to 100',
+    detail: 'how much small things that stand out count, 0 (off) to 1',
+    mask: 'a picture laid like PICTURE: white matters most, black counts as usual; - reads standard input',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',

@@ -207,6 +207,12 @@ export const errors = {
     limitMegapixels: number;
   }) =>
     `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+  'mask-shape-differs': (f: {
+    name: string;
+    mask: { width: number; height: number };
+    picture: { width: number; height: number };
+  }) =>
+    `The mask ${f.name} is ${f.mask.width} × ${f.mask.height} pixels, and the picture is ${f.picture.width} × ${f.picture.height}: give both the same proportions, best by painting the mask over a copy of the picture.`,
   'picture-invisible': (f: { name: string }) =>
     `Nothing is to be seen in ${named(f.name)}, since all of it is transparent: save it with its layers switched on.`,
   'svg-entities': (f: { name: string }) =>

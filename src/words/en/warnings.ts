@@ -32,6 +32,8 @@ export const warnings = {
     `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
   'thin-lines-lost': (f: { percent: number }) =>
     `About ${f.percent} % of the picture's lines are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'mask-says-nothing': (f: { name: string }) =>
+    `The mask ${f.name} is of one tone all over the panel, so it changes nothing: paint what matters most white and the rest black.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
   'bead-unused': (f: { letter: string; name: string }) =>
