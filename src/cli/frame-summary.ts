@@ -58,7 +58,6 @@ export function framePlanText(result: FrameResult, words: Words): string {
       said.rim({
         stitches: plan.stitches,
         mm: plan.stretchMm.toFixed(1),
-        rimMm: plan.rimMm.toFixed(1),
         percent: Math.round((100 * plan.stretchMm) / plan.rimMm),
       }),
     ],
@@ -94,7 +93,12 @@ export function framePlanText(result: FrameResult, words: Words): string {
   ];
   const wide = Math.max(...lines.map(([name]) => name.length));
   const title = said.title({ ...frame, widthMm: mm(frame.widthMm), heightMm: mm(frame.heightMm) });
-  const text = [title, ...lines.map(([name, what]) => `  ${name.padEnd(wide)}  ${what}`)];
+  const text = [title];
+  for (const [name, what] of lines) {
+    const [first, ...rest] = wrapped(what, 74 - wide).split('\n');
+    text.push(`  ${name.padEnd(wide)}  ${first}`);
+    for (const more of rest) text.push(`${' '.repeat(wide + 6)}${more}`);
+  }
   for (const one of result.warnings) {
     text.push('', wrapped(`${words.cli.summary.warning} ${warningSentence(words, one)}`));
   }

@@ -97,7 +97,6 @@ export function summaryText(result: FolderResult, words: Words): string {
     ...frameRows(pattern, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
-    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),

@@ -80,9 +80,9 @@ export const frame = {
   saved: (file: string) => `Saved as ${file}: give it to rondure chart --frame.`,
   rail: (f: { mm: string }) => `${f.mm} mm from hinge to hinge`,
   panel: (f: { rounds: number; widthMm: string; ratio: string; recommended: boolean }) =>
-    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as worn, ${f.ratio} times the frame`,
-  rim: (f: { stitches: number; mm: string; rimMm: string; percent: number }) =>
-    `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} of ${f.rimMm} mm of rim (${f.percent} %), centred at 12 o'clock`,
+    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as worn, ${f.ratio} × frame`,
+  rim: (f: { stitches: number; mm: string; percent: number }) =>
+    `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm (${f.percent} % of the rim), around 12 o'clock`,
   stitches: (f: { round: number; runs: readonly Run[] }) => `round ${f.round}: ${runsText(f.runs)}`,
   bareNone: 'no rounds: beads up to the rim',
   bare: (f: { rounds: number; stitches: number }) =>
@@ -106,12 +106,12 @@ export const frame = {
     inSeam: number;
     degrees: number;
   }) =>
-    `${f.side}: between stitches ${f.inFrame} (frame) and ${f.inSeam} (seam), at ${clock(f.degrees)} on the clock`,
+    `${f.side}: between stitches ${f.inFrame} (frame) and ${f.inSeam} (seam), at ${clock(f.degrees)}`,
   seam: (f: { round: number; runs: readonly Run[]; mm: string; stitches: number }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm, to the other panel: ${runsText(f.runs)}`,
   notes: {
     estimate:
-      'All this is worked out from the size of a stitch: an estimate until you have measured a swatch. Left and right are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).',
+      'All this is worked out from the size of a stitch: an estimate until you have measured a swatch. Left, right and the times, which are places on a clock, are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).',
     sewn: 'Take care: a frame may contain nickel, to which some people react; count your needles before and after. These are the usual cautions: see the rules where you live.',
     glued:
       'Take care: a frame may contain nickel, to which some people react; glue in a room with fresh air, away from flames and children, and read its label. These are the usual cautions: see the rules where you live.',
