@@ -4,13 +4,14 @@ import type { BeadWish } from './decide-beads.js';
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
+import { bareRoundsOf, bareUnderFrame, frameWarnings, roundsForFrame } from './frame/plan.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
 import { maskOfStitches, saysNothing } from './importance/mask.js';
 import type { Mask } from './importance/mask.js';
 import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
-import type { Pattern, PatternPicture, Place } from './pattern/schema.js';
+import type { Frame, Pattern, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
 import { evenPaper } from './sampling/paper.js';
@@ -42,6 +43,8 @@ export interface PanelWish extends BeadWish {
   shape: Omit<ShapeWish, 'rounds'> & { rounds?: number };
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
   acrossMm?: number;
+  /** The purse frame: gives `rounds` where neither they nor `acrossMm` are given, and bares its rim. */
+  frame?: Frame;
   /** Face angle of the start mark, clockwise from 12 o’clock; the rim's step at the top when absent. */
   startDegrees?: number;
   /** How the picture lies on the panel. */
@@ -90,7 +93,8 @@ export interface PanelReport {
  * same bytes in every engine. `examples/` holds whole programs around it.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   `nothing-to-bead`, and those of `chooseBeads`
+ *   `nothing-to-bead`, those of `chooseBeads`, and with a frame those of `planFrame` and
+ *   `roundsForFrame`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);
@@ -98,6 +102,8 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     shape,
     wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
   );
+  const frame = wish.frame && { ...wish.frame, bareRounds: bareRoundsOf(wish.frame, shape) };
+  const frameNotes = frame ? frameWarnings(frame, geometry) : [];
   const footprints = panelFootprints(geometry);
   const seen = wish.paper ? evenPaper(wish.picture) : wish.picture;
   const place = placePicture(wish.picture, geometry, wish.place);
@@ -115,13 +121,20 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
-  const repeat = wish.place.repeat ?? false;
+  const inFrame = frame ? bareUnderFrame(frame, geometry) : undefined;
+  inFrame?.forEach((one, s) => (colours.bare[s] ||= one));
+  // Where a frame bares stitches, the wedges no longer hold the same string.
+  const repeat = (wish.place.repeat ?? false) && !inFrame?.includes(1);
   const mask =
     wish.mask && maskOfStitches(wish.mask, wish.picture, { geometry, footprints, place });
   const panel = { geometry, footprints, colours, repeat, ...(mask && { mask }) };
   const chosen = decideBeads(wish, panel);
   const lettered = letterBeads(wish.beads, chosen.beadOf);
-  const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
+  const warnings = [
+    ...shapeWarnings(shape, wish.shape.beadDiameterMm),
+    ...frameNotes,
+    ...chosen.warnings,
+  ];
   if (mask && saysNothing(mask))
     warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
   for (const kept of wish.keep ?? []) {
@@ -154,6 +167,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       },
     ],
     choice: chosen.choice,
+    ...(frame && { frame }),
   };
   const report: PanelReport = {
     rounds: shape.rounds,
@@ -176,6 +190,9 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
 function shapeFor(wish: PanelWish): Shape {
   const { acrossMm: across } = wish;
   const first = completeShape({ ...wish.shape, rounds: wish.shape.rounds ?? 20 });
+  if (wish.frame && wish.shape.rounds === undefined && across === undefined) {
+    return { ...first, rounds: roundsForFrame(wish.frame, first, wish.startDegrees) };
+  }
   if (across === undefined) return first;
   const rounds = roundsForAcross(first, across);
   const shape = { ...first, rounds };
