@@ -30,7 +30,12 @@ const usage = new Set<string>([
   'swap-already-there',
   'recolour-nothing-left',
 ]);
-const impossible = new Set<string>(['shape-impossible', 'across-out-of-reach', 'nothing-to-bead']);
+const impossible = new Set<string>([
+  'shape-impossible',
+  'across-out-of-reach',
+  'nothing-to-bead',
+  'lining-impossible',
+]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */
 export function exitCodeFor(code: ErrorCode): number {

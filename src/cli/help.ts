@@ -47,6 +47,8 @@ const groupOf: Record<string, Group> = {
 };
 for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
+  groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

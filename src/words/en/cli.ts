@@ -30,6 +30,7 @@ export const cli = {
     picture: 'The picture:',
     colours: 'Colours:',
     thread: 'The thread:',
+    making: 'Making up:',
     printing: 'What is written and printed:',
     rest: 'More options:',
   },
