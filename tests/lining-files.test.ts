@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { patternText } from '../src/core/pattern/serialise.js';
 import type { Pattern } from '../src/core/pattern/schema.js';
+import { inkOf } from './support/ink.js';
 import { panelSheet } from './support/panel-sheet.js';
 import { readPdf } from './support/read-pdf.js';
 import type { ReadPage, ReadPath } from './support/read-pdf.js';
@@ -172,6 +173,22 @@ function pointsOfPath(d: string): [number, number][] {
   }
   return points.filter((_, n) => points.length < 3000 || n % 20 === 0);
 }
+
+// Text can be extracted from a font without glyphs as well: only ink shows that it is there.
+test('every line of text leaves ink where it stands', async () => {
+  const file = join(folder, 'ink.pdf');
+  expect((await inProcess('lining', small, '-o', file, '--force')).code).toBe(0);
+  const bytes = readFileSync(file);
+  const { pages } = await readPdf(bytes);
+  const ink = await inkOf(bytes, 1);
+  expect(pages[0].texts.length).toBeGreaterThan(40);
+  for (const { text, x, y, widthMm } of pages[0].texts) {
+    const found = ink(x, y - 2.2, x + widthMm, y);
+    expect(found, text).toBeGreaterThan(0.08);
+    expect(found, text).toBeLessThan(0.75);
+  }
+  expect(ink(0, 0, 210, 15)).toBe(0);
+});
 
 test('the same pattern gives the same bytes', async () => {
   const files = ['same-1.pdf', 'same-2.pdf'].map((name) => join(folder, name));

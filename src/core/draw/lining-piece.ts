@@ -125,7 +125,9 @@ function nameMarks(surface: Surface, sheet: LiningSheet, x: number, y: number): 
   while (upper < 0 && ![-half, half].every((end) => holds(lining.seam, end, upper, 1.5)))
     upper += 0.5;
   drawText(surface, said.top, small, x, y + upper + 0.75 * small.sizeMm, 'middle');
-  for (const spot of lining.hinges) {
+  // On a small piece they would run into the arrow; the notes name the dots.
+  const named = lining.seamAcrossMm < 75 ? [] : lining.hinges;
+  for (const spot of named) {
     const end = spot.x > 0 ? 'end' : 'start';
     const side = spot.x > 0 ? -1 : 1;
     drawText(surface, said.hinge, small, x + spot.x + 5.5 * side, y + spot.y + 1.3, end);

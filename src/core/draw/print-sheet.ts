@@ -1,10 +1,11 @@
+/** Paper that a template can be printed on: A4 or Letter. */
+export type PrintPaper = 'a4' | 'letter';
+
 /** Paper that desk printers take: ISO 216 A4 and Letter, 8.5 × 11 inches; millimetres. */
 export const printPapers = {
   a4: { widthMm: 210, heightMm: 297 },
   letter: { widthMm: 215.9, heightMm: 279.4 },
-} as const;
-
-export type PrintPaper = keyof typeof printPapers;
+} as const satisfies Record<PrintPaper, { widthMm: number; heightMm: number }>;
 
 /** What both papers have room for inside every printer's border (millimetres). */
 export const safeArea = { widthMm: 190, heightMm: 254 } as const;

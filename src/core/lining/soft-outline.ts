@@ -9,7 +9,7 @@ type Point = readonly [x: number, y: number];
  */
 export interface SoftOutline {
   /** Corners in clockwise order on the page (y points down), millimetres; one or at least three. */
-  readonly corners: readonly Point[];
+  readonly corners: readonly (readonly [x: number, y: number])[];
   readonly radiusMm: number;
 }
 

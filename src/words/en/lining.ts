@@ -49,9 +49,9 @@ export const lining = {
     `Right sides together, sew from one hinge mark round the bottom to the other${f.gapMm > 0 ? `, and leave ${short(f.gapMm)} mm open between the bars for turning` : ''}.`,
   hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame' }) =>
     ({
-      asked: `Hinge marks: ${percent(f.share)} of the rim lies in the frame, as you said.`,
-      frame: `Hinge marks: ${percent(f.share)} of the rim lies in the frame, by the pattern’s frame.`,
-      usual: `Hinge marks: an estimate, ${percent(f.share)} of the rim in the frame (common practice, no source): mark where your own frame ends.`,
+      asked: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, as you said.`,
+      frame: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, by the pattern’s frame.`,
+      usual: `Hinge marks (dots): an estimate, ${percent(f.share)} of the rim in the frame (common practice, no source): mark where your frame ends.`,
     })[f.from],
   spiral:
     'The spiral’s step at the rim is left out: the outline is the closed ring halfway up the step.',
