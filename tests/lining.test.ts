@@ -16,6 +16,7 @@ import {
 import type { SoftOutline } from '../src/core/lining/soft-outline.js';
 import { completeShape, naturalOutline } from '../src/core/shape.js';
 import type { Shape } from '../src/core/shape.js';
+import { frameSchema } from '../src/core/pattern/schema.js';
 import type { Pattern } from '../src/core/pattern/schema.js';
 
 const turn = 2 * Math.PI;
@@ -150,6 +151,27 @@ test('marks lie where they should along the seam', () => {
     expect(Math.min(...gap.map(({ y }) => y))).toBeGreaterThan(0);
     expect(apart).toBeGreaterThan(33);
   }
+});
+
+test('the hinges stand where the pattern’s frame ends, unless something else is said', () => {
+  const shape = completeShape({ wedges: 7, rounds: 20, beadDiameterMm: 2.1, outline: 'circle' });
+  const frame = frameSchema.parse({
+    kind: 'half-round',
+    widthMm: 85,
+    heightMm: 42.5,
+    fixing: 'sewn',
+    ratio: 1.15,
+    gatherPercent: 0,
+  });
+  const pattern = { ...patternOf(shape), frame };
+  const lining = planLining(pattern);
+  expect(lining.openingFrom).toBe('frame');
+  // Half a circle of 85 mm, to the nearest whole stitch on either side.
+  const rim = Math.PI * acrossMm(shape);
+  const rail = (Math.PI * 85) / 2;
+  expect(Math.abs(lining.openingShare * rim - rail)).toBeLessThan(2 * shape.stitchWidthMm);
+  expect(planLining(pattern, { openingShare: 0.4 }).openingFrom).toBe('asked');
+  expect(planLining(patternOf(shape)).openingFrom).toBe('usual');
 });
 
 test('a measured panel of 95 mm with 5 mm allowance is cut 105 mm at the widest', () => {

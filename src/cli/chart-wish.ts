@@ -2,11 +2,15 @@ import type { Command } from 'commander';
 import type { Bead } from '../core/bead.js';
 import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
+import type { Mask } from '../core/importance/mask.js';
 import type { PanelWish } from '../core/make.js';
+import type { Frame } from '../core/pattern/schema.js';
 import type { Picture } from '../core/picture.js';
+import type { ShapeWish } from '../core/shape.js';
 import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
 import type { ChartOptions } from './chart-options.js';
+import { refuseFrameContradictions } from './frame-options.js';
 import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 import { similarTo } from './similar.js';
@@ -29,7 +33,31 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.paper,
     });
   }
+  if (options.dither !== undefined && options.useStock) {
+    throw new RondureError('options-contradict', {
+      first: '--dither',
+      second: '--use-stock',
+      why: en.expected.contradictions.ditherStock,
+    });
+  }
+  if (given('tidy') && given('dither')) {
+    throw new RondureError('options-contradict', {
+      first: '--tidy',
+      second: '--dither',
+      why: en.expected.contradictions.tidy,
+    });
+  }
+  if (given('ink') && (options.paper || options.art === 'photo')) {
+    throw new RondureError('options-contradict', {
+      first: '--ink',
+      second: options.paper ? '--paper' : '--art photo',
+      why: en.expected.contradictions.ink,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
+  refuseInputTwice('PICTURE', picture, options.mask, '--mask');
+  refuseInputTwice('--mask', options.mask ?? '', options.beads);
+  refuseFrameContradictions(options, picture, words);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
 }
@@ -43,10 +71,14 @@ export function panelWish(
     title: string;
     beads: readonly Bead[];
     diameterMm: number;
+    frame?: Frame | undefined;
+    mask?: Mask;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
   const { beads } = inputs;
+  const given = (key: string) => command.getOptionValueSource(key) === 'cli';
+  const shape = shapeWish(options, inputs.diameterMm);
   const indices = (option: string, names: readonly string[] = []) =>
     names.map((name) => beadNamed(beads, option, name));
   const keep = indices('--keep', options.keep);
@@ -65,7 +97,8 @@ export function panelWish(
     title: options.title ?? inputs.title,
     beads,
     colours: options.colors ?? options.colours,
-    shape: shapeWish(options, inputs.diameterMm),
+    shape: inputs.frame && !given('rounds') ? withoutRounds(shape) : shape,
+    ...(inputs.frame && { frame: inputs.frame }),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {
@@ -79,10 +112,21 @@ export function panelWish(
     },
     art: options.art,
     ...(options.paper && { paper: true }),
+    darkCover: options.ink / 100,
+    detail: options.detail,
+    ...(inputs.mask && { mask: inputs.mask }),
     background,
     keep,
     leaveOut,
+    proof: options.proof,
+    ...(options.useStock && { useStock: true }),
+    ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
+}
+
+/** A frame says how many rounds there are, where the maker does not. */
+function withoutRounds({ rounds: _default, ...shape }: ShapeWish): Omit<ShapeWish, 'rounds'> {
+  return shape;
 }
 
 export function beadNamed(beads: readonly Bead[], option: string, name: string): number {

@@ -9,6 +9,7 @@ import { addChartOptions } from './chart-options.js';
 import type { ChartOptions } from './chart-options.js';
 import { panelWish, refuseContradictions, titleFrom } from './chart-wish.js';
 import { runFolderCommand } from './folder-command.js';
+import { frameFor } from './frame-options.js';
 import type { Io } from './io.js';
 import { paletteFor } from './palette-for.js';
 
@@ -30,14 +31,18 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
     // The palette is read and the fonts are loaded while another thread decodes the picture.
-    const [picture, palette] = await Promise.all([
+    const { mask: maskName } = options;
+    const [picture, palette, mask, frame] = await Promise.all([
       readBytes(argument).then((bytes) => readPicture(bytes, argument)),
       paletteFor(options),
+      maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
+      frameFor(options, words),
       bundledFonts(),
     ]);
     progress.say(words.cli.steps.choosing);
     const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
-    const wish = panelWish(command, { picture, pictureName, title, ...palette });
+    const masked = mask && { mask: { picture: mask, name: maskName! } };
+    const wish = panelWish(command, { picture, pictureName, title, ...palette, ...masked, frame });
     const { pattern, report } = makePattern(wish);
     report.warnings.unshift(...palette.notes);
     return { pattern, report, wishMm: wish.acrossMm };

@@ -31,9 +31,15 @@ const usage = new Set<string>([
   'recolour-nothing-left',
 ]);
 const impossible = new Set<string>([
+  'frame-measure-impossible',
+  'frame-out-of-reach',
+  'frame-too-wide',
+  'frame-rail-too-long',
+
   'shape-impossible',
   'across-out-of-reach',
   'nothing-to-bead',
+  'stock-too-small',
   'lining-impossible',
 ]);
 

@@ -35,6 +35,8 @@ const groupOf: Record<string, Group> = {
   '--repeat': 'picture',
   '--art': 'picture',
   '--paper': 'picture',
+  '--ink': 'picture',
+  '--mask': 'picture',
   '--from-picture': 'picture',
   '--rows': 'picture',
   '--columns': 'picture',
@@ -45,8 +47,32 @@ const groupOf: Record<string, Group> = {
   '--leave-out': 'colours',
   '--unpainted': 'colours',
 };
-for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
+for (const name of [
+  '--swap',
+  '--merge',
+  '--limit',
+  '--use-stock',
+  '--proof',
+  '--tidy',
+  '--dither',
+  '--detail',
+])
+  groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+for (const name of [
+  '--frame',
+  '--bare-rounds',
+  '--kind',
+  '--width',
+  '--height',
+  '--corner-radius',
+]) {
+  groupOf[name] = 'frame';
+}
+for (const name of ['--hinge-width', '--fixing', '--channel-depth', '--hole-spacing']) {
+  groupOf[name] = 'frame';
+}
+for (const name of ['--ratio', '--gather']) groupOf[name] = 'frame';
 for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
   groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];

@@ -8,6 +8,7 @@ import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import { addFindCommand } from './find.js';
+import { addFrameCommand } from './frame.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
 import { addLiningCommand } from './lining.js';
@@ -17,9 +18,12 @@ import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
 
-/** Control characters in names must not reach a terminal; line ends stay, for lists of problems. */
+/**
+ * Control characters in names must not reach a terminal; line ends stay only where a list of
+ * problems goes on.
+ */
 // eslint-disable-next-line no-control-regex
-const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
+const controls = /\n(?! {2}\S)|[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
 
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {
@@ -48,6 +52,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addReadCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
+  addFrameCommand(program, words, io);
   addLiningCommand(program, words, io);
   layOutHelp(program, words);
   return program;

@@ -13,6 +13,10 @@ export { ciede2000, ciede2000Fast } from './colour/ciede2000.js';
 export { hexToLab65 } from './colour/lab.js';
 export { RondureError, errorSentence, warningSentence } from './errors.js';
 export type { ErrorCode, Warning, WarningCode } from './errors.js';
+export { frameText, parseFrame } from './frame/frame-file.js';
+export { planFrame, roundsForFrame } from './frame/plan.js';
+export { railLengthMm } from './frame/rail.js';
+export { wornWidthMm } from './frame/worn.js';
 export { acrossMm, finishedEdge, holeRadius, ringLine, roundsForAcross } from './geometry/edge.js';
 export { panelFootprints } from './geometry/footprints.js';
 export type { Footprints } from './geometry/footprints.js';
@@ -67,6 +71,8 @@ export {
   stitchesBefore,
   stitchesInRound,
 } from './shape.js';
+export { stockLimits, withinStock } from './stock/limits.js';
+export type { StockReport } from './stock/report.js';
 export { colourChanges } from './texts/runs.js';
 export { materials, materialsCsv } from './texts/materials.js';
 export { readRoundList } from './texts/read-rounds.js';

@@ -4,11 +4,14 @@ import type { BeadWish } from './decide-beads.js';
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
+import { bareRoundsOf, bareUnderFrame, frameWarnings, roundsForFrame } from './frame/plan.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
+import { maskOfStitches, saysNothing } from './importance/mask.js';
+import type { Mask } from './importance/mask.js';
 import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
-import type { Pattern, PatternPicture, Place } from './pattern/schema.js';
+import type { Frame, Pattern, PatternPicture, Place } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { decideArt } from './sampling/art.js';
 import { evenPaper } from './sampling/paper.js';
@@ -17,6 +20,7 @@ import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
 import { completeShape, shapeWarnings } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
+import type { StockReport } from './stock/report.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
@@ -39,6 +43,8 @@ export interface PanelWish extends BeadWish {
   shape: Omit<ShapeWish, 'rounds'> & { rounds?: number };
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
   acrossMm?: number;
+  /** The purse frame: gives `rounds` where neither they nor `acrossMm` are given, and bares its rim. */
+  frame?: Frame;
   /** Face angle of the start mark, clockwise from 12 o’clock; the rim's step at the top when absent. */
   startDegrees?: number;
   /** How the picture lies on the panel. */
@@ -47,6 +53,10 @@ export interface PanelWish extends BeadWish {
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
+  /** What matters most, painted white on a picture laid like the main one. */
+  mask?: Mask;
+  /** Share that a clearly darker colour must cover to win a stitch of a drawing, 0 to 1. */
+  darkCover?: number;
 }
 
 /** What a maker wants to know of the result, besides the pattern itself. */
@@ -58,15 +68,24 @@ export interface PanelReport {
   beads: number;
   /** Bead colours used. */
   colours: number;
+  /** The largest number of colours that was allowed. */
+  mostColours: number;
   /** Size of the finished panel, millimetres. */
   acrossMm: number;
-  /** Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead. */
+  /**
+   * Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead, after tidying or
+   * dithering; `choice.objective` is before.
+   */
   meanDifference: number;
   worstDifference: number;
+  /** Steps that the proof of the choice took. */
+  proofSteps: number;
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
   warnings: Warning[];
+  /** With `useStock`: what is taken from the jars. */
+  stock?: StockReport;
 }
 
 /**
@@ -74,7 +93,8 @@ export interface PanelReport {
  * same bytes in every engine. `examples/` holds whole programs around it.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   `nothing-to-bead`, and those of `chooseBeads`
+ *   `nothing-to-bead`, those of `chooseBeads`, and with a frame those of `planFrame` and
+ *   `roundsForFrame`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);
@@ -82,6 +102,8 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     shape,
     wish.startDegrees === undefined ? {} : { startDegrees: wish.startDegrees },
   );
+  const frame = wish.frame && { ...wish.frame, bareRounds: bareRoundsOf(wish.frame, shape) };
+  const frameNotes = frame ? frameWarnings(frame, geometry) : [];
   const footprints = panelFootprints(geometry);
   const seen = wish.paper ? evenPaper(wish.picture) : wish.picture;
   const place = placePicture(wish.picture, geometry, wish.place);
@@ -96,12 +118,25 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     footprints,
     art,
     ...(wish.paper && { paper: true }),
+    ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
-  const repeat = wish.place.repeat ?? false;
-  const chosen = decideBeads(wish, { geometry, footprints, colours, repeat });
+  const inFrame = frame ? bareUnderFrame(frame, geometry) : undefined;
+  inFrame?.forEach((one, s) => (colours.bare[s] ||= one));
+  // Where a frame bares stitches, the wedges no longer hold the same string.
+  const repeat = (wish.place.repeat ?? false) && !inFrame?.includes(1);
+  const mask =
+    wish.mask && maskOfStitches(wish.mask, wish.picture, { geometry, footprints, place });
+  const panel = { geometry, footprints, colours, repeat, ...(mask && { mask }) };
+  const chosen = decideBeads(wish, panel);
   const lettered = letterBeads(wish.beads, chosen.beadOf);
-  const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
+  const warnings = [
+    ...shapeWarnings(shape, wish.shape.beadDiameterMm),
+    ...frameNotes,
+    ...chosen.warnings,
+  ];
+  if (mask && saysNothing(mask))
+    warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
   for (const kept of wish.keep ?? []) {
     if (!lettered.order.includes(kept)) {
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
@@ -132,18 +167,22 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
       },
     ],
     choice: chosen.choice,
+    ...(frame && { frame }),
   };
   const report: PanelReport = {
     rounds: shape.rounds,
     stitches: geometry.count,
     beads: chosen.beadOf.reduce((sum, index) => sum + (index >= 0 ? 1 : 0), 0),
     colours: lettered.beads.length,
+    mostColours: wish.colours,
     acrossMm: acrossMm(shape),
-    meanDifference: chosen.choice.objective,
+    meanDifference: chosen.mean,
     worstDifference: chosen.worst,
+    proofSteps: chosen.proofSteps,
     art,
     artDecided: wishedArt === 'auto',
     warnings,
+    ...(chosen.stock && { stock: chosen.stock }),
   };
   return { pattern, report };
 }
@@ -151,6 +190,9 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
 function shapeFor(wish: PanelWish): Shape {
   const { acrossMm: across } = wish;
   const first = completeShape({ ...wish.shape, rounds: wish.shape.rounds ?? 20 });
+  if (wish.frame && wish.shape.rounds === undefined && across === undefined) {
+    return { ...first, rounds: roundsForFrame(wish.frame, first, wish.startDegrees) };
+  }
   if (across === undefined) return first;
   const rounds = roundsForAcross(first, across);
   const shape = { ...first, rounds };

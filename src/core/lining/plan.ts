@@ -1,4 +1,5 @@
 import { RondureError } from '../errors.js';
+import { stretchIn } from '../frame/plan.js';
 import { acrossMm, cornerRadius } from '../geometry/edge.js';
 import { panelGeometry } from '../geometry/panel.js';
 import type { PanelGeometry } from '../geometry/panel.js';
@@ -32,7 +33,10 @@ export interface LiningWish {
   readonly allowanceMm?: number;
   /** How much narrower than the panel the lining is, at its widest place. */
   readonly easeMm?: number;
-  /** Share of the rim that lies in the frame, 0 to 1, centred at 12 o'clock. */
+  /**
+   * Share of the rim that lies in the frame, 0 to 1, centred at 12 o'clock. Left out: by the
+   * pattern's frame, or as usual where it has none.
+   */
   readonly openingShare?: number;
   /** Length of the gap for turning: at the bottom, on a polygon in the middle of a side there. */
   readonly gapMm?: number;
@@ -52,7 +56,7 @@ export interface Lining {
   readonly easeMm: number;
   readonly openingShare: number;
   /** Where the opening comes from. */
-  readonly openingFrom: 'asked' | 'usual';
+  readonly openingFrom: 'asked' | 'frame' | 'usual';
   readonly gapMm: number;
   /** The closed ring stands for a spiral's stepped rim. */
   readonly spiral: boolean;
@@ -97,7 +101,8 @@ export function planLining(pattern: Pattern, wish: LiningWish = {}): Lining {
   };
   const cut = grown(seam, allowanceMm);
   const length = lengthOfOutline(seam);
-  const openingShare = wish.openingShare ?? usualLining.openingShare;
+  const framed = shareInFrame(pattern, geometry);
+  const openingShare = wish.openingShare ?? framed ?? usualLining.openingShare;
   const mostGap = (1 - openingShare) * length - 2 * leastSeamMm;
   const gapMm = wish.gapMm ?? Math.max(0, Math.min(usualLining.gapMm, mostGap));
   require('gap', gapMm, 0, Math.max(0, mostGap));
@@ -113,7 +118,7 @@ export function planLining(pattern: Pattern, wish: LiningWish = {}): Lining {
     allowanceMm,
     easeMm,
     openingShare,
-    openingFrom: wish.openingShare === undefined ? 'usual' : 'asked',
+    openingFrom: wish.openingShare !== undefined ? 'asked' : framed ? 'frame' : 'usual',
     gapMm,
     spiral: shape.construction === 'spiral',
     pieces: panels.length === 2 && !alike(pattern, seam, index) ? 1 : 2,
@@ -138,6 +143,12 @@ export function closedRim(geometry: PanelGeometry): SoftOutline {
     return [reach * Math.sin(angle), -reach * Math.cos(angle)] as const;
   });
   return { corners, radiusMm: 0 };
+}
+
+/** Share of the rim that lies in the pattern's frame, by the stitches in it. */
+function shareInFrame({ frame }: Pattern, geometry: PanelGeometry): number | undefined {
+  const stretch = frame && stretchIn(frame, geometry);
+  return stretch && stretch.lengthMm / stretch.rim.lengthMm;
 }
 
 /**

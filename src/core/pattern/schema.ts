@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { en } from '../../words/index.js';
+import { frameFault } from '../frame/measures.js';
 
 /** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
 export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
@@ -48,6 +49,7 @@ export const beadSchema = z.strictObject({
   diameterMm: positive.optional(),
   beadsPerGram: positive.optional(),
   grams: notNegative.optional().describe('grams in stock'),
+  count: notNegative.optional().describe('beads in stock, counted; goes before grams'),
   price: notNegative.optional().describe('price of one packet'),
   packGrams: positive.optional(),
 });
@@ -98,13 +100,30 @@ export const panelSchema = z.strictObject({
     .describe('round r has N·r characters in working order'),
 });
 
+const count = z.number().int().min(0);
+
+export const tidySchema = z
+  .strictObject({
+    percent: notNegative.describe('what tidying was allowed to cost, percent of the objective'),
+    costPercent: notNegative.describe('what it cost'),
+    changesBefore: count.describe('colour changes along the thread'),
+    changesAfter: count,
+    straysBefore: count.describe('stitches none of whose neighbours has their bead'),
+    straysAfter: count,
+  })
+  .describe('how the beads were tidied after the choice');
+
 export const choiceSchema = z
   .strictObject({
-    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches'),
-    lowerBound: notNegative.optional(),
+    objective: notNegative.describe(
+      'mean CIEDE2000 over the beaded stitches, weighted as chosen, before any tidying',
+    ),
+    lowerBound: notNegative.optional().describe('no choice under the same rules is below this'),
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
-    proven: z.boolean().optional(),
+    proven: z.boolean().optional().describe('whether the gap is at most 1e-6'),
     method: words(200),
+    tidy: tidySchema.optional(),
+    dither: z.strictObject({ strength: finite.min(0).max(1) }).optional(),
   })
   .describe('how good the choice of beads is');
 
@@ -114,6 +133,29 @@ export const threadSchema = z
     lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
   })
   .describe('the thread and how it is strung');
+
+export const frameSchema = z
+  .strictObject({
+    kind: z
+      .enum(['half-round', 'squared', 'oval'])
+      .describe('half an ellipse; straight with rounded corners; an ellipse that bends in again'),
+    widthMm: positive.describe('at its widest'),
+    heightMm: positive.describe('from the line between the hinges to the top'),
+    cornerRadiusMm: notNegative.optional().describe('of a squared frame'),
+    hingeWidthMm: positive.optional().describe('between the hinges of an oval frame'),
+    fixing: z.enum(['sewn', 'glued']),
+    channelDepthMm: positive.optional().describe('of a frame that is glued on'),
+    holeSpacingMm: positive.optional().describe('of a frame that is sewn on'),
+    ratio: finite
+      .refine((value) => value >= 1 && value <= 2, en.expected.pattern.between(1, 2))
+      .describe('wished width of the panel as worn, over the width of the frame'),
+    gatherPercent: finite
+      .refine((value) => value >= -10 && value <= 30, en.expected.pattern.between(-10, 30))
+      .describe('by how much the rim in the frame is longer than the rail'),
+    bareRounds: z.number().int().min(0).max(80).optional().describe('rounds without beads'),
+  })
+  .refine((frame) => frameFault(frame) === undefined, en.expected.pattern.frame)
+  .describe('the purse frame, as it was measured; its stretch of the rim is centred at the top');
 
 const open = z.record(z.string(), z.unknown());
 
@@ -127,7 +169,7 @@ export const patternSchema = z.strictObject({
   panels: z.array(panelSchema).min(1).max(2),
   choice: choiceSchema.optional(),
   swatch: open.optional(),
-  frame: open.optional(),
+  frame: frameSchema.optional(),
   thread: threadSchema.optional(),
 });
 
@@ -145,6 +187,8 @@ export interface Panel extends z.infer<typeof panelSchema> {}
 export interface Choice extends z.infer<typeof choiceSchema> {}
 /** The thread and how it is strung. */
 export interface Thread extends z.infer<typeof threadSchema> {}
+/** A purse frame as it was measured, and how a panel is to sit in it. */
+export interface Frame extends z.infer<typeof frameSchema> {}
 /** A whole pattern, as pattern.json holds it; lengths in millimetres. */
 export interface Pattern extends z.infer<typeof patternSchema> {}
 

@@ -20,6 +20,19 @@ const moreFaults = ({ where, more = 0 }: { where: string; more?: number }) =>
   more === 0
     ? ''
     : ` ${more === 1 ? 'One more cell' : `${more} more cells`} cannot be used: rondure beads ${where} lists them all.`;
+/** What a purchase weighs and costs, as far as it is known. */
+const bought = (f: {
+  grams: number | undefined;
+  packets: number | undefined;
+  cost: number | undefined;
+}) => {
+  const parts = [
+    f.grams === undefined ? [] : `${f.grams} g`,
+    f.packets === undefined ? [] : `${f.packets} ${f.packets === 1 ? 'packet' : 'packets'}`,
+    f.cost === undefined ? [] : `for ${f.cost.toFixed(2)}`,
+  ].flat();
+  return parts.length > 0 ? `, ${parts.join(', ')}` : '';
+};
 
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
@@ -72,6 +85,23 @@ export const errors = {
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>
     'No stitch would carry a bead, because the picture does not reach the panel: check --place, --zoom and --shift, or give a --background colour.',
+  'stock-too-small': (f: {
+    missing: number;
+    needed: number;
+    most: number;
+    moreColoursHelp: boolean;
+    purchase:
+      | {
+          id: string;
+          name: string;
+          beads: number;
+          grams: number | undefined;
+          packets: number | undefined;
+          cost: number | undefined;
+        }
+      | undefined;
+  }) =>
+    `The beads in stock are ${f.missing} too few: this panel needs ${f.needed}, and the ${f.most === 1 ? 'one colour that it may have holds' : `${f.most} colours that it may have hold`} ${f.needed - f.missing} at most, with a reserve left in each jar (one in ten, at least 30). ${f.purchase ? `The cheapest cure: buy ${f.purchase.beads} of ${f.purchase.name} (${f.purchase.id})${bought(f.purchase)}. Or` : 'No purchase of one bead alone mends that:'} ${f.moreColoursHelp ? 'allow more --colours, or ' : ''}make the panel smaller.`,
   interrupted: () => 'Interrupted: nothing was written.',
   'colour-not-hex': (f: { got: string }) =>
     `"${f.got}" is not a colour: write it as six digits, for instance d9b36a.`,
@@ -178,6 +208,12 @@ export const errors = {
     limitMegapixels: number;
   }) =>
     `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+  'mask-shape-differs': (f: {
+    name: string;
+    mask: { width: number; height: number };
+    picture: { width: number; height: number };
+  }) =>
+    `The mask ${f.name} is ${f.mask.width} × ${f.mask.height} pixels, and the picture is ${f.picture.width} × ${f.picture.height}: give both the same proportions, best by painting the mask over a copy of the picture.`,
   'picture-invisible': (f: { name: string }) =>
     `Nothing is to be seen in ${named(f.name)}, since all of it is transparent: save it with its layers switched on.`,
   'svg-entities': (f: { name: string }) =>
@@ -192,6 +228,38 @@ export const errors = {
     `The four round corner marks of the blank chart are not to be found in ${named(f.name)} (${f.found === 0 ? 'nothing looks like one' : `${f.found} dark round ${f.found === 1 ? 'spot is' : 'spots are'} there, but no four that fit`}): photograph the whole page, flat and sharp, with all four marks clean and in sight${f.found >= 4 ? ', and check that blank.json belongs to this page' : ''}.`,
   'blank-not-coloured': (f: { name: string }) =>
     `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
+
+  // purse frames
+  'frame-measure-impossible': (f: {
+    what: FrameMeasure;
+    gotMm: number;
+    leastMm: number;
+    mostMm: number;
+  }) =>
+    `A purse frame cannot have ${frameMeasure[f.what]} of ${tenths(f.gotMm)} mm: measure again; here it lies between ${tenths(f.leastMm)} and ${tenths(f.mostMm)} mm.`,
+  'frame-out-of-reach': (f: { widthMm: number; leastMm: number; mostMm: number }) =>
+    `No panel of 2 to 80 rounds suits a frame ${tenths(f.widthMm)} mm wide: with this stitch and ratio it must be between ${f.leastMm} and ${f.mostMm} mm.`,
+  'frame-too-wide': (f: {
+    widthMm: number;
+    rounds: number;
+    wornMm: number;
+    from: number;
+    to: number;
+  }) =>
+    `The frame is ${tenths(f.widthMm)} mm wide, and a panel of ${f.rounds} rounds only ${tenths(f.wornMm)} mm as it is worn: take ${f.from === f.to ? `${f.from} rounds` : `${f.from} to ${f.to} rounds`}, or leave out --rounds and --across.`,
+  'frame-rail-too-long': (f: {
+    railMm: number;
+    rounds: number;
+    rimMm: number;
+    leastRounds?: number;
+  }) =>
+    `The rail of the frame is ${tenths(f.railMm)} mm long, and the rim of a panel of ${f.rounds} rounds ${tenths(f.rimMm)} mm all round, of which a tenth at least must be left to sew together: check the frame's width and height${f.leastRounds === undefined ? '' : `, or take --rounds ${f.leastRounds} or more`}.`,
+  'frame-not-ours': (f: { where: string }) =>
+    `${Named(f.where)} is not a frame of ours: make one with rondure frame.`,
+  'frame-too-new': (f: { where: string; version: number }) =>
+    `${Named(f.where)} was written by a newer Rondure (frame version ${f.version}): update Rondure, or make the frame anew with rondure frame.`,
+  'frame-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
+    `${Named(f.where)}: ${f.path}: ${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}.`,
 
   // the folder that is written
   'lining-impossible': (f: {
@@ -224,3 +292,14 @@ export const errors = {
   'output-disk-full': (f: { dir: string }) =>
     `There is no room left on the disk for ${f.dir}: make room, or choose another place with -o.`,
 };
+
+const frameMeasure = {
+  width: 'a width',
+  height: 'a height',
+  corner: 'a corner radius',
+  hinge: 'a distance between the hinges',
+  channel: 'a channel depth',
+  holes: 'a distance between the holes',
+};
+export type FrameMeasure = keyof typeof frameMeasure;
+const tenths = (mm: number): string => String(Math.round(mm * 10) / 10);

@@ -15,6 +15,7 @@ export const expected = {
     zeroOrMore: 'expected 0 or more',
     atMost: (most: number) => `expected at most ${most}`,
     between: (least: number, most: number) => `expected a number from ${least} to ${most}`,
+    frame: 'expected measurements of one frame that go together',
     hex: 'expected a colour as #rrggbb in small letters',
     letter: 'expected one letter from A to Z other than I and O',
     base64: 'expected base64',
@@ -26,6 +27,9 @@ export const expected = {
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
+    ditherStock: 'dithering spends beads as the shades fall, and cannot keep to what a jar holds',
+    tidy: 'tidying takes away the single beads that dithering strews in; choose one of the two',
+    ink: 'it is about the outlines of drawings, and --paper has a rule of its own for lines',
     input: 'standard input can be read once only',
   },
 };

@@ -23,7 +23,7 @@ export const lining = {
     allowance: 'seam allowance all round, 0 to 30 mm',
     ease: 'how much narrower than the panel the lining is, 0 to 50 mm',
     opening: 'share of the rim that lies in the frame, per cent, 10 to 90',
-    openingDefault: '45',
+    openingDefault: 'what the pattern’s frame takes, else 45',
     gap: 'gap for turning, 0 to 200 mm',
     gapDefault: '35mm, less on a small panel',
     paper: 'paper to print on',
