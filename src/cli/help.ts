@@ -88,7 +88,8 @@ export function layOutHelp(program: Command, words: Words): void {
   for (const command of program.commands) {
     command.copyInheritedSettings(program);
     for (const option of command.options) {
-      option.helpGroup(words.cli.groups[groupOf[option.long ?? ''] ?? 'rest']);
+      const usual = words.cli.groups[groupOf[option.long ?? ''] ?? 'rest'];
+      option.helpGroup(option.helpGroupHeading ?? usual);
       if (option.argChoices) option.argParser(choiceOf(option, option.argChoices));
     }
     const help = new Option('-h, --help', words.cli.options.help);

@@ -32,6 +32,7 @@ interface LiningOptions {
 export function addLiningCommand(program: Command, words: Words, io: Io): void {
   const said = words.lining.options;
   const { allowanceMm, easeMm, openingPercent, gapMm } = liningLimits;
+  const { making } = words.cli.groups;
   const between = (flags: string, text: string, { least, most }: { least: number; most: number }) =>
     option(flags, text).argParser(lengthBetween(flags.split(' ')[0], least, most));
   const command = program
@@ -41,7 +42,7 @@ export function addLiningCommand(program: Command, words: Words, io: Io): void {
     .addHelpText('before', words.lining.examples);
   const options = [
     option('-o, --output <FILE>', said.output),
-    shown(option('--panel <PANEL>', said.panel), said.panelDefault),
+    shown(option('--panel <PANEL>', said.panel), said.panelDefault).helpGroup(making),
     shown(
       option('--measured <SIZE>', said.measured).argParser(length('--measured')),
       said.measuredDefault,
@@ -53,7 +54,9 @@ export function addLiningCommand(program: Command, words: Words, io: Io): void {
       said.openingDefault,
     ),
     shown(between('--gap <SIZE>', said.gap, gapMm), said.gapDefault),
-    shown(option('--paper <PAPER>', said.paper).choices(['a4', 'letter']), 'a4'),
+    shown(option('--paper <PAPER>', said.paper).choices(['a4', 'letter']), 'a4').helpGroup(
+      words.cli.groups.printing,
+    ),
     ...printOptions(words),
     shown(option('--force', said.force), words.cli.options.off),
   ];
