@@ -67,6 +67,13 @@ test('folders, dead links, bad names and files in the way are refused', async ()
   expect(readdirSync(folder).sort()).toEqual(['dead', 'dir', 'plain']);
 });
 
+test('what a killed run left beside the file goes with the next one', async () => {
+  // No process has a number as large as this (Linux: at most 2^22).
+  writeFileSync(join(folder, '.x.pdf.rondure-new-99999999-0123abcd'), 'half');
+  await writeOutputFile(join(folder, 'x.pdf'), '%one', plain);
+  expect(readdirSync(folder)).toEqual(['x.pdf']);
+});
+
 test('a link to a file of ours stays a link', async () => {
   writeFileSync(join(folder, 'real.pdf'), '%one');
   symlinkSync('real.pdf', join(folder, 'link.pdf'));
