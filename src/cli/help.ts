@@ -73,6 +73,8 @@ for (const name of ['--hinge-width', '--fixing', '--channel-depth', '--hole-spac
   groupOf[name] = 'frame';
 }
 for (const name of ['--ratio', '--gather']) groupOf[name] = 'frame';
+for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
+  groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
@@ -90,7 +92,8 @@ export function layOutHelp(program: Command, words: Words): void {
   for (const command of program.commands) {
     command.copyInheritedSettings(program);
     for (const option of command.options) {
-      option.helpGroup(words.cli.groups[groupOf[option.long ?? ''] ?? 'rest']);
+      const usual = words.cli.groups[groupOf[option.long ?? ''] ?? 'rest'];
+      option.helpGroup(option.helpGroupHeading ?? usual);
       if (option.argChoices) option.argParser(choiceOf(option, option.argChoices));
     }
     const help = new Option('-h, --help', words.cli.options.help);

@@ -11,6 +11,7 @@ import { addFindCommand } from './find.js';
 import { addFrameCommand } from './frame.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
+import { addLiningCommand } from './lining.js';
 import { addMendCommand } from './mend.js';
 import { addShoppingCommand } from './shopping.js';
 import { addRedrawCommand } from './redraw.js';
@@ -54,6 +55,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
   addFrameCommand(program, words, io);
+  addLiningCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

@@ -32,6 +32,7 @@ export const cli = {
     frame: 'The purse frame:',
     thread: 'The thread:',
     amount: 'How much:',
+    making: 'Making up:',
     printing: 'What is written and printed:',
     rest: 'More options:',
   },

@@ -8,6 +8,7 @@ import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { frame } from './frame.js';
+import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { palette } from './palette.js';
 import { pattern } from './pattern.js';
@@ -31,6 +32,7 @@ const english = {
   expected,
   warnings,
   frame,
+  lining,
   lists,
   palette,
   pattern,
