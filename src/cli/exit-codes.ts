@@ -35,6 +35,7 @@ const impossible = new Set<string>([
   'across-out-of-reach',
   'nothing-to-bead',
   'stock-too-small',
+  'stock-too-small-for-plain',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

@@ -5,6 +5,7 @@ export const expected = {
   length: 'a length such as 90, 90mm, 9cm or 3.5in',
   shift: 'two numbers in millimetres such as 3,-2',
   title: '1 to 200 letters on one line',
+  back: 'a picture, plain: and a bead such as plain:op-07, or same',
   background: 'a colour such as ffffff, a bead of the palette, or bare',
   /** In a pattern file, where the sentence begins with the place. */
   pattern: {

@@ -16,6 +16,7 @@ import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
 import { recolour } from './recolour.js';
 import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
 import { stringing } from './stringing.js';
 
 const english = {
@@ -37,6 +38,7 @@ const english = {
   read,
   recolour,
   rounds,
+  sewing,
   stringing,
 };
 
