@@ -48,7 +48,7 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
       title,
       ...palette,
       ...masked,
-      back: back?.(palette.beads),
+      back: back(palette.beads),
     });
     const { pattern, report } = makePattern(wish);
     report.warnings.unshift(...palette.notes);
