@@ -13,6 +13,7 @@ const verdicts: Record<string, 'photo' | 'drawing'> = {
   'pictures/cat-chelsea.png': 'photo',
   'pictures/dahlia.jpg': 'photo',
   'pictures/flamingo.png': 'drawing',
+  'pictures/format-dahlia.webp': 'photo',
   'pictures/moon.svg': 'drawing',
   'pictures/nesting-doll.svg': 'drawing',
   'pictures/onebit-engraving.png': 'drawing',

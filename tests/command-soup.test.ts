@@ -135,7 +135,7 @@ function fault(
   if (/\n\s+at |\bundefined\b|\[object /.test(err)) return 'is no sentence';
   // eslint-disable-next-line no-control-regex
   if (/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/.test(err)) return 'control characters';
-  if (asksForJson(argv)) {
+  if (wantsJson(argv)) {
     const { error } = JSON.parse(err);
     const keys = Object.keys(error).join();
     return keys === 'code,message,facts' && error.code in en.errors ? undefined : `JSON of ${keys}`;

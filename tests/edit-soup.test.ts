@@ -60,7 +60,7 @@ it('any mixture of options of redraw, check and rounds ends well or in a sentenc
         expect([0, 2, 3, 4], err).toContain(code);
         expect(code === 0 ? err : out).toBe('');
         expect(err).not.toMatch(/\n\s+at |undefined|NaN\./);
-        if (code !== 0 && asksForJson(argv)) {
+        if (code !== 0 && wantsJson(argv)) {
           expect(JSON.parse(err).error.message).toMatch(/^\S/);
         }
       }),

@@ -200,6 +200,7 @@ describe('tidying', () => {
       place: { place: 'fill' },
       art: 'photo',
       background: '#ffffff',
+      detail: 0,
     } as const;
     const plain = makePattern(wish);
     expect(plain.pattern.choice).not.toHaveProperty('tidy');

@@ -9,7 +9,7 @@ import { RondureError } from '../src/core/errors.js';
 import { panelFootprints } from '../src/core/geometry/footprints.js';
 import { backStartDegrees, meetingStitch, pairStartDegrees } from '../src/core/geometry/meet.js';
 import { panelGeometry } from '../src/core/geometry/panel.js';
-import { stitchImportance } from '../src/core/importance/stitch-importance.js';
+import { defaultDetail, stitchImportance } from '../src/core/importance/stitch-importance.js';
 import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
 import { readPalette } from '../src/core/palette/read-palette.js';
@@ -200,7 +200,7 @@ describe('a pattern of two panels', () => {
       labs.push(...own);
       const { neighbours } = footprints;
       const weighed = { geometry, neighbours, labs: Float64Array.from(own), bare };
-      weights.push(...stitchImportance({ ...weighed, detail: 0.4, repeat: false }).weights);
+      weights.push(...stitchImportance({ ...weighed, detail: defaultDetail, repeat: false }).weights);
     });
     const expected = chooseBeads({
       stitches: Float64Array.from(labs),

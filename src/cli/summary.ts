@@ -6,7 +6,13 @@ import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
 type FromPicture =
-  'meanDifference' | 'worstDifference' | 'mostColours' | 'art' | 'artDecided' | 'stock';
+  | 'meanDifference'
+  | 'worstDifference'
+  | 'proofSteps'
+  | 'mostColours'
+  | 'art'
+  | 'artDecided'
+  | 'stock';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>> & { recoloured?: RecolourReport };

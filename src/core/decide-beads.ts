@@ -66,6 +66,8 @@ export interface SharedDecision {
   /** In the order in which the panels were given. */
   readonly panels: readonly PanelDecision[];
   readonly choice: Choice;
+  /** Steps that the proof of the choice took. */
+  readonly proofSteps: number;
   readonly warnings: readonly Warning[];
   /** With `useStock`: what is taken from the jars. */
   readonly stock?: StockReport;
@@ -168,6 +170,7 @@ export function decideBeadsTogether(
   return {
     panels: finished.map(({ beadOf, mean, worst }) => ({ beadOf, mean, worst })),
     choice,
+    proofSteps: unlimited.steps,
     warnings: stocked?.warnings ?? [],
     ...(stock && { stock, limits: stocked.limits }),
   };

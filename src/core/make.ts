@@ -85,6 +85,8 @@ export interface PanelReport {
    */
   meanDifference: number;
   worstDifference: number;
+  /** Steps that the proof of the choice took. */
+  proofSteps: number;
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
@@ -162,6 +164,7 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     acrossMm: acrossMm(shape),
     meanDifference,
     worstDifference,
+    proofSteps: chosen.proofSteps,
     art: front.entry.art,
     artDecided,
     panels: facts.map((one, n) => {

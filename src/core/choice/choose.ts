@@ -54,6 +54,8 @@ export interface ChoiceResult {
   readonly proven: boolean;
   /** How it was found: a stable name for files and programs. */
   readonly method: string;
+  /** Steps that the proof took; 0 without one. */
+  readonly steps: number;
 }
 
 /**
@@ -110,6 +112,7 @@ export function chooseBeads(input: ChoiceInput): ChoiceResult {
     gap,
     proven: gap <= 1e-6,
     method: found.method,
+    steps: found.steps,
   };
 }
 
@@ -118,20 +121,20 @@ function search(
   problem: Problem,
   start: readonly number[],
   { proof = 'normal', stop }: ChoiceInput,
-): { open: number[]; bound: number; method: string } {
+): { open: number[]; bound: number; method: string; steps: number } {
   if (proof === 'off') {
     const open = swapsAndKicks(problem, start);
     const bound = lowerBound(problem, open, costOf(problem, open));
-    return { open, bound, method: 'greedy+swaps+kicks' };
+    return { open, bound, method: 'greedy+swaps+kicks', steps: 0 };
   }
   // Kicks wait until the first prices have not settled the matter, which they mostly do.
   const swaps = makeSearch(problem, start);
   swaps.descend();
-  const { open, bound } = prove(problem, Array.from(swaps.open), proofBudgets[proof], {
+  const { open, bound, steps } = prove(problem, Array.from(swaps.open), proofBudgets[proof], {
     improve: (best) => swapsAndKicks(problem, best),
     stop,
   });
-  return { open, bound, method: 'greedy+swaps+kicks+proof' };
+  return { open, bound, method: 'greedy+swaps+kicks+proof', steps };
 }
 
 /** The nearest open candidate of each place; ties go to the one that stands first in `open`. */
