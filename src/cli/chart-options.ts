@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { defaultDetail } from '../core/importance/stitch-importance.js';
 import { darkWinsFromCover } from '../core/sampling/drawing.js';
 import type { Words } from '../words/index.js';
+import { frameOptions } from './frame-options.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions, writeOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
@@ -36,6 +37,8 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   tidy: number;
   dither?: number;
   title?: string;
+  frame?: string;
+  bareRounds?: number;
 }
 
 /** Adds every option of `chart`, each with its default shown in help. */
@@ -69,6 +72,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--use-stock', said.useStock), said.off),
     decimal('--tidy <PERCENT>', said.tidy, 0, 100).default(3),
     shown(decimal('--dither <STRENGTH>', said.dither, 0, 1), said.off),
+    ...frameOptions(words),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

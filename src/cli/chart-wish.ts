@@ -4,11 +4,14 @@ import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
 import type { Mask } from '../core/importance/mask.js';
 import type { BackWish, PanelWish } from '../core/make.js';
+import type { Frame } from '../core/pattern/schema.js';
 import type { Picture } from '../core/picture.js';
+import type { ShapeWish } from '../core/shape.js';
 import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
 import { backFile } from './back-option.js';
 import type { ChartOptions } from './chart-options.js';
+import { refuseFrameContradictions } from './frame-options.js';
 import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 import { similarTo } from './similar.js';
@@ -59,6 +62,7 @@ export function refuseContradictions(command: Command, picture: string, words: W
   refuseInputTwice('PICTURE', picture, back, '--back');
   refuseInputTwice('--mask', options.mask ?? '', back, '--back');
   refuseInputTwice('--back', back ?? '', options.beads);
+  refuseFrameContradictions(options, picture, words);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
 }
@@ -72,12 +76,15 @@ export function panelWish(
     title: string;
     beads: readonly Bead[];
     diameterMm: number;
+    frame?: Frame | undefined;
     mask?: Mask;
     back?: BackWish | undefined;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
   const { beads } = inputs;
+  const given = (key: string) => command.getOptionValueSource(key) === 'cli';
+  const shape = shapeWish(options, inputs.diameterMm);
   const indices = (option: string, names: readonly string[] = []) =>
     names.map((name) => beadNamed(beads, option, name));
   const keep = indices('--keep', options.keep);
@@ -98,7 +105,8 @@ export function panelWish(
     title: options.title ?? inputs.title,
     beads,
     colours: options.colors ?? options.colours,
-    shape: shapeWish(options, inputs.diameterMm),
+    shape: inputs.frame && !given('rounds') ? withoutRounds(shape) : shape,
+    ...(inputs.frame && { frame: inputs.frame }),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {
@@ -123,6 +131,11 @@ export function panelWish(
     ...(options.useStock && { useStock: true }),
     ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
+}
+
+/** A frame says how many rounds there are, where the maker does not. */
+function withoutRounds({ rounds: _default, ...shape }: ShapeWish): Omit<ShapeWish, 'rounds'> {
+  return shape;
 }
 
 export function beadNamed(beads: readonly Bead[], option: string, name: string): number {

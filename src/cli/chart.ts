@@ -10,6 +10,7 @@ import { addChartOptions } from './chart-options.js';
 import type { ChartOptions } from './chart-options.js';
 import { panelWish, refuseContradictions, titleFrom } from './chart-wish.js';
 import { runFolderCommand } from './folder-command.js';
+import { frameFor } from './frame-options.js';
 import type { Io } from './io.js';
 import { paletteFor } from './palette-for.js';
 
@@ -32,10 +33,11 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     const pictureName = argument === '-' ? 'picture' : basename(argument);
     // The palette is read and the fonts are loaded while another thread decodes the picture.
     const { mask: maskName } = options;
-    const [picture, palette, mask, back] = await Promise.all([
+    const [picture, palette, mask, frame, back] = await Promise.all([
       readBytes(argument).then((bytes) => readPicture(bytes, argument)),
       paletteFor(options),
       maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
+      frameFor(options, words),
       readBack(options.back),
       bundledFonts(),
     ]);
@@ -48,6 +50,7 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
       title,
       ...palette,
       ...masked,
+      frame,
       back: back(palette.beads),
     });
     const { pattern, report } = makePattern(wish);

@@ -31,6 +31,11 @@ const usage = new Set<string>([
   'recolour-nothing-left',
 ]);
 const impossible = new Set<string>([
+  'frame-measure-impossible',
+  'frame-out-of-reach',
+  'frame-too-wide',
+  'frame-rail-too-long',
+
   'shape-impossible',
   'across-out-of-reach',
   'nothing-to-bead',

@@ -60,6 +60,20 @@ for (const name of [
 ])
   groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+for (const name of [
+  '--frame',
+  '--bare-rounds',
+  '--kind',
+  '--width',
+  '--height',
+  '--corner-radius',
+]) {
+  groupOf[name] = 'frame';
+}
+for (const name of ['--hinge-width', '--fixing', '--channel-depth', '--hole-spacing']) {
+  groupOf[name] = 'frame';
+}
+for (const name of ['--ratio', '--gather']) groupOf[name] = 'frame';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

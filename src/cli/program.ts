@@ -8,6 +8,7 @@ import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
 import { addFindCommand } from './find.js';
+import { addFrameCommand } from './frame.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
 import { addMendCommand } from './mend.js';
@@ -50,6 +51,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addReadCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
+  addFrameCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

@@ -1,3 +1,5 @@
+import { planFrame } from '../core/frame/plan.js';
+import { panelGeometry } from '../core/geometry/panel.js';
 import type { MadePanel, PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
@@ -103,6 +105,7 @@ export function summaryText(result: FolderResult, words: Words): string {
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
     ...recolourRows(report, words),
+    ...frameRows(pattern, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
     [
@@ -163,6 +166,16 @@ function pictureRows({ panels }: SummaryReport, words: Words): [string, string][
     add(said.rows.art, panel, said.art({ art, decided }));
   }
   return rows;
+}
+
+function frameRows({ frame, shape, panels }: Pattern, words: Words): [string, string][] {
+  if (!frame) return [];
+  const { startDegrees } = panels[0];
+  const plan = planFrame(frame, panelGeometry(shape, { startDegrees }));
+  const bare = plan.framed.reduce((sum, one) => sum + (one.bare ? one.stitches : 0), 0);
+  const { stitches, rounds: round, bareRounds } = plan;
+  const facts = { stitches, round, bareRounds, bare };
+  return [[words.frame.summaryRow, words.frame.summary(facts)]];
 }
 
 function recolourRows({ recoloured }: SummaryReport, words: Words): [string, string][] {

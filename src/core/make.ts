@@ -1,8 +1,10 @@
+import { bare } from './bead.js';
 import { decideBeadsTogether } from './decide-beads.js';
 import type { BeadWish } from './decide-beads.js';
 import { RondureError, warning } from './errors.js';
 import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
+import { bareRoundsOf, bareUnderFrame, frameWarnings, roundsForFrame } from './frame/plan.js';
 import { backStartDegrees, pairStartDegrees } from './geometry/meet.js';
 import { panelGeometry } from './geometry/panel.js';
 import { saysNothing } from './importance/mask.js';
@@ -11,7 +13,7 @@ import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
 import { panelFacts } from './pattern/report.js';
 import type { PanelFacts } from './pattern/report.js';
-import type { Pattern, PatternBead } from './pattern/schema.js';
+import type { Frame, Pattern, PatternBead } from './pattern/schema.js';
 import type { Picture } from './picture.js';
 import { picturePanel } from './picture-panel.js';
 import type { PicturePanel } from './picture-panel.js';
@@ -35,6 +37,8 @@ export interface PanelWish extends BeadWish {
   shape: Omit<ShapeWish, 'rounds'> & { rounds?: number };
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
   acrossMm?: number;
+  /** The purse frame: gives `rounds` where neither they nor `acrossMm` are given, and bares its rim. */
+  frame?: Frame;
   /** Face angle of the start mark, clockwise from 12 o’clock; the rim's step at the top when absent. */
   startDegrees?: number;
   /** How the picture lies on the panel. */
@@ -102,18 +106,19 @@ export interface PanelReport {
  * same bytes in every engine. `examples/` holds whole programs around it.
  *
  * @throws RondureError `shape-impossible`, `across-out-of-reach`, `polygon-needs-end-increase`,
- *   `nothing-to-bead`, and those of `chooseBeads`
+ *   `nothing-to-bead`, those of `chooseBeads`, and with a frame those of `planFrame` and
+ *   `roundsForFrame`
  */
 export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelReport } {
   const shape = shapeFor(wish);
   const starts = startsFor(wish, shape);
-  const { picture, pictureName, mask } = wish;
-  const front = picturePanel(wish, panelGeometry(shape, { startDegrees: starts.front }), {
-    picture,
-    pictureName,
-    mask,
-  });
-  const back = wish.back === undefined ? undefined : backPanel(wish, wish.back, front, starts.back);
+  const frame = wish.frame && { ...wish.frame, bareRounds: bareRoundsOf(wish.frame, shape) };
+  const framed = { ...wish, ...(frame && { frame }) };
+  const frontGeometry = panelGeometry(shape, { startDegrees: starts.front });
+  const frameNotes = frame ? frameWarnings(frame, frontGeometry) : [];
+  const front = picturePanel(framed, frontGeometry, wish);
+  const back =
+    wish.back === undefined ? undefined : backPanel(framed, wish.back, front, starts.back);
   const pictured = [front, ...(back?.pictured ? [back.pictured] : [])];
   const chosen = decideBeadsTogether(
     wish,
@@ -122,15 +127,15 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
   );
   const beadOf = [
     ...chosen.panels.map((one) => one.beadOf),
-    ...(back?.plain ? [new Int16Array(back.plain.stitches).fill(back.plain.bead)] : []),
+    ...(back?.plain ? [back.plain.beadOf] : []),
   ];
-  const { count } = front.panel.geometry;
+  const { count } = frontGeometry;
   const lettered = letterBeads(wish.beads, Int16Array.from(beadOf.flatMap((one) => [...one])));
   const panels = beadOf.map((_, n) => ({
     name: n === 0 ? 'front' : 'back',
     startDegrees: n === 0 ? starts.front : starts.back,
     ...(pictured[n] && { picture: pictured[n].entry }),
-    rounds: roundStrings(front.panel.geometry, (s) => lettered.letterOf(n * count + s)),
+    rounds: roundStrings(frontGeometry, (s) => lettered.letterOf(n * count + s)),
   }));
   const pattern: Pattern = {
     format: 'rondure-pattern',
@@ -140,8 +145,13 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     beads: lettered.beads,
     panels,
     choice: chosen.choice,
+    ...(frame && { frame }),
   };
-  const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
+  const warnings = [
+    ...shapeWarnings(shape, wish.shape.beadDiameterMm),
+    ...frameNotes,
+    ...chosen.warnings,
+  ];
   const { mask: masked } = front.panel;
   if (masked && saysNothing(masked))
     warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
@@ -188,12 +198,19 @@ function startsFor({ back, startDegrees }: PanelWish, shape: Shape) {
 
 /** The back: a picture of its own, the front's again, or one bead all over. */
 function backPanel(wish: PanelWish, back: BackWish, front: PicturePanel, startDegrees: number) {
-  const { shape, count, startDegrees: frontStart } = front.panel.geometry;
-  if (back !== 'same' && 'plain' in back) return { plain: { bead: back.plain, stitches: count } };
+  const { shape, startDegrees: frontStart } = front.panel.geometry;
   if (back === 'same' && startDegrees === frontStart) return { pictured: front };
+  const geometry = panelGeometry(shape, { startDegrees });
+  if (back !== 'same' && 'plain' in back) {
+    const underFrame = wish.frame && bareUnderFrame(wish.frame, geometry);
+    const beadOf = new Int16Array(geometry.count).fill(back.plain);
+    underFrame?.forEach((one, s) => (beadOf[s] = one ? bare : beadOf[s]));
+    const stitches = beadOf.reduce((sum, one) => sum + (one === bare ? 0 : 1), 0);
+    return { plain: { bead: back.plain, stitches, beadOf } };
+  }
   // The mask belongs to the front's picture.
   const source = back === 'same' ? wish : back;
-  return { pictured: picturePanel(wish, panelGeometry(shape, { startDegrees }), source) };
+  return { pictured: picturePanel(wish, geometry, source) };
 }
 
 /** Whether a picture was lost on its way to the panel. */
@@ -218,6 +235,9 @@ function lostWarnings(
 function shapeFor(wish: PanelWish): Shape {
   const { acrossMm: across } = wish;
   const first = completeShape({ ...wish.shape, rounds: wish.shape.rounds ?? 20 });
+  if (wish.frame && wish.shape.rounds === undefined && across === undefined) {
+    return { ...first, rounds: roundsForFrame(wish.frame, first, wish.startDegrees) };
+  }
   if (across === undefined) return first;
   const rounds = roundsForAcross(first, across);
   const shape = { ...first, rounds };

@@ -1,5 +1,6 @@
 import { parseHex } from './colour/hex.js';
 import type { ColouredPanel } from './decide-beads.js';
+import { bareUnderFrame } from './frame/plan.js';
 import { panelFootprints } from './geometry/footprints.js';
 import type { PanelGeometry } from './geometry/panel.js';
 import { maskOfStitches } from './importance/mask.js';
@@ -43,7 +44,7 @@ export interface PicturePanel {
  * @throws RondureError `mask-shape-differs`
  */
 export function picturePanel(
-  wish: Pick<PanelWish, 'place' | 'art' | 'paper' | 'darkCover' | 'background' | 'beads'>,
+  wish: Pick<PanelWish, 'place' | 'art' | 'paper' | 'darkCover' | 'background' | 'beads' | 'frame'>,
   geometry: PanelGeometry,
   { picture, pictureName, mask }: PictureSource,
 ): PicturePanel {
@@ -64,7 +65,10 @@ export function picturePanel(
     ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
-  const repeat = wish.place.repeat ?? false;
+  const underFrame = wish.frame && bareUnderFrame(wish.frame, geometry);
+  underFrame?.forEach((one, s) => (colours.bare[s] ||= one));
+  // Where a frame bares stitches, the wedges no longer hold the same string.
+  const repeat = (wish.place.repeat ?? false) && !underFrame?.includes(1);
   const masked = mask && maskOfStitches(mask, picture, { geometry, footprints, place });
   return {
     panel: { geometry, footprints, colours, repeat, ...(masked && { mask: masked }) },

@@ -1,6 +1,8 @@
 import type { Warning } from '../errors.js';
 import { warning } from '../errors.js';
+import { frameWarnings } from '../frame/plan.js';
 import { acrossMm } from '../geometry/edge.js';
+import { panelGeometry } from '../geometry/panel.js';
 import { mistakenWarnings } from '../mistaken.js';
 import { shapeWarnings, stitchCount } from '../shape.js';
 import { colourChanges } from '../texts/runs.js';
@@ -51,6 +53,10 @@ export function patternReport(pattern: Pattern): PatternReport {
   const middle: number | undefined = diameters[(diameters.length - 1) >> 1];
   // A stitch is never smaller than a bead of no size.
   const warnings = shapeWarnings(shape, middle ?? 0);
+  if (pattern.frame) {
+    const { startDegrees } = pattern.panels[0];
+    warnings.push(...frameWarnings(pattern.frame, panelGeometry(shape, { startDegrees })));
+  }
   for (const { letter, name } of unused) warnings.push(warning('bead-unused', { letter, name }));
   warnings.push(...mistakenWarnings(beads.filter(({ letter }) => counts.get(letter) !== 0)));
   return {

@@ -29,6 +29,7 @@ export const cli = {
     shape: 'How the panel is worked:',
     picture: 'The picture:',
     colours: 'Colours:',
+    frame: 'The purse frame:',
     thread: 'The thread:',
     printing: 'What is written and printed:',
     rest: 'More options:',

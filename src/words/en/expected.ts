@@ -14,6 +14,7 @@ export const expected = {
     zeroOrMore: 'expected 0 or more',
     atMost: (most: number) => `expected at most ${most}`,
     between: (least: number, most: number) => `expected a number from ${least} to ${most}`,
+    frame: 'expected measurements of one frame that go together',
     hex: 'expected a colour as #rrggbb in small letters',
     letter: 'expected one letter from A to Z other than I and O',
     base64: 'expected base64',

@@ -44,6 +44,10 @@ export const warnings = {
       : `Of ${f.count === 1 ? '1 bead' : `${f.count} beads`} the palette does not say how many are in stock (column count, or grams and beadsPerGram), so there are taken to be enough of ${f.count === 1 ? 'it' : 'them'}.`,
   'stock-estimated': (f: { count: number; perGram: readonly number[] }) =>
     `Grams in stock were turned into beads by the usual figure (${f.perGram.join(' or ')} beads a gram), which can be a quarter off: weigh a hundred of yours, and add the column beadsPerGram, or a count.`,
+  'frame-ratio': (f: { rounds: number; ratio: number; from: number; to: number }) =>
+    `With ${f.rounds} rounds the panel is ${f.ratio.toFixed(2)} times as wide as the frame; 1.10 to 1.30 is usual, which ${f.from === f.to ? `${f.from} rounds give` : `${f.from} to ${f.to} rounds give`}.`,
+  'frame-opens-wide': (f: { percent: number }) =>
+    `${f.percent} % of the rim lies in the frame (40 to 55 % is usual): the purse opens very wide, and its seam is short. Take more rounds, or check the height of the frame.`,
   'bead-made-up': (f: { letter: string; name: string }) =>
     `The palette has no bead for ${f.letter} (${f.name}), so it is drawn in a colour of ours: give your beads with --beads.`,
 };
