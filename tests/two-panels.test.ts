@@ -22,7 +22,7 @@ import { completeShape, stitchesBefore, stitchesInRound } from '../src/core/shap
 import type { Shape } from '../src/core/shape.js';
 import { stockLimits } from '../src/core/stock/limits.js';
 import { materials } from '../src/core/texts/materials.js';
-import { sewingText, sewnPairs } from '../src/core/texts/sewing.js';
+import { seamBeside, sewingText, sewnPairs } from '../src/core/texts/sewing.js';
 import { expandStringing, stringingCsv } from '../src/core/texts/stringing.js';
 import { en } from '../src/words/index.js';
 import { paint, sequence } from './support/paint.js';
@@ -200,7 +200,9 @@ describe('a pattern of two panels', () => {
       labs.push(...own);
       const { neighbours } = footprints;
       const weighed = { geometry, neighbours, labs: Float64Array.from(own), bare };
-      weights.push(...stitchImportance({ ...weighed, detail: defaultDetail, repeat: false }).weights);
+      weights.push(
+        ...stitchImportance({ ...weighed, detail: defaultDetail, repeat: false }).weights,
+      );
     });
     const expected = chooseBeads({
       stitches: Float64Array.from(labs),
@@ -395,6 +397,43 @@ describe('sewing.txt', () => {
     const shape = { wedges: 7, rounds: 10, beadDiameterMm: 2.1, construction: 'joined' as const };
     const joined = makePattern(wish({ back: other, shape })).pattern;
     expect(sewingText(joined, en)).toMatch(/edge on edge/);
+  });
+
+  it('sews what the frame leaves, and says what lies in it', () => {
+    const frame = {
+      kind: 'half-round',
+      widthMm: 40,
+      heightMm: 20,
+      fixing: 'sewn',
+      ratio: 1.15,
+      gatherPercent: 0,
+    } as const;
+    for (const construction of ['spiral', 'joined'] as const) {
+      const shape = { wedges: 7, rounds: 10, beadDiameterMm: 2.1, construction };
+      for (const back of [other, { plain: 3 }]) {
+        const { pattern, report } = makePattern(wish({ back, frame, shape }));
+        const seam = seamBeside(pattern, pattern.frame!);
+        const held = [seam.frontInFrame, seam.backInFrame].map((runs) =>
+          runs.reduce((sum, { from, to }) => sum + to - from + 1, 0),
+        );
+        // Every pair is sewn, or one or both of its stitches lie in the frame.
+        const both = (held[0] + held[1] - seam.halves) / 2;
+        expect(seam.pairs + seam.halves + both).toBe(70);
+        expect(seam.halves).toBeLessThanOrEqual(construction === 'joined' ? 0 : 4);
+        expect(seam.first!.front + seam.first!.back).toBe(71);
+        expect(seam.last!.front - seam.first!.front + 1).toBe(seam.pairs);
+        pattern.panels.forEach((panel, n) => {
+          const { length } = lettersInWorkingOrder(panel).replaceAll('.', '');
+          expect(length).toBeLessThan(385);
+          expect(report.panels[n].beads).toBe(length);
+          const rim = panel.rounds[9];
+          expect(rim.split('.').length - 1).toBe(held[n]);
+        });
+        const text = sewingText(pattern, en).replaceAll(/\s+/g, ' ');
+        expect(text).toContain(`Sew ${seam.pairs} pairs,`);
+        expect(/climb alike/.test(text)).toBe(seam.halves > 0);
+      }
+    }
   });
 
   it('tells the pair where the starts of the panels were changed by hand', () => {

@@ -1,7 +1,9 @@
 import type { Words } from '../../words/index.js';
+import { planFrame } from '../frame/plan.js';
+import type { StitchRun } from '../frame/stretch.js';
 import { meetingStitch } from '../geometry/meet.js';
 import { panelGeometry } from '../geometry/panel.js';
-import type { Pattern } from '../pattern/schema.js';
+import type { Frame, Pattern } from '../pattern/schema.js';
 import { stitchesBefore, stitchesInRound } from '../shape.js';
 import { oneLine, wrapped } from './lines.js';
 
@@ -39,6 +41,59 @@ export function sewnPairs({ shape, panels }: Pick<Pattern, 'shape' | 'panels'>):
   });
 }
 
+/** What of the rims a frame holds, and the first and last pair of stitches that are sewn. */
+export interface SeamBesideFrame {
+  /** Stitches in the frame, from 1. */
+  readonly frontInFrame: readonly StitchRun[];
+  readonly backInFrame: readonly StitchRun[];
+  /** Stitches that meet, from 1; undefined where the frame leaves nothing to sew. */
+  readonly first: { readonly front: number; readonly back: number } | undefined;
+  readonly last: { readonly front: number; readonly back: number } | undefined;
+  readonly pairs: number;
+  /** Pairs of which only one stitch lies in the frame. */
+  readonly halves: number;
+}
+
+/**
+ * The seam of two panels in a frame: the stitches of which neither lies in it. In a spiral the two
+ * stretches may differ by a stitch.
+ *
+ * @throws RondureError those of `planFrame`
+ */
+export function seamBeside(
+  { shape, panels }: Pick<Pattern, 'shape' | 'panels'>,
+  frame: Frame,
+): SeamBesideFrame {
+  const plans = panels.map(({ startDegrees }) =>
+    planFrame(frame, panelGeometry(shape, { startDegrees })),
+  );
+  const [front, back] = plans.map(
+    ({ seam }) => new Set(seam.runs.flatMap(({ from, to }) => numbers(from - 1, to))),
+  );
+  const inRim = stitchesInRound(shape, shape.rounds);
+  const starts = { front: panels[0].startDegrees, back: panels[1].startDegrees };
+  const sewn = numbers(0, inRim).map(
+    (i) => front.has(i) && back.has(meetingStitch(shape, starts, i)),
+  );
+  const pair = (i: number) =>
+    i < 0 ? undefined : { front: i + 1, back: meetingStitch(shape, starts, i) + 1 };
+  return {
+    frontInFrame: plans[0].framed[0].runs,
+    backInFrame: plans[1].framed[0].runs,
+    first: pair(sewn.findIndex((is, i) => is && !sewn[(i + inRim - 1) % inRim])),
+    last: pair(sewn.findIndex((is, i) => is && !sewn[(i + 1) % inRim])),
+    pairs: sewn.filter((is) => is).length,
+    halves: numbers(0, inRim).filter(
+      (i) => front.has(i) !== back.has(meetingStitch(shape, starts, i)),
+    ).length,
+  };
+}
+
+/** Whole numbers from one up to, and without, another. */
+function numbers(from: number, to: number): number[] {
+  return Array.from({ length: to - from }, (_, n) => from + n);
+}
+
 /** sewing.txt: how the two panels of a pattern are sewn together, by count. */
 export function sewingText(pattern: Pattern, words: Words): string {
   const { shape, panels } = pattern;
@@ -55,7 +110,9 @@ export function sewingText(pattern: Pattern, words: Words): string {
       ? say.meet({ ...names, stitches: inRim })
       : say.meetShifted({ ...names, stitch: pairs[0].front, meets: pairs[0].back }),
     say[shape.construction],
-    pattern.frame === undefined ? say.opening : say.openingOfFrame,
+    pattern.frame === undefined
+      ? say.opening
+      : say.openingOfFrame({ ...names, ...seamBeside(pattern, pattern.frame) }),
     say.work,
     say.care,
   ];

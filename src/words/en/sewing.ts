@@ -1,7 +1,16 @@
+import { runsText } from './frame.js';
+import type { Run } from './frame.js';
+
 /** The names of both panels. */
 export interface Panels {
   front: string;
   back: string;
+}
+
+/** Stitches of the last rounds that meet, from 1. */
+export interface Pair {
+  front: number;
+  back: number;
 }
 
 /** sewing.txt: how the two panels of a purse are sewn together. */
@@ -21,8 +30,26 @@ export const sewing = {
     'The rims lie edge on edge all the way round. The slip stitch that closes the last round is not counted.',
   opening:
     'The top stays open for the frame: usually a little less than half of the rim, centred at 12 o’clock (common practice, no source). Sew from one hinge of the frame down around 6 o’clock and up to the other; finish 5 to 10 mm below each hinge.',
-  openingOfFrame:
-    'The top stays open for the frame: rounds.txt says which stitches lie in it. Sew from one hinge down around 6 o’clock and up to the other; finish 5 to 10 mm below each hinge.',
+  openingOfFrame: (
+    f: Panels & {
+      frontInFrame: readonly Run[];
+      backInFrame: readonly Run[];
+      first: Pair | undefined;
+      last: Pair | undefined;
+      pairs: number;
+      halves: number;
+    },
+  ) => {
+    const open = `The top stays open for the frame: in it lie stitches ${runsText(f.frontInFrame)} of the last round of the ${f.front}, and ${runsText(f.backInFrame)} of the ${f.back}.`;
+    if (!f.first || !f.last) return open;
+    const pair = (one: Pair) =>
+      `stitch ${one.front} of the ${f.front} with ${one.back} of the ${f.back}`;
+    const eased =
+      f.halves === 0
+        ? ''
+        : ` Of ${f.halves === 1 ? 'one pair' : `${f.halves} pairs`} beside the hinges only one stitch lies in the frame, since the two rims do not climb alike: ease ${f.halves === 1 ? 'it' : 'them'} in there.`;
+    return `${open} Sew ${f.pairs} pairs, from ${pair(f.first)} around past 6 o’clock to ${pair(f.last)}; finish 5 to 10 mm below each hinge, so that it can move (common practice, no source).${eased}`;
+  },
   work: 'Pin or tie the pairs of the table below together first, 6 o’clock before the others, and then sew stitch to stitch, under both loops of each stitch, with the working thread or a strong nylon or polyester thread, about three times as long as the seam.',
   care: 'Take care: count needles and pins before and after, and keep them and the beads away from small children. Rest eyes and hands often.',
   table: 'Stitches of the last round that meet:',
