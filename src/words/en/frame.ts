@@ -1,10 +1,5 @@
-export interface Run {
-  readonly from: number;
-  readonly to: number;
-}
-
 /** `1 to 30 and 111 to 140`. */
-export const runsText = (runs: readonly Run[]): string =>
+export const runsText = (runs: readonly { from: number; to: number }[]): string =>
   runs.length === 0
     ? 'none'
     : runs.map(({ from, to }) => (from === to ? String(from) : `${from} to ${to}`)).join(' and ');
@@ -83,7 +78,8 @@ export const frame = {
     `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as worn, ${f.ratio} × frame`,
   rim: (f: { stitches: number; mm: string; percent: number }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm (${f.percent} % of the rim), around 12 o'clock`,
-  stitches: (f: { round: number; runs: readonly Run[] }) => `round ${f.round}: ${runsText(f.runs)}`,
+  stitches: (f: { round: number; runs: readonly { from: number; to: number }[] }) =>
+    `round ${f.round}: ${runsText(f.runs)}`,
   bareNone: 'no rounds: beads up to the rim',
   bare: (f: { rounds: number; stitches: number }) =>
     `${plural(f.rounds, 'round')} in the frame, ${plural(f.stitches, 'stitch', 'stitches')} without beads`,
@@ -107,7 +103,12 @@ export const frame = {
     degrees: number;
   }) =>
     `${f.side}: between stitches ${f.inFrame} (frame) and ${f.inSeam} (seam), at ${clock(f.degrees)}`,
-  seam: (f: { round: number; runs: readonly Run[]; mm: string; stitches: number }) =>
+  seam: (f: {
+    round: number;
+    runs: readonly { from: number; to: number }[];
+    mm: string;
+    stitches: number;
+  }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm, to the other panel: ${runsText(f.runs)}`,
   notes: {
     estimate:
@@ -130,8 +131,8 @@ export const frame = {
     widthMm: string;
     fixing: 'sewn' | 'glued';
     round: number;
-    runs: readonly Run[];
-    bare: readonly { round: number; runs: readonly Run[] }[];
+    runs: readonly { from: number; to: number }[];
+    bare: readonly { round: number; runs: readonly { from: number; to: number }[] }[];
     left: { inFrame: number; inSeam: number };
     right: { inFrame: number; inSeam: number };
   }) =>
