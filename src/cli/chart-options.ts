@@ -28,6 +28,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   ink: number;
   detail: number;
   mask?: string;
+  back?: string;
   background: string;
   keep?: string[];
   leaveOut?: string[];
@@ -63,6 +64,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     decimal('--ink <PERCENT>', said.ink, 1, 100).default(100 * darkWinsFromCover),
     decimal('--detail <AMOUNT>', said.detail, 0, 1).default(defaultDetail),
     shown(option('--mask <FILE>', said.mask), said.none),
+    shown(option('--back <WHAT>', said.back), said.none),
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),

@@ -3,12 +3,13 @@ import type { Bead } from '../core/bead.js';
 import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
 import type { Mask } from '../core/importance/mask.js';
-import type { PanelWish } from '../core/make.js';
+import type { BackWish, PanelWish } from '../core/make.js';
 import type { Frame } from '../core/pattern/schema.js';
 import type { Picture } from '../core/picture.js';
 import type { ShapeWish } from '../core/shape.js';
 import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
+import { backFile } from './back-option.js';
 import type { ChartOptions } from './chart-options.js';
 import { refuseFrameContradictions } from './frame-options.js';
 import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
@@ -57,6 +58,10 @@ export function refuseContradictions(command: Command, picture: string, words: W
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseInputTwice('PICTURE', picture, options.mask, '--mask');
   refuseInputTwice('--mask', options.mask ?? '', options.beads);
+  const back = backFile(options.back);
+  refuseInputTwice('PICTURE', picture, back, '--back');
+  refuseInputTwice('--mask', options.mask ?? '', back, '--back');
+  refuseInputTwice('--back', back ?? '', options.beads);
   refuseFrameContradictions(options, picture, words);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
@@ -73,6 +78,7 @@ export function panelWish(
     diameterMm: number;
     frame?: Frame | undefined;
     mask?: Mask;
+    back?: BackWish | undefined;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
@@ -84,7 +90,9 @@ export function panelWish(
   const keep = indices('--keep', options.keep);
   const leaveOut = indices('--leave-out', options.leaveOut);
   const background = backgroundOf(beads, options.background);
-  const kept = typeof background === 'number' ? [...keep, background] : keep;
+  const { back } = inputs;
+  const plain = typeof back === 'object' && 'plain' in back ? [back.plain] : [];
+  const kept = [...keep, ...(typeof background === 'number' ? [background] : []), ...plain];
   for (const index of kept) {
     if (leaveOut.includes(index)) {
       throw new RondureError('bead-kept-and-left-out', { id: beads[index].id });
@@ -115,6 +123,7 @@ export function panelWish(
     darkCover: options.ink / 100,
     detail: options.detail,
     ...(inputs.mask && { mask: inputs.mask }),
+    ...(back !== undefined && { back }),
     background,
     keep,
     leaveOut,

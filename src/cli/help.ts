@@ -37,6 +37,7 @@ const groupOf: Record<string, Group> = {
   '--paper': 'picture',
   '--ink': 'picture',
   '--mask': 'picture',
+  '--back': 'picture',
   '--from-picture': 'picture',
   '--rows': 'picture',
   '--columns': 'picture',

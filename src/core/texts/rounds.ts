@@ -3,6 +3,7 @@ import { directionOf, stitchCount } from '../shape.js';
 import { planFrame } from '../frame/plan.js';
 import { pairStart } from '../geometry/links.js';
 import { panelGeometry } from '../geometry/panel.js';
+import { panelFile } from '../pattern/panel-file.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
 import type { Frame, Panel, Pattern, Shape } from '../pattern/schema.js';
 import { beadsInWorkingOrder, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
@@ -91,7 +92,7 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
   const open = marks.split(undecidedMark).length - 1;
   const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
   const paragraphs = [
-    sizeParagraph(pattern, words),
+    `${sizeParagraph(pattern, words)} ${panelSentence(pattern, panelIndex, words)}`,
     say.begin(shape.wedges),
     say.stitch(shape),
     say.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
@@ -107,6 +108,15 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
     headingText(pattern, panelIndex, say.title, words),
     ...paragraphs.map((paragraph) => wrapped(paragraph)),
   ].join('\n\n');
+}
+
+/** Whether there is a second panel, and where. */
+function panelSentence({ panels }: Pattern, panelIndex: number, { rounds: say }: Words): string {
+  if (panels.length === 1) return say.onePanel;
+  const [panel, other] = [panels[panelIndex], panels[1 - panelIndex]].map(({ name }) =>
+    oneLine(name),
+  );
+  return say.ofTwo({ panel, other, file: panelFile(1 - panelIndex, 'rounds.txt') });
 }
 
 /** Which stitches lie in the frame, and which of them stay bare. */

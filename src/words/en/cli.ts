@@ -8,7 +8,7 @@ export const cli = {
   rondure chart fixtures/kingfisher.svg -o kingfisher
   rondure chart fixtures/barley-moon.svg --beads palettes/harbour.csv -o moon
   rondure chart fixtures/lighthouse.svg --across 7cm --hand left -o lighthouse
-  rondure chart fixtures/pictures/cat-chelsea.png --colours 5 --dry-run
+  rondure chart fixtures/kingfisher.svg --back fixtures/lighthouse.svg -o purse
 `,
   allExamples: `Examples (fixtures and palettes lie in Rondure's own folder):
   rondure chart fixtures/kingfisher.svg -o bird
@@ -75,6 +75,7 @@ export const cli = {
     ink: 'percent of a stitch that a dark outline must cover to win it, in a drawing, 1 to 100',
     detail: 'how much small things that stand out count, 0 (off) to 1',
     mask: 'a picture laid like PICTURE: white matters most, black counts as usual; - reads standard input',
+    back: 'a second panel: a picture, “plain:” and a bead (plain:op-07), or “same” for the same picture; - reads standard input',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
@@ -128,8 +129,9 @@ export const cli = {
       art: 'picture',
       stock: 'stock',
     },
-    panel: (f: { wedges: number; rounds: number; stitches: string }) =>
-      `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
+    panel: (f: { wedges: number; rounds: number; stitches: string; panels: number }) =>
+      `${f.panels > 1 ? 'two, each of ' : ''}${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
+    ofPanel: (f: { panel: string; text: string }) => `${f.panel} ${f.text}`,
     across: (f: { mm: string; wishMm: string | undefined }) =>
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>

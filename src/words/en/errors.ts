@@ -102,6 +102,8 @@ export const errors = {
       | undefined;
   }) =>
     `The beads in stock are ${f.missing} too few: this panel needs ${f.needed}, and the ${f.most === 1 ? 'one colour that it may have holds' : `${f.most} colours that it may have hold`} ${f.needed - f.missing} at most, with a reserve left in each jar (one in ten, at least 30). ${f.purchase ? `The cheapest cure: buy ${f.purchase.beads} of ${f.purchase.name} (${f.purchase.id})${bought(f.purchase)}. Or` : 'No purchase of one bead alone mends that:'} ${f.moreColoursHelp ? 'allow more --colours, or ' : ''}make the panel smaller.`,
+  'stock-too-small-for-plain': (f: { id: string; name: string; needed: number; most: number }) =>
+    `The plain back takes ${f.needed} beads ${f.name} (${f.id}), and the jar may give ${f.most} at most, with a reserve left in it (one in ten, at least 30): buy more of it, choose another bead for --back, or make the panels smaller.`,
   interrupted: () => 'Interrupted: nothing was written.',
   'colour-not-hex': (f: { got: string }) =>
     `"${f.got}" is not a colour: write it as six digits, for instance d9b36a.`,

@@ -7,6 +7,7 @@ export const expected = {
     `a length from ${least} to ${most} mm, such as 5, 5mm or 0.5cm`,
   shift: 'two numbers in millimetres such as 3,-2',
   title: '1 to 200 letters on one line',
+  back: 'a picture, plain: and a bead such as plain:op-07, or same',
   background: 'a colour such as ffffff, a bead of the palette, or bare',
   /** In a pattern file, where the sentence begins with the place. */
   pattern: {

@@ -19,6 +19,7 @@ import { read } from './read.js';
 import { recolour } from './recolour.js';
 import { shopping } from './shopping.js';
 import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
 import { stringing } from './stringing.js';
 
 const english = {
@@ -43,6 +44,7 @@ const english = {
   recolour,
   shopping,
   rounds,
+  sewing,
   stringing,
 };
 

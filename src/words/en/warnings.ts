@@ -46,8 +46,8 @@ export const warnings = {
     'The paper in the photograph is dark, so the colours are rough: take it again in more light.',
   'jar-mixed': (f: { places: readonly string[] }) =>
     `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
-  'thin-lines-lost': (f: { percent: number }) =>
-    `About ${f.percent} % of the picture's lines are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'thin-lines-lost': (f: { percent: number; file?: string }) =>
+    `About ${f.percent} % of ${f.file === undefined ? "the picture's lines" : `the lines of ${f.file}`} are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
   'mask-says-nothing': (f: { name: string }) =>
     `The mask ${f.name} is of one tone all over the panel, so it changes nothing: paint what matters most white and the rest black.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
