@@ -50,6 +50,7 @@ const values: Record<string, fc.Arbitrary<string>> = {
   '--zoom': decimal(0.1, 4),
   '--shift': fc.tuple(decimal(-9, 9), decimal(-9, 9)).map((both) => both.join()),
   '--rotate': decimal(-400, 400),
+  '--back': fc.constantFrom('same', 'plain:sea', 'picture.png', 'plain:tar'),
   '--background': fc.constantFrom('bare', 'ffffff', '#123456', 'sand'),
   '--keep': fc.constantFrom('a', 'sea', 'a,b', '=sky'),
   '--leave-out': fc.constantFrom('b', 'sand', 'a,b,c'),

@@ -274,7 +274,7 @@ describe('after a killed run', () => {
 it('knows the names of the files in a pattern folder', () => {
   expect(ourFiles).toContain('pattern.json');
   expect(new Set(ourFiles).size).toBe(ourFiles.length);
-  // names that every system takes: lower case, one dot, no reserved device names
+  // names that every system takes: lower case, a hyphen at most, one dot, no reserved device names
   for (const name of ourFiles)
-    expect(name).toMatch(/^(?!con|prn|aux|nul|com\d|lpt\d)[a-z]+\.[a-z]+$/);
+    expect(name).toMatch(/^(?!con|prn|aux|nul|com\d|lpt\d)[a-z]+(-[a-z]+)?\.[a-z]+$/);
 });

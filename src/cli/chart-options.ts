@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import { defaultDetail } from '../core/importance/stitch-importance.js';
 import { darkWinsFromCover } from '../core/sampling/drawing.js';
 import type { Words } from '../words/index.js';
+import { frameOptions } from './frame-options.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions, writeOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
@@ -27,6 +28,7 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   ink: number;
   detail: number;
   mask?: string;
+  back?: string;
   background: string;
   keep?: string[];
   leaveOut?: string[];
@@ -35,6 +37,8 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   tidy: number;
   dither?: number;
   title?: string;
+  frame?: string;
+  bareRounds?: number;
 }
 
 /** Adds every option of `chart`, each with its default shown in help. */
@@ -60,6 +64,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     decimal('--ink <PERCENT>', said.ink, 1, 100).default(100 * darkWinsFromCover),
     decimal('--detail <AMOUNT>', said.detail, 0, 1).default(defaultDetail),
     shown(option('--mask <FILE>', said.mask), said.none),
+    shown(option('--back <WHAT>', said.back), said.none),
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
@@ -67,6 +72,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--use-stock', said.useStock), said.off),
     decimal('--tidy <PERCENT>', said.tidy, 0, 100).default(3),
     shown(decimal('--dither <STRENGTH>', said.dither, 0, 1), said.off),
+    ...frameOptions(words),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

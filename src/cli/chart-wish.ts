@@ -3,11 +3,15 @@ import type { Bead } from '../core/bead.js';
 import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
 import type { Mask } from '../core/importance/mask.js';
-import type { PanelWish } from '../core/make.js';
+import type { BackWish, PanelWish } from '../core/make.js';
+import type { Frame } from '../core/pattern/schema.js';
 import type { Picture } from '../core/picture.js';
+import type { ShapeWish } from '../core/shape.js';
 import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
+import { backFile } from './back-option.js';
 import type { ChartOptions } from './chart-options.js';
+import { refuseFrameContradictions } from './frame-options.js';
 import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 import { similarTo } from './similar.js';
@@ -28,6 +32,11 @@ export function refuseContradictions(command: Command, picture: string, words: W
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseInputTwice('PICTURE', picture, options.mask, '--mask');
   refuseInputTwice('--mask', options.mask ?? '', options.beads);
+  const back = backFile(options.back);
+  refuseInputTwice('PICTURE', picture, back, '--back');
+  refuseInputTwice('--mask', options.mask ?? '', back, '--back');
+  refuseInputTwice('--back', back ?? '', options.beads);
+  refuseFrameContradictions(options, picture, words);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
 }
@@ -45,17 +54,23 @@ export function panelWish(
     title: string;
     beads: readonly Bead[];
     diameterMm: number;
+    frame?: Frame | undefined;
     mask?: Mask;
+    back?: BackWish | undefined;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
   const { beads } = inputs;
+  const given = (key: string) => command.getOptionValueSource(key) === 'cli';
+  const shape = shapeWish(options, inputs.diameterMm);
   const indices = (option: string, names: readonly string[] = []) =>
     names.map((name) => beadNamed(beads, option, name));
   const keep = indices('--keep', options.keep);
   const leaveOut = indices('--leave-out', options.leaveOut);
   const background = backgroundOf(beads, options.background);
-  const kept = typeof background === 'number' ? [...keep, background] : keep;
+  const { back } = inputs;
+  const plain = typeof back === 'object' && 'plain' in back ? [back.plain] : [];
+  const kept = [...keep, ...(typeof background === 'number' ? [background] : []), ...plain];
   for (const index of kept) {
     if (leaveOut.includes(index)) {
       throw new RondureError('bead-kept-and-left-out', { id: beads[index].id });
@@ -68,7 +83,8 @@ export function panelWish(
     title: options.title ?? inputs.title,
     beads,
     colours: options.colors ?? options.colours,
-    shape: shapeWish(options, inputs.diameterMm),
+    shape: inputs.frame && !given('rounds') ? withoutRounds(shape) : shape,
+    ...(inputs.frame && { frame: inputs.frame }),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     place: {
@@ -85,6 +101,7 @@ export function panelWish(
     darkCover: options.ink / 100,
     detail: options.detail,
     ...(inputs.mask && { mask: inputs.mask }),
+    ...(back !== undefined && { back }),
     background,
     keep,
     leaveOut,
@@ -92,6 +109,11 @@ export function panelWish(
     ...(options.useStock && { useStock: true }),
     ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
+}
+
+/** A frame says how many rounds there are, where the maker does not. */
+function withoutRounds({ rounds: _default, ...shape }: ShapeWish): Omit<ShapeWish, 'rounds'> {
+  return shape;
 }
 
 /**

@@ -5,10 +5,12 @@ import { bundledFonts, drawableText } from '../node/fonts.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import type { Words } from '../words/index.js';
+import { readBack } from './back-option.js';
 import { addChartOptions } from './chart-options.js';
 import type { ChartOptions } from './chart-options.js';
 import { panelWish, refuseContradictions, titleFrom } from './chart-wish.js';
 import { runFolderCommand } from './folder-command.js';
+import { frameFor } from './frame-options.js';
 import type { Io } from './io.js';
 import { paletteFor } from './palette-for.js';
 
@@ -31,16 +33,26 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     const pictureName = argument === '-' ? 'picture' : basename(argument);
     // The palette is read and the fonts are loaded while another thread decodes the picture.
     const { mask: maskName } = options;
-    const [picture, palette, mask] = await Promise.all([
+    const [picture, palette, mask, frame, back] = await Promise.all([
       readBytes(argument).then((bytes) => readPicture(bytes, argument)),
       paletteFor(options),
       maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
+      frameFor(options, words),
+      readBack(options.back),
       bundledFonts(),
     ]);
     progress.say(words.cli.steps.choosing);
     const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
     const masked = mask && { mask: { picture: mask, name: maskName! } };
-    const wish = panelWish(command, { picture, pictureName, title, ...palette, ...masked });
+    const wish = panelWish(command, {
+      picture,
+      pictureName,
+      title,
+      ...palette,
+      ...masked,
+      frame,
+      back: back(palette.beads),
+    });
     const { pattern, report } = makePattern(wish);
     report.warnings.unshift(...palette.notes);
     return { pattern, report, wishMm: wish.acrossMm };

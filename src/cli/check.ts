@@ -35,12 +35,21 @@ export function addCheckCommand(program: Command, words: Words, io: Io): void {
     if (options.json) {
       const { wedges, rounds } = shape;
       const { stitches, beads, colours } = report;
-      const counts = { wedges, rounds, stitches, beads, colours };
+      const panels = report.panels.map(({ name, stitches: all, beads: strung }) => ({
+        name,
+        stitches: all,
+        beads: strung,
+      }));
+      const counts = { wedges, rounds, stitches, beads, colours, panels };
       const head = { schema: 'rondure-check', version: checkSchema, file, sound: true, title };
       io.out(JSON.stringify({ ...head, ...counts, notes: told }, null, 2) + '\n');
     } else if (!options.quiet) {
-      const [stitches, beads] = [grouped(report.stitches), grouped(report.beads)];
-      const lines = [words.edits.sound({ ...shape, title, stitches, beads })];
+      const panels = report.panels.map(({ name, ...counts }) => ({
+        panel: name,
+        stitches: grouped(counts.stitches),
+        beads: grouped(counts.beads),
+      }));
+      const lines = [words.edits.sound({ ...shape, title, panels })];
       for (const { message } of told) lines.push(`${words.cli.summary.warning} ${message}`);
       io.out(lines.join('\n') + '\n');
     }

@@ -31,10 +31,17 @@ const usage = new Set<string>([
   'recolour-nothing-left',
 ]);
 const impossible = new Set<string>([
+  'frame-measure-impossible',
+  'frame-out-of-reach',
+  'frame-too-wide',
+  'frame-rail-too-long',
+
   'shape-impossible',
   'across-out-of-reach',
   'nothing-to-bead',
   'stock-too-small',
+  'lining-impossible',
+  'stock-too-small-for-plain',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

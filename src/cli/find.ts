@@ -47,7 +47,10 @@ export function addFindCommand(program: Command, words: Words, io: Io): void {
       pattern.beads.map(({ letter }) => letter),
     );
     const panel = options.panel === undefined ? undefined : panelNamed(pattern, options.panel);
-    if (options.length !== undefined) requireLength(pattern, panel ?? 0, options.length);
+    if (options.length !== undefined) {
+      const panels = panel === undefined ? pattern.panels.keys() : [panel];
+      requireLength(pattern, panels, options.length);
+    }
     const places = findPlaces(pattern, {
       beads: wanted,
       worked: options.worked === true,

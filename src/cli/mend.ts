@@ -58,12 +58,15 @@ export function addMendCommand(program: Command, words: Words, io: Io): void {
       pattern.beads.map(({ letter }) => letter),
     );
     const panel = options.panel === undefined ? 0 : panelNamed(pattern, options.panel);
-    requireLength(pattern, panel, options.length);
+    requireLength(pattern, [panel], options.length);
     const { length } = options;
     const soFar = options.soFar === true;
     const found = mendString(pattern, { strung, panel, length, soFar });
     if (options.json) io.out(mendJson(found));
-    else io.out(mendText(found, { length, soFar }, words));
+    else {
+      const named = pattern.panels.length > 1 && { panel: pattern.panels[panel].name };
+      io.out(mendText(found, { length, soFar, ...named }, words));
+    }
   });
 }
 
@@ -73,18 +76,23 @@ function mendJson(found: Mending): string {
   return JSON.stringify(object, null, 2) + '\n';
 }
 
-function mendText(found: Mending, asked: { length: number; soFar: boolean }, words: Words): string {
+function mendText(
+  found: Mending,
+  asked: { length: number; soFar: boolean; panel?: string },
+  words: Words,
+): string {
   const said = words.place;
   const beads = (count: number) => words.lists.beads(count);
   if (found.edits === 0) return `${said.right({ beads: beads(found.strung), ...asked })}\n`;
   const lines: string[] = [];
   if (found.betterBackwards) lines.push(said.backwards);
   if (found.edits === undefined) {
-    lines.push(said.tooMany({ most: 400, agree: beads(found.agreeUpTo) }));
+    lines.push(said.tooMany({ ...asked, most: 400, agree: beads(found.agreeUpTo) }));
     return `${lines.map((line) => wrapped(line)).join('\n')}\n`;
   }
   lines.push(
     said.wrong({
+      ...asked,
       agree: beads(found.agreeUpTo),
       edits: found.edits,
       wanted: beads(found.wanted),

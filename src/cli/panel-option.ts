@@ -15,8 +15,8 @@ export function panelNamed({ panels }: Pick<Pattern, 'panels'>, text: string): n
   throw new RondureError('panel-unknown', { got: text, panels: names });
 }
 
-/** @throws RondureError `length-unknown` when a panel has no such length */
-export function requireLength(pattern: Pattern, panel: number, length: number): void {
-  const lengths = panelLengths(pattern, panel).length;
+/** @throws RondureError `length-unknown` when none of these panels has such a length */
+export function requireLength(pattern: Pattern, panels: Iterable<number>, length: number): void {
+  const lengths = Math.max(...Array.from(panels, (panel) => panelLengths(pattern, panel).length));
   if (length > lengths) throw new RondureError('length-unknown', { got: length, lengths });
 }

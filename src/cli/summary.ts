@@ -1,7 +1,10 @@
-import type { PanelReport } from '../core/make.js';
+import { planFrame } from '../core/frame/plan.js';
+import { panelGeometry } from '../core/geometry/panel.js';
+import type { MadePanel, PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import type { StockReport } from '../core/stock/report.js';
+import { panelThread } from '../core/thread/need.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
@@ -47,11 +50,22 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colours: report.colours,
     acrossMm: rounded(report.acrossMm, 2),
     acrossWishMm: result.wishMm ?? null,
+    threadMm: rounded(threadMmOf(pattern), 0),
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
     choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
+    panels: report.panels.map((panel, index) => ({
+      name: panel.name,
+      stitches: panel.stitches,
+      beads: panel.beads,
+      startDegrees: pattern.panels[index].startDegrees,
+      difference: differenceJson(panel),
+      colourChanges: panel.colourChanges,
+      art: panel.art ?? null,
+      artDecided: panel.artDecided ?? null,
+    })),
     tidy: finished?.tidy ?? null,
     dither: finished?.dither ?? null,
     art: report.art ?? null,
@@ -79,9 +93,10 @@ export function summaryText(result: FolderResult, words: Words): string {
         wedges: pattern.shape.wedges,
         rounds: report.rounds,
         stitches: grouped(report.stitches),
+        panels: report.panels.length,
       }),
     ],
-    [said.rows.beads, grouped(report.beads)],
+    [said.rows.beads, perPanel(report, words, ({ beads }) => grouped(beads))],
     [
       said.rows.across,
       said.across({
@@ -92,13 +107,17 @@ export function summaryText(result: FolderResult, words: Words): string {
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
     ...recolourRows(report, words),
+    ...frameRows(pattern, words),
     ...choiceRows(result, words),
     ...stockRows(report, words),
     [
       said.rows.thread,
-      said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
+      perPanel(report, words, ({ colourChanges: changes }) =>
+        said.thread({ changes: grouped(changes), one: changes === 1 }),
+      ),
     ],
     ...finishRows(finishOf(result), words),
+    [said.rows.metres, said.metres(threadFacts(pattern))],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -113,24 +132,53 @@ export function summaryText(result: FolderResult, words: Words): string {
   return lines.join('\n') + '\n';
 }
 
-function differenceJson({ meanDifference: mean, worstDifference: worst }: SummaryReport) {
+function differenceJson({ meanDifference: mean, worstDifference: worst }: Partial<MadePanel>) {
   if (mean === undefined || worst === undefined) return null;
   return { formula: 'CIEDE2000', mean: rounded(mean, 4), worst: rounded(worst, 4) };
 }
 
-/** How far the beads are from the picture, and what was taken for granted of it. */
-function pictureRows(report: SummaryReport, words: Words): [string, string][] {
-  const { meanDifference: mean, worstDifference: worst, art, artDecided: decided } = report;
+/** What is told of each panel, with its name where there are two. */
+function perPanel(
+  { panels }: SummaryReport,
+  words: Words,
+  say: (panel: MadePanel) => string,
+): string {
+  if (panels.length === 1) return say(panels[0]);
+  return panels
+    .map((panel) => words.cli.summary.ofPanel({ panel: panel.name, text: say(panel) }))
+    .join(', ');
+}
+
+/** How far the beads are from the pictures, and what was taken for granted of them; a row each. */
+function pictureRows({ panels }: SummaryReport, words: Words): [string, string][] {
   const said = words.cli.summary;
   const rows: [string, string][] = [];
-  if (mean !== undefined && worst !== undefined) {
-    const text = said.difference({ mean: mean.toFixed(1), worst: worst.toFixed(1) });
-    rows.push([said.rows.difference, text]);
+  const add = (row: string, panel: MadePanel, text: string) => {
+    const told = panels.length > 1 ? said.ofPanel({ panel: panel.name, text }) : text;
+    rows.push([rows.at(-1)?.[0] === row ? '' : row, told]);
+  };
+  for (const panel of panels) {
+    const { meanDifference: mean, worstDifference: worst } = panel;
+    if (mean === undefined || worst === undefined) continue;
+    const facts = { mean: mean.toFixed(1), worst: worst.toFixed(1) };
+    add(said.rows.difference, panel, said.difference(facts));
   }
-  if (art !== undefined && decided !== undefined) {
-    rows.push([said.rows.art, said.art({ art, decided })]);
+  for (const panel of panels) {
+    const { art, artDecided: decided } = panel;
+    if (art === undefined || decided === undefined) continue;
+    add(said.rows.art, panel, said.art({ art, decided }));
   }
   return rows;
+}
+
+function frameRows({ frame, shape, panels }: Pattern, words: Words): [string, string][] {
+  if (!frame) return [];
+  const { startDegrees } = panels[0];
+  const plan = planFrame(frame, panelGeometry(shape, { startDegrees }));
+  const bare = plan.framed.reduce((sum, one) => sum + (one.bare ? one.stitches : 0), 0);
+  const { stitches, rounds: round, bareRounds } = plan;
+  const facts = { stitches, round, bareRounds, bare };
+  return [[words.frame.summaryRow, words.frame.summary(facts)]];
 }
 
 function recolourRows({ recoloured }: SummaryReport, words: Words): [string, string][] {
@@ -198,6 +246,16 @@ function finishRows(choice: Pattern['choice'], words: Words): [string, string][]
         cost: costPercent.toFixed(1),
       });
   return [[said.rows.tidy, text]];
+}
+
+/** The thread of all panels that are charted, an estimate. */
+function threadMmOf(pattern: Pattern): number {
+  return pattern.panels.reduce((sum, _, panel) => sum + panelThread(pattern, panel).totalMm, 0);
+}
+
+function threadFacts(pattern: Pattern): { metres: string; panels: number } {
+  const metres = grouped(Math.ceil(threadMmOf(pattern) / 1000 - 1e-9));
+  return { metres, panels: pattern.panels.length };
 }
 
 function rounded(value: number, digits: number): number {

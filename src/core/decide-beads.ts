@@ -12,6 +12,8 @@ import type { Choice } from './pattern/schema.js';
 import type { StitchColours } from './sampling/sample.js';
 import { copiesInWedges } from './stock/copies.js';
 import { decideWithinStock } from './stock/decide.js';
+import { usesOf } from './stock/limits.js';
+import type { PlainPanel } from './stock/plain-panel.js';
 import { reportStock } from './stock/report.js';
 import type { StockReport } from './stock/report.js';
 import { finishBeads } from './tidy/finish.js';
@@ -50,14 +52,20 @@ export interface ColouredPanel {
   readonly mask?: Float64Array;
 }
 
-/** Which bead every stitch gets, and how good that is. */
-export interface BeadDecision {
+/** Which bead every stitch of one panel gets. */
+export interface PanelDecision {
   /** Palette index of each stitch, or `bare`; length count. */
   readonly beadOf: BeadOfStitch;
-  readonly choice: Choice;
   /** Mean and largest CIEDE2000 of the stitches and their beads, after tidying or dithering. */
   readonly mean: number;
   readonly worst: number;
+}
+
+/** Which bead every stitch of all panels gets, and how good that is. */
+export interface SharedDecision {
+  /** In the order in which the panels were given. */
+  readonly panels: readonly PanelDecision[];
+  readonly choice: Choice;
   /** Steps that the proof of the choice took. */
   readonly proofSteps: number;
   readonly warnings: readonly Warning[];
@@ -67,24 +75,44 @@ export interface BeadDecision {
   readonly limits?: Float64Array;
 }
 
+/** The same for one panel alone. */
+export interface BeadDecision extends PanelDecision, Omit<SharedDecision, 'panels'> {}
+
 /**
  * From the colour of every stitch to its bead.
  * @throws RondureError `nothing-to-bead`, `stock-too-small`, and those of `chooseBeads`
  */
 export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision {
-  const { colours } = panel;
-  const beaded = beadedStitches(colours);
-  const stitches = stitchLabs(colours, beaded);
-  const { weights, guarded } = weighed(wish, panel, beaded, stitches);
+  const { panels, ...shared } = decideBeadsTogether(wish, [panel]);
+  return { ...panels[0], ...shared };
+}
+
+/**
+ * The same for panels that share their beads: one choice over the stitches of all of them, and one
+ * stock. Each panel is then tidied (or dithered) by itself, with a tidying budget of its own.
+ *
+ * @param plain a further panel of one bead, which is kept; it has no say in the choice
+ * @throws RondureError those of `decideBeads`, and `stock-too-small-for-plain`
+ */
+export function decideBeadsTogether(
+  wish: BeadWish,
+  panels: readonly ColouredPanel[],
+  plain?: PlainPanel,
+): SharedDecision {
+  const parts = panels.map((panel) => {
+    const beaded = beadedStitches(panel.colours);
+    const stitches = stitchLabs(panel.colours, beaded);
+    return { panel, beaded, stitches, ...weighed(wish, panel, beaded, stitches) };
+  });
   const palette = new Float64Array(3 * wish.beads.length);
   wish.beads.forEach((one, index) => palette.set(one.lab, 3 * index));
   const keep = [...(wish.keep ?? [])];
-  if (typeof wish.background === 'number' && !keep.includes(wish.background)) {
-    keep.push(wish.background);
+  for (const one of [wish.background, plain?.bead]) {
+    if (typeof one === 'number' && !keep.includes(one)) keep.push(one);
   }
   const input = {
-    stitches,
-    weights,
+    stitches: joined(parts.map(({ stitches }) => stitches)),
+    weights: joined(parts.map(({ weights }) => weights)),
     palette,
     most: wish.colours,
     keep,
@@ -93,20 +121,37 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     ...(wish.stop && { stop: wish.stop }),
   };
   const unlimited = chooseBeads(input);
-  const copyOf = panel.repeat ? copiesInWedges(panel.geometry.shape, beaded) : undefined;
+  const repeat = panels.every((panel) => panel.repeat);
+  const copyOf = repeat ? copiesTogether(parts) : undefined;
   const stocked = wish.useStock
-    ? decideWithinStock(wish.beads, input, unlimited, copyOf)
+    ? decideWithinStock(wish.beads, input, unlimited, copyOf, plain)
     : undefined;
   const result = stocked?.result ?? unlimited;
-  const beadOf: BeadOfStitch = new Int16Array(colours.bare.length).fill(bare);
-  beaded.forEach((s, n) => (beadOf[s] = result.beadOf[n]));
-  const finished = finishBeads(wish, panel, {
-    beadOf,
-    palette,
-    chosen: result.chosen,
-    keep,
-    guarded,
-    ...(stocked && { limits: stocked.limits }),
+  let before = 0;
+  const chosen = parts.map(({ panel, beaded, weights }) => {
+    const beadOf: BeadOfStitch = new Int16Array(panel.colours.bare.length).fill(bare);
+    let cost = 0;
+    beaded.forEach((s, n) => {
+      beadOf[s] = result.beadOf[before + n];
+      cost += weights[n] * result.difference[before + n];
+    });
+    before += beaded.length;
+    return { beadOf, cost };
+  });
+  /** Beads that no panel has taken. */
+  const left = stocked?.limits.slice();
+  const take = (beadOf: BeadOfStitch, sign: 1 | -1) => {
+    if (left) usesOf(beadOf, left.length).forEach((uses, bead) => (left[bead] -= sign * uses));
+  };
+  for (const { beadOf } of chosen) take(beadOf, 1);
+  const finished = parts.map(({ panel, guarded }, n) => {
+    const { beadOf } = chosen[n];
+    take(beadOf, -1);
+    const limits = left && { limits: left.slice() };
+    const more = { palette, chosen: result.chosen, keep, guarded, ...limits };
+    const done = finishBeads(wish, panel, { beadOf, ...more });
+    take(done.beadOf, 1);
+    return done;
   });
   const choice = {
     objective: millionth(result.objective),
@@ -114,18 +159,19 @@ export function decideBeads(wish: BeadWish, panel: ColouredPanel): BeadDecision 
     gap: millionth(result.gap),
     proven: result.proven,
     method: result.method,
-    ...finished.told,
+    ...toldTogether(
+      finished.map(({ told }) => told),
+      chosen.map(({ cost }) => cost),
+    ),
   };
-  const warnings = stocked?.warnings ?? [];
+  const beadOf = finished.map((one) => one.beadOf);
   // Whatever comes between the choice and this line keeps to `stocked.limits`.
-  const stock = stocked && reportStock(wish.beads, stocked, finished.beadOf);
+  const stock = stocked && reportStock(wish.beads, stocked, beadOf, plain);
   return {
-    beadOf: finished.beadOf,
+    panels: finished.map(({ beadOf, mean, worst }) => ({ beadOf, mean, worst })),
     choice,
-    mean: finished.mean,
-    worst: finished.worst,
     proofSteps: unlimited.steps,
-    warnings,
+    warnings: stocked?.warnings ?? [],
     ...(stock && { stock, limits: stocked.limits }),
   };
 }
@@ -144,6 +190,50 @@ function weighed(
   const more = { ...(mask && { mask }), detail, repeat };
   const found = stitchImportance({ geometry, neighbours, labs, bare, ...more });
   return { weights: Float64Array.from(beaded, (s) => found.weights[s]), guarded: found.guarded };
+}
+
+/** Several lists as one. */
+function joined(lists: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(lists.reduce((sum, list) => sum + list.length, 0));
+  let at = 0;
+  for (const list of lists) {
+    all.set(list, at);
+    at += list.length;
+  }
+  return all;
+}
+
+/** For each beaded stitch of all panels the one of the first wedge that it repeats. */
+function copiesTogether(
+  parts: readonly { panel: ColouredPanel; beaded: readonly number[] }[],
+): Int32Array {
+  let before = 0;
+  const copies = parts.flatMap(({ panel, beaded }) => {
+    const own = Array.from(copiesInWedges(panel.geometry.shape, beaded), (n) => before + n);
+    before += beaded.length;
+    return own;
+  });
+  return Int32Array.from(copies);
+}
+
+/** What tidying or dithering did to all panels: counts added up, costs weighed by their panels. */
+function toldTogether(
+  told: readonly Pick<Choice, 'tidy' | 'dither'>[],
+  costs: readonly number[],
+): Pick<Choice, 'tidy' | 'dither'> {
+  const [first, ...others] = told;
+  if (!first.tidy || others.length === 0) return first;
+  const all = costs.reduce((sum, cost) => sum + cost, 0);
+  const paid = told.reduce((sum, one, n) => sum + (one.tidy?.costPercent ?? 0) * costs[n], 0);
+  const tidy = { ...first.tidy, costPercent: millionth(all > 0 ? paid / all : 0) };
+  for (const { tidy: other } of others) {
+    if (!other) continue;
+    tidy.changesBefore += other.changesBefore;
+    tidy.changesAfter += other.changesAfter;
+    tidy.straysBefore += other.straysBefore;
+    tidy.straysAfter += other.straysAfter;
+  }
+  return { tidy };
 }
 
 /** Stitches that carry a bead, in working order. */

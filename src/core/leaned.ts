@@ -2,6 +2,7 @@ import { hexToLab65 } from './colour/lab.js';
 import { nearestBead } from './choice/choose.js';
 import { parseHex } from './colour/hex.js';
 import { linearToLab65 } from './colour/lab.js';
+import { bareUnderFrame } from './frame/plan.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
 import type { Pattern, PatternBead } from './pattern/schema.js';
@@ -38,6 +39,10 @@ export function sampledWithoutTurn(
     ...(entry.paper && { paper: true }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
+  if (pattern.frame) {
+    const upright = panelGeometry(pattern.shape, { startDegrees });
+    bareUnderFrame(pattern.frame, upright).forEach((one, s) => (colours.bare[s] ||= one));
+  }
   const palette = new Float64Array(pattern.beads.flatMap((bead) => hexToLab65(bead.hex)));
   const beadOf = Array.from({ length: geometry.count }, (_, s) => {
     if (colours.bare[s] || pattern.beads.length === 0) return undefined;

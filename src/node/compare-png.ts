@@ -11,7 +11,8 @@ export async function comparePng(
   fonts: Fonts,
   words: Words,
 ): Promise<Uint8Array> {
-  const captions = rasteriseSvg(compareCaptionsSvg(fonts, words), compareLayout.widthPx);
+  const svg = compareCaptionsSvg(fonts, words, input.panel);
+  const captions = rasteriseSvg(svg, compareLayout.widthPx);
   const { data, width, height } = renderCompare(input);
   return sharp(data, { raw: { width, height, channels: 4 } })
     .composite([{ input: Buffer.from(await captions), blend: 'multiply' }])

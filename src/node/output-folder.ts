@@ -20,10 +20,20 @@ export const ourFiles: readonly string[] = [
   'stringing.txt',
   'stringing.csv',
   'materials.csv',
+  'shopping.txt',
   'blank.json',
   'blank.svg',
   'blank.png',
   'doubtful.csv',
+  'back-chart.svg',
+  'back-chart.png',
+  'back-wedges.svg',
+  'back-worked.png',
+  'back-compare.png',
+  'back-rounds.txt',
+  'back-stringing.txt',
+  'back-stringing.csv',
+  'sewing.txt',
 ];
 
 /** What a kind of folder may get from us, and how an older one of the kind is known. */

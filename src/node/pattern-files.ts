@@ -7,12 +7,15 @@ import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import type { PanelGeometry } from '../core/geometry/panel.js';
 import { sampledWithoutTurn } from '../core/leaned.js';
+import { panelFile } from '../core/pattern/panel-file.js';
 import { patternText } from '../core/pattern/serialise.js';
 import type { Pattern, PatternBead } from '../core/pattern/schema.js';
 import { lettersInWorkingOrder } from '../core/pattern/stitches.js';
 import type { Picture } from '../core/picture.js';
 import { materialsCsv } from '../core/texts/materials.js';
 import { roundsText } from '../core/texts/rounds.js';
+import { shoppingText } from '../core/texts/shopping-text.js';
+import { sewingText } from '../core/texts/sewing.js';
 import { stringingCsv, stringingText } from '../core/texts/stringing.js';
 import type { Words } from '../words/index.js';
 import { comparePng } from './compare-png.js';
@@ -28,8 +31,11 @@ const chartWidthPx = (paperMm: number): number => Math.min(4960, Math.round(pape
 /** The bead of each stitch in working order; undefined where it is bare or not decided. */
 type StitchBeads = readonly (PatternBead | undefined)[];
 
+type Files = Map<string, Uint8Array | string>;
+
 /**
- * Every file of one panel, by name, made from the pattern alone.
+ * Every file of a pattern, by name, made from the pattern alone. Those of a second panel begin with
+ * `back-`; two panels share the materials, and sewing.txt tells how they are sewn together.
  *
  * @param said told before each slow step, for a line of progress
  */
@@ -37,12 +43,30 @@ export async function patternFiles(
   pattern: Pattern,
   words: Words,
   said: (step: 'drawing' | 'rendering') => void = () => {},
-): Promise<Map<string, Uint8Array | string>> {
-  const panel = 0;
-  const { startDegrees } = pattern.panels[panel];
+): Promise<Files> {
+  const json = patternText(pattern);
+  const files: Files = new Map([['pattern.json', json]]);
+  for (const panel of pattern.panels.keys()) {
+    const own = await panelFiles(pattern, panel, json, words, said);
+    for (const [name, content] of own) files.set(panelFile(panel, name), content);
+  }
+  files.set('materials.csv', materialsCsv(pattern));
+  files.set('shopping.txt', shoppingText(pattern, words));
+  if (pattern.panels.length > 1) files.set('sewing.txt', sewingText(pattern, words));
+  return files;
+}
+
+/** The files of one panel, named as for the first one. */
+async function panelFiles(
+  pattern: Pattern,
+  panel: number,
+  json: string,
+  words: Words,
+  said: (step: 'drawing' | 'rendering') => void,
+): Promise<Files> {
+  const { name, startDegrees } = pattern.panels[panel];
   const geometry = panelGeometry(pattern.shape, { startDegrees });
   const footprints = panelFootprints(geometry);
-  const json = patternText(pattern);
   const fonts = await bundledFonts();
   const sheet: PanelSheet = { pattern, panel, geometry, footprints, words, fonts };
   said('drawing');
@@ -63,18 +87,17 @@ export async function patternFiles(
         upright: paint(geometry, beads, side),
         leaned: paint(geometry, without.beadOf, side),
         inset: without.picture,
+        ...(pattern.panels.length > 1 && { panel: name }),
       },
       fonts,
       words,
     );
-  const files = new Map<string, Uint8Array | string>([
-    ['pattern.json', json],
+  const files: Files = new Map([
     ['chart.svg', withPatternInSvg(chart, json)],
     ['wedges.svg', wedgesSvg(sheet)],
     ['rounds.txt', roundsText(pattern, panel, words)],
     ['stringing.txt', stringingText(pattern, panel, words)],
     ['stringing.csv', stringingCsv(pattern, panel)],
-    ['materials.csv', materialsCsv(pattern)],
   ]);
   const [chartBytes, workedBytes, compareBytes] = await Promise.all([chartPng, workedPng, compare]);
   files.set(

@@ -22,11 +22,13 @@ export function notesOf(sheet: PanelSheet, widthMm: number, points: number): Leg
     chart.workerNote({ beadsFace: shape.beadsFace, direction }),
     chart.construction[shape.construction],
   ].flatMap((note) => wrapped(note, style, leftMm));
+  const frameNote: [Symbol, string[]] = [frameSymbol, wrapped(words.frame.mark, style, rightMm)];
   const marks: [Symbol, string[]][] = [
     [pairSymbol, wrapped(chart.marks.pair, style, rightMm)],
     [numberSymbol, wrapped(chart.marks.number, style, rightMm)],
     [fiveSymbol, wrapped(chart.marks.five, style, rightMm)],
     [startSymbol, wrapped(chart.marks.startLine, style, rightMm)],
+    ...(sheet.pattern.frame ? [frameNote] : []),
   ];
   const rightLines = marks.reduce((sum, [, lines]) => sum + lines.length, 0);
 
@@ -60,6 +62,11 @@ export function notesOf(sheet: PanelSheet, widthMm: number, points: number): Leg
       y - 1.4,
     ];
     drawStrongLines(surface, [steps], 0.55, 'start-symbol');
+  }
+
+  function frameSymbol(surface: Surface, x: number, y: number): void {
+    surface.strokePath([[x + 1, y, x + 5, y]], { stroke: black, widthMm: 0.3 });
+    for (const at of [x + 1, x + 5]) surface.circle(at, y, 0.9, { fill: black });
   }
 
   return {

@@ -13,6 +13,7 @@ import {
 } from './cells.js';
 import { legendOf } from './chart-legend.js';
 import { notesOf } from './chart-notes.js';
+import { drawFrameMark, frameLiftMm, frameMarker } from './frame-mark.js';
 import { drawHeading, headingMm } from './heading.js';
 import { panelLines } from './panel-lines.js';
 import { pairBars } from './pair-bars.js';
@@ -57,8 +58,12 @@ function layOut(
     bottom: heightMm - marginMm - below,
   };
   const labels = { start: size(words.chart.start), direction: size(words.chart.direction) };
-  const { view, marks } = fitPanel(geometry, space, labels);
-  return { legend, notes, label, view, marks, cellMm: cellSize(sheet, view.scale) };
+  const { frame } = sheet.pattern;
+  const markAt = frame && frameMarker(geometry, frame, size(words.frame.word));
+  const outer = markAt && { lift: frameLiftMm, boxAt: (scale: number) => markAt(scale).box };
+  const { view, marks } = fitPanel(geometry, space, labels, outer);
+  const frameMark = markAt?.(view.scale);
+  return { legend, notes, label, view, marks, frameMark, cellMm: cellSize(sheet, view.scale) };
 }
 
 /** What a letter has to itself: the stitch as a square, less where it is long and thin. */
@@ -130,6 +135,7 @@ export function drawChart(surface: Surface, sheet: PanelSheet): void {
   const place = { left: marginMm, top: marginMm, widthMm: widthMm - 2 * marginMm };
   drawHeading(surface, sheet, kinds, titleOf(sheet), place);
   drawPanel(surface, sheet, kinds, view, cellMm);
+  if (layout.frameMark) drawFrameMark(surface, sheet, view, layout.frameMark, label);
   drawMarks(surface, sheet, view, marks, label);
   const paper = smallestPaper((one) => one.widthMm === widthMm && one.heightMm === heightMm);
   if (paper.name !== 'A4') {

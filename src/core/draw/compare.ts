@@ -3,7 +3,7 @@ import type { Words } from '../../words/index.js';
 import type { Fonts } from './font.js';
 import { scaledOnWhite } from './scale.js';
 import { SvgSurface } from './svg-surface.js';
-import { drawText, wrapped } from './text.js';
+import { drawText, shortened, wrapped } from './text.js';
 
 /** Where things stand on the comparison, in pixels from the top left corner. */
 export const compareLayout = {
@@ -27,6 +27,8 @@ export interface CompareInput {
   leaned: Picture;
   /** The picture both were made from. */
   inset: Picture;
+  /** Name of the panel where a pattern has two. */
+  panel?: string;
 }
 
 /**
@@ -66,18 +68,26 @@ export function renderCompare({ upright, leaned, inset }: CompareInput): Picture
  *
  * @throws RondureError `glyph-missing`
  */
-export function compareCaptionsSvg(fonts: Fonts, words: Words): string {
+export function compareCaptionsSvg(fonts: Fonts, words: Words, panel?: string): string {
   const { widthPx, heightPx, inset, leaned, upright } = compareLayout;
   const text = words.compare;
+  const title = text.titleOf(panel === undefined ? {} : { panel });
   const surface = new SvgSurface({
     widthMm: widthPx,
     heightMm: heightPx,
-    title: text.title,
+    title,
     description: text.description,
   });
   const bold = { face: fonts.bold, ink };
   const middle = widthPx / 2;
-  drawText(surface, text.title, { ...bold, sizeMm: 42 }, middle, 66, 'middle');
+  drawText(
+    surface,
+    shortened(title, { ...bold, sizeMm: 42 }, widthPx - 48),
+    { ...bold, sizeMm: 42 },
+    middle,
+    66,
+    'middle',
+  );
   const under = inset.y + inset.side + 38;
   drawText(surface, text.picture, { ...bold, sizeMm: 27 }, middle, under, 'middle');
   for (const [box, name, note] of [

@@ -33,17 +33,21 @@ export interface WordSize {
   heightMm: number;
 }
 
-/** Places a panel's rim marks at one scale; `step` is where the rim's step or wedge line lies. */
+/**
+ * Places a panel's rim marks at one scale; `step` is where the rim's step or wedge line lies, and
+ * `lift` moves them outward, millimetres.
+ */
 export function marksAt(
   geometry: PanelGeometry,
   edge: Float64Array,
   step: { x: number; y: number },
   scale: number,
   words: { start: WordSize; direction: WordSize },
+  lift = 0,
 ): Marks {
   const { direction } = geometry;
   const angle = Math.atan2(step.x, -step.y);
-  const stepReach = Math.hypot(step.x, step.y) * scale;
+  const stepReach = Math.hypot(step.x, step.y) * scale + lift;
   const at = (a: number, distance: number) => [distance * Math.sin(a), -distance * Math.cos(a)];
   // Along = with the work, out = away from the centre.
   const near = (along: number, out: number) => {
@@ -58,7 +62,7 @@ export function marksAt(
   const beside = reachOf(angle, words.start);
   const [startX, startY] = near(-(3 + beside.along), Math.max(3.1, 1 + beside.out));
 
-  const ring = farthest(edge) * scale + 2.4;
+  const ring = farthest(edge) * scale + 2.4 + lift;
   const from = 4.5 / ring;
   const to = from + Math.min(0.5, 40 / ring);
   const arrow: number[] = [];
@@ -89,11 +93,14 @@ export function marksAt(
 /**
  * The largest panel, with its rim marks, that fits a space on the page; centred in its width,
  * at its top.
+ *
+ * @param outer something that lies between the rim and its marks, which move outward by `lift`
  */
 export function fitPanel(
   geometry: PanelGeometry,
   space: Box,
   words: { start: WordSize; direction: WordSize },
+  outer?: { lift: number; boxAt: (scale: number) => Box },
 ): { view: PanelView; marks: Marks } {
   const edge = finishedEdge(geometry);
   const rim = ringLine(geometry, geometry.shape.rounds);
@@ -101,12 +108,20 @@ export function fitPanel(
   const width = space.right - space.left;
   const height = space.bottom - space.top;
   let scale = width / (2 * farthest(edge));
-  let marks = marksAt(geometry, edge, step, scale, words);
+  const marksOf = (at: number): Marks => {
+    const marks = marksAt(geometry, edge, step, at, words, outer?.lift);
+    if (!outer) return marks;
+    const { left, top, right, bottom } = outer.boxAt(at);
+    grow(marks.box, left, top);
+    grow(marks.box, right, bottom);
+    return marks;
+  };
+  let marks = marksOf(scale);
   for (let turn = 0; turn < 40; turn++) {
     const { left, top, right, bottom } = marks.box;
     scale *= Math.min(width / (right - left), height / (bottom - top));
     scale = Math.floor(scale * 1e6) / 1e6;
-    marks = marksAt(geometry, edge, step, scale, words);
+    marks = marksOf(scale);
   }
   const { left, top, right } = marks.box;
   const centreX = (space.left + space.right - left - right) / 2;

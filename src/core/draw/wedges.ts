@@ -5,7 +5,7 @@ import { legendOf } from './chart-legend.js';
 import { drawHeading, headingMm } from './heading.js';
 import { marginMm, smallestPaper } from './paper.js';
 import type { Paper } from './paper.js';
-import { cellKinds } from './sheet.js';
+import { cellKinds, panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Polyline, Surface } from './surface.js';
 import { SvgSurface } from './svg-surface.js';
@@ -85,7 +85,10 @@ export function wedgesSvg(sheet: PanelSheet): string {
   const lines = wrapped(how, note, inner);
   const legend = legendOf(sheet, kinds, inner);
   const layout = layOut(sheet, lines.length, legend.heightMm);
-  const title = words.chart.wedgesTitle({ title: pattern.title });
+  const title = words.chart.wedgesTitle({
+    title: pattern.title,
+    ...(pattern.panels.length > 1 && { panel: panelOf(sheet).name }),
+  });
   const surface = new SvgSurface({
     widthMm: paper.widthMm,
     heightMm: paper.heightMm * layout.pages,

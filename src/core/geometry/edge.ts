@@ -9,11 +9,14 @@ import { spokeAt } from './spoke.js';
 /** Points per full turn: on a circle 100 mm across the chords leave two micrometres out. */
 const pointsPerTurn = 360;
 
+/** What the lines between rounds are drawn from. */
+export type EdgeGeometry = Pick<PanelGeometry, 'shape' | 'startDegrees' | 'direction' | 'turns'>;
+
 /**
  * The line between round r and round r+1 as one open turn from the start mark, x, y pairs in
  * millimetres on the bead face: the ring h·(r+0.5) when joined, h·(r+u) climbing with a spiral.
  */
-export function ringLine(geometry: PanelGeometry, r: number, points = pointsPerTurn): Float64Array {
+export function ringLine(geometry: EdgeGeometry, r: number, points = pointsPerTurn): Float64Array {
   const { shape, startDegrees, direction, turns } = geometry;
   const line = new Float64Array(2 * (points + 1));
   const place = { startDegrees, direction, wedges: shape.wedges };
@@ -33,7 +36,7 @@ export function ringLine(geometry: PanelGeometry, r: number, points = pointsPerT
  * centre in order of angle. A spiral ends in a step at the start mark; where turn makes its end
  * overlap its beginning, the later stitches win.
  */
-export function finishedEdge(geometry: PanelGeometry): Float64Array {
+export function finishedEdge(geometry: EdgeGeometry): Float64Array {
   const { shape, direction, turns } = geometry;
   const R = shape.rounds;
   const points = pointsPerTurn - (pointsPerTurn % shape.wedges);

@@ -1,12 +1,28 @@
 import type { Warning } from '../errors.js';
 import { warning } from '../errors.js';
+import { frameWarnings } from '../frame/plan.js';
 import { acrossMm } from '../geometry/edge.js';
+import { panelGeometry } from '../geometry/panel.js';
 import { mistakenWarnings } from '../mistaken.js';
 import { shapeWarnings, stitchCount } from '../shape.js';
+import { colourChanges } from '../texts/runs.js';
 import type { Pattern } from './schema.js';
-import { beadCounts, beadsInWorkingOrder } from './stitches.js';
+import { beadCounts, beadsInWorkingOrder, lettersInWorkingOrder } from './stitches.js';
 
-/** What can be told of a pattern alone, without the picture that it was made from. */
+/** What can be told of one panel. */
+export interface PanelFacts {
+  name: string;
+  stitches: number;
+  /** Stitches that carry a bead. */
+  beads: number;
+  /** Colour changes along its thread. */
+  colourChanges: number;
+}
+
+/**
+ * What can be told of a pattern alone, without the picture that it was made from. Stitches and
+ * beads are those of the first panel; `panels` has them for each.
+ */
 export interface PatternReport {
   rounds: number;
   stitches: number;
@@ -14,10 +30,21 @@ export interface PatternReport {
   /** Beads that at least one stitch carries. */
   colours: number;
   acrossMm: number;
+  panels: PanelFacts[];
   warnings: Warning[];
 }
 
-/** Counts the first panel, and warns of beads that no stitch carries and of stitches that do not fit. */
+/** Counts every panel. */
+export function panelFacts(pattern: Pick<Pattern, 'panels'>): PanelFacts[] {
+  return pattern.panels.map((panel, index) => ({
+    name: panel.name,
+    stitches: lettersInWorkingOrder(panel).length,
+    beads: beadsInWorkingOrder(panel).length,
+    colourChanges: colourChanges(pattern, index),
+  }));
+}
+
+/** Counts the panels, and warns of beads that no stitch carries and of stitches that do not fit. */
 export function patternReport(pattern: Pattern): PatternReport {
   const { shape, beads } = pattern;
   const counts = beadCounts(pattern);
@@ -26,12 +53,17 @@ export function patternReport(pattern: Pattern): PatternReport {
   const middle: number | undefined = diameters[(diameters.length - 1) >> 1];
   // A stitch is never smaller than a bead of no size.
   const warnings = shapeWarnings(shape, middle ?? 0);
+  if (pattern.frame) {
+    const { startDegrees } = pattern.panels[0];
+    warnings.push(...frameWarnings(pattern.frame, panelGeometry(shape, { startDegrees })));
+  }
   for (const { letter, name } of unused) warnings.push(warning('bead-unused', { letter, name }));
   warnings.push(...mistakenWarnings(beads.filter(({ letter }) => counts.get(letter) !== 0)));
   return {
     rounds: shape.rounds,
     stitches: stitchCount(shape),
     beads: beadsInWorkingOrder(pattern.panels[0]).length,
+    panels: panelFacts(pattern),
     colours: beads.length - unused.length,
     acrossMm: acrossMm(shape),
     warnings,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { en } from '../../words/index.js';
+import { frameFault } from '../frame/measures.js';
 
 /** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
 export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
@@ -130,8 +131,53 @@ export const threadSchema = z
   .strictObject({
     lengthBeads: z.number().int().positive().optional().describe('most beads on one thread'),
     lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
+    name: words(200).optional(),
+    diameterMm: positive.refine((value) => value <= 5, en.expected.pattern.atMost(5)).optional(),
+    tex: positive
+      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
+      .optional()
+      .describe('grams of 1,000 m'),
+    perStitchMm: positive
+      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+      .optional()
+      .describe('thread that one stitch takes'),
+    beadLengthMm: positive
+      .refine((value) => value <= 50, en.expected.pattern.atMost(50))
+      .optional()
+      .describe('what one bead of the commonest size takes up on the thread, as measured'),
+    reservePercent: notNegative
+      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+      .optional()
+      .describe('thread to have over what is worked'),
+    tailMm: notNegative
+      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
+      .optional()
+      .describe('what hangs out at each end of a length'),
   })
   .describe('the thread and how it is strung');
+
+export const frameSchema = z
+  .strictObject({
+    kind: z
+      .enum(['half-round', 'squared', 'oval'])
+      .describe('half an ellipse; straight with rounded corners; an ellipse that bends in again'),
+    widthMm: positive.describe('at its widest'),
+    heightMm: positive.describe('from the line between the hinges to the top'),
+    cornerRadiusMm: notNegative.optional().describe('of a squared frame'),
+    hingeWidthMm: positive.optional().describe('between the hinges of an oval frame'),
+    fixing: z.enum(['sewn', 'glued']),
+    channelDepthMm: positive.optional().describe('of a frame that is glued on'),
+    holeSpacingMm: positive.optional().describe('of a frame that is sewn on'),
+    ratio: finite
+      .refine((value) => value >= 1 && value <= 2, en.expected.pattern.between(1, 2))
+      .describe('wished width of the panel as worn, over the width of the frame'),
+    gatherPercent: finite
+      .refine((value) => value >= -10 && value <= 30, en.expected.pattern.between(-10, 30))
+      .describe('by how much the rim in the frame is longer than the rail'),
+    bareRounds: z.number().int().min(0).max(80).optional().describe('rounds without beads'),
+  })
+  .refine((frame) => frameFault(frame) === undefined, en.expected.pattern.frame)
+  .describe('the purse frame, as it was measured; its stretch of the rim is centred at the top');
 
 const open = z.record(z.string(), z.unknown());
 
@@ -145,7 +191,7 @@ export const patternSchema = z.strictObject({
   panels: z.array(panelSchema).min(1).max(2),
   choice: choiceSchema.optional(),
   swatch: open.optional(),
-  frame: open.optional(),
+  frame: frameSchema.optional(),
   thread: threadSchema.optional(),
 });
 
@@ -163,6 +209,8 @@ export interface Panel extends z.infer<typeof panelSchema> {}
 export interface Choice extends z.infer<typeof choiceSchema> {}
 /** The thread and how it is strung. */
 export interface Thread extends z.infer<typeof threadSchema> {}
+/** A purse frame as it was measured, and how a panel is to sit in it. */
+export interface Frame extends z.infer<typeof frameSchema> {}
 /** A whole pattern, as pattern.json holds it; lengths in millimetres. */
 export interface Pattern extends z.infer<typeof patternSchema> {}
 

@@ -1,6 +1,7 @@
 import {
   beadSchema,
   choiceSchema,
+  frameSchema,
   panelSchema,
   patternSchema,
   pictureSchema,
@@ -19,6 +20,7 @@ const keyOrder: Record<string, readonly string[]> = {
   '.panels[].picture': Object.keys(pictureSchema.shape),
   '.panels[].picture.place': Object.keys(placeSchema.shape),
   '.choice': Object.keys(choiceSchema.shape),
+  '.frame': Object.keys(frameSchema.shape),
   '.thread': Object.keys(threadSchema.shape),
 };
 

@@ -5,6 +5,7 @@ import type { Warning } from '../errors.js';
 import { beadsInStock } from '../texts/materials.js';
 import { chooseWithinStock } from './choose.js';
 import { stockLimits } from './limits.js';
+import type { PlainPanel } from './plain-panel.js';
 import { shortfall } from './purchase.js';
 
 /** A choice within a stock. */
@@ -22,22 +23,24 @@ export interface StockDecision {
  *
  * @param copyOf for a panel whose wedges must stay alike: for each stitch of the input the stitch of
  *   the first wedge that it repeats (an index into the input); every one stands for `wedges`
- * @throws RondureError `stock-too-small`
+ * @param plain a panel whose beads are spoken for
+ * @throws RondureError `stock-too-small`, `stock-too-small-for-plain`
  */
 export function decideWithinStock(
   beads: readonly Bead[],
   input: ChoiceInput,
   unlimited: ChoiceResult,
   copyOf?: Int32Array,
+  plain?: PlainPanel,
 ): StockDecision {
   const wedge = copyOf && firstWedge(input, unlimited, copyOf);
   const copies = wedge ? wedge.copies : 1;
-  const limits = stockLimits(beads).map((limit) => Math.floor(limit / copies));
+  const limits = limitsBeside(beads, plain).map((limit) => Math.floor(limit / copies));
   const asked = wedge?.input ?? input;
   const alone = wedge?.unlimited ?? unlimited;
   const chosen = chooseWithinStock(asked, alone, limits);
   if (!chosen) {
-    const short = shortfall(beads, asked, alone, limits, copies);
+    const short = shortfall(beads, asked, alone, limits, copies, plain);
     const needed = unlimited.beadOf.length;
     throw new RondureError('stock-too-small', { needed, most: input.most, ...short });
   }
@@ -48,6 +51,20 @@ export function decideWithinStock(
     unlimited,
     warnings: stockNotes(beads),
   };
+}
+
+/** What the jars hold for the rest, when some beads of one are spoken for. */
+function limitsBeside(beads: readonly Bead[], plain: PlainPanel | undefined): Float64Array {
+  const limits = stockLimits(beads);
+  if (!plain) return limits;
+  const { bead, stitches } = plain;
+  if (stitches > limits[bead]) {
+    const { id, name } = beads[bead];
+    const facts = { id, name, needed: stitches, most: limits[bead] };
+    throw new RondureError('stock-too-small-for-plain', facts);
+  }
+  limits[bead] -= stitches;
+  return limits;
 }
 
 /** The input of one wedge alone, and the way back to all of them. */

@@ -2,6 +2,7 @@ import type { Bead } from '../bead.js';
 import type { ChoiceInput, ChoiceResult } from '../choice/choose.js';
 import { beadsInStock, packetsFor, perGramOf, reserveOf, tenthsUp } from '../texts/materials.js';
 import { chooseWithinStock } from './choose.js';
+import type { PlainPanel } from './plain-panel.js';
 
 /** A purchase of one bead that makes a panel possible. */
 export interface Purchase {
@@ -43,6 +44,7 @@ interface Offer {
  *
  * @param limits as for `chooseWithinStock`, which found nothing
  * @param copies beads that each stitch of the input stands for
+ * @param plain a panel whose beads are spoken for besides
  */
 export function shortfall(
   beads: readonly Bead[],
@@ -50,6 +52,7 @@ export function shortfall(
   unlimited: ChoiceResult,
   limits: Float64Array,
   copies: number,
+  plain?: PlainPanel,
 ): Shortfall {
   const stitches = unlimited.beadOf.length;
   const kept = [...new Set(input.keep)];
@@ -64,7 +67,8 @@ export function shortfall(
       ? sum(kept.filter((j) => j !== index)) + sum(loose.slice(0, spare))
       : sum(kept) + sum(loose.filter((j) => j !== index).slice(0, spare - 1));
     const limit = stitches - others;
-    return { index, limit, purchase: purchaseOf(beads[index], limit * copies) };
+    const besides = plain?.bead === index ? plain.stitches : 0;
+    return { index, limit, purchase: purchaseOf(beads[index], limit * copies + besides) };
   });
   const best = cheapest(offers);
   const choice = best.length > 1 ? mostFitting(best, input, unlimited, limits) : best[0];

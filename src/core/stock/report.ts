@@ -2,6 +2,7 @@ import type { Bead, BeadOfStitch } from '../bead.js';
 import { beadsInStock } from '../texts/materials.js';
 import { usesOf, withinStock } from './limits.js';
 import type { StockDecision } from './decide.js';
+import type { PlainPanel } from './plain-panel.js';
 
 /** What a panel takes out of the jars. */
 export interface StockReport {
@@ -30,25 +31,34 @@ export interface StockReport {
 }
 
 /**
- * The report on a finished panel, and the last check: a panel that takes more than there is must
+ * The report on finished panels, and the last check: panels that take more than there is must
  * never be handed out.
+ *
+ * @param beadOf palette index of each stitch, panel by panel
+ * @param plain beads of a further panel of one colour, which `limits` do not count
  */
 export function reportStock(
   palette: readonly Bead[],
   { limits, result, unlimited }: StockDecision,
-  beadOf: BeadOfStitch,
+  beadOf: readonly BeadOfStitch[],
+  plain?: PlainPanel,
 ): StockReport {
-  const uses = usesOf(beadOf, palette.length);
+  const besides = (j: number) => (plain?.bead === j ? plain.stitches : 0);
+  const uses = new Int32Array(palette.length);
+  for (const one of beadOf) usesOf(one, palette.length).forEach((count, j) => (uses[j] += count));
   if (!withinStock(uses, limits)) throw new Error('a bead is used beyond its stock');
   const beads = palette.flatMap(({ id, name }, j) => {
-    if (uses[j] === 0) return [];
-    const limit = limits[j] === Infinity ? undefined : limits[j];
+    const used = uses[j] + besides(j);
+    if (used === 0) return [];
+    const limit = limits[j] === Infinity ? undefined : limits[j] + besides(j);
     const inStock = beadsInStock(palette[j]);
-    return [{ id, name, used: uses[j], inStock, limit, runsOut: uses[j] === limit }];
+    return [{ id, name, used, inStock, limit, runsOut: used === limit }];
   });
   const wanted = usesOf(unlimited.beadOf, palette.length);
   const tooFew = palette.flatMap(({ id, name }, j) =>
-    wanted[j] > limits[j] ? [{ id, name, wanted: wanted[j], limit: limits[j] }] : [],
+    wanted[j] > limits[j]
+      ? [{ id, name, wanted: wanted[j] + besides(j), limit: limits[j] + besides(j) }]
+      : [],
   );
   return {
     beads,

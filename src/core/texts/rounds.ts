@@ -1,8 +1,11 @@
 import type { Words } from '../../words/index.js';
 import { directionOf, stitchCount } from '../shape.js';
+import { planFrame } from '../frame/plan.js';
 import { pairStart } from '../geometry/links.js';
+import { panelGeometry } from '../geometry/panel.js';
+import { panelFile } from '../pattern/panel-file.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
-import type { Pattern, Shape } from '../pattern/schema.js';
+import type { Frame, Panel, Pattern, Shape } from '../pattern/schema.js';
 import { beadsInWorkingOrder, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
 import { listLine, oneLine, twoColumns, wrapped } from './lines.js';
 import { folded, runsOf, wedgesOf } from './runs.js';
@@ -89,7 +92,7 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
   const open = marks.split(undecidedMark).length - 1;
   const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
   const paragraphs = [
-    sizeParagraph(pattern, words),
+    `${sizeParagraph(pattern, words)} ${panelSentence(pattern, panelIndex, words)}`,
     say.begin(shape.wedges),
     say.stitch(shape),
     say.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
@@ -97,6 +100,7 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
     say.marker,
     say.increases(`[A ${second}]`),
     marks.includes(bareMark) ? `${say.reading} ${say.bare}` : say.reading,
+    ...(pattern.frame ? [frameParagraph(pattern, pattern.frame, panel, words)] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
     say.care,
   ];
@@ -104,6 +108,32 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
     headingText(pattern, panelIndex, say.title, words),
     ...paragraphs.map((paragraph) => wrapped(paragraph)),
   ].join('\n\n');
+}
+
+/** Whether there is a second panel, and where. */
+function panelSentence({ panels }: Pattern, panelIndex: number, { rounds: say }: Words): string {
+  if (panels.length === 1) return say.onePanel;
+  const [panel, other] = [panels[panelIndex], panels[1 - panelIndex]].map(({ name }) =>
+    oneLine(name),
+  );
+  return say.ofTwo({ panel, other, file: panelFile(1 - panelIndex, 'rounds.txt') });
+}
+
+/** Which stitches lie in the frame, and which of them stay bare. */
+function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, words: Words): string {
+  const { startDegrees } = panel;
+  const plan = planFrame(frame, panelGeometry(pattern.shape, { startDegrees }));
+  const [rim] = plan.framed;
+  const [left, right] = plan.hinges;
+  return words.frame.paragraph({
+    ...frame,
+    widthMm: String(Math.round(frame.widthMm * 10) / 10),
+    round: rim.round,
+    runs: rim.runs,
+    bare: plan.framed.filter(({ bare }) => bare),
+    left,
+    right,
+  });
 }
 
 /** The size of bead (where all have one) and of a stitch. */

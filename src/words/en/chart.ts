@@ -14,7 +14,8 @@ export const chart = {
   count,
   chartTitle: (f: { title: string; panel?: string }) =>
     f.panel === undefined ? f.title : `${f.title}: ${f.panel}`,
-  wedgesTitle: (f: { title: string }) => `${f.title}: wedge by wedge`,
+  wedgesTitle: (f: { title: string; panel?: string }) =>
+    f.panel === undefined ? `${f.title}: wedge by wedge` : `${f.title}: ${f.panel}, wedge by wedge`,
   shapeLine: (f: {
     wedges: number;
     rounds: number;

@@ -8,7 +8,7 @@ export const cli = {
   rondure chart fixtures/kingfisher.svg -o kingfisher
   rondure chart fixtures/barley-moon.svg --beads palettes/harbour.csv -o moon
   rondure chart fixtures/lighthouse.svg --across 7cm --hand left -o lighthouse
-  rondure chart fixtures/pictures/cat-chelsea.png --colours 5 --dry-run
+  rondure chart fixtures/kingfisher.svg --back fixtures/lighthouse.svg -o purse
 `,
   allExamples: `Examples (fixtures and palettes lie in Rondure's own folder):
   rondure chart fixtures/kingfisher.svg -o bird
@@ -29,7 +29,10 @@ export const cli = {
     shape: 'How the panel is worked:',
     picture: 'The picture:',
     colours: 'Colours:',
+    frame: 'The purse frame:',
     thread: 'The thread:',
+    amount: 'How much:',
+    making: 'Making up:',
     printing: 'What is written and printed:',
     rest: 'More options:',
   },
@@ -72,6 +75,7 @@ export const cli = {
     ink: 'percent of a stitch that a dark outline must cover to win it, in a drawing, 1 to 100',
     detail: 'how much small things that stand out count, 0 (off) to 1',
     mask: 'a picture laid like PICTURE: white matters most, black counts as usual; - reads standard input',
+    back: 'a second panel: a picture, “plain:” and a bead (plain:op-07), or “same” for the same picture; - reads standard input',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
@@ -86,6 +90,14 @@ export const cli = {
     lengthBeads: 'most beads on one length of thread',
     lengthM: 'most strung beads on one length of thread, in metres',
     lengthDefault: '1.5 m',
+    perStitch: 'thread that one stitch takes, in mm, from your swatch',
+    perStitchDefault: 'by bead size, 24 for 11/0',
+    threadDiameter: 'how thick the thread is, in mm',
+    threadTex: 'how thick the thread is, in tex: grams of 1,000 m',
+    threadName: 'what the thread is called in the shopping list',
+    threadReserve: 'thread to have over what the stitches take, in per cent',
+    tail: 'what hangs out at each end of a length of thread: 20cm, 8in',
+    notKnown: 'not known',
     json: 'print the summary as one JSON object',
     quiet: 'print nothing but errors',
     force: 'replace the files of an earlier pattern in the folder; other files stay',
@@ -111,13 +123,15 @@ export const cli = {
       difference: 'difference',
       choice: 'choice',
       thread: 'thread',
+      metres: 'needs',
       tidy: 'tidied',
       dither: 'dithered',
       art: 'picture',
       stock: 'stock',
     },
-    panel: (f: { wedges: number; rounds: number; stitches: string }) =>
-      `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
+    panel: (f: { wedges: number; rounds: number; stitches: string; panels: number }) =>
+      `${f.panels > 1 ? 'two, each of ' : ''}${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
+    ofPanel: (f: { panel: string; text: string }) => `${f.panel} ${f.text}`,
     across: (f: { mm: string; wishMm: string | undefined }) =>
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>
@@ -157,6 +171,8 @@ export const cli = {
         .join('; '),
     stockCost: (f: { mean: string; unlimited: string }) =>
       `with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
+    metres: (f: { metres: string; panels: number }) =>
+      `about ${f.metres} m of thread for ${f.panels === 1 ? 'this panel' : 'both panels'}`,
     warning: 'Note:',
   },
   untitled: 'Panel',

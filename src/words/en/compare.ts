@@ -1,6 +1,7 @@
 /** Words of the picture that shows what lean does. */
 export const compare = {
-  title: 'What lean does',
+  titleOf: (f: { panel?: string }) =>
+    f.panel === undefined ? 'What lean does' : `What lean does: ${f.panel}`,
   description: 'The same picture charted without lean and with it.',
   picture: 'The picture',
   leaned: 'Charted without lean',

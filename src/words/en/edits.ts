@@ -16,8 +16,18 @@ export const edits = {
   rondure check moon/pattern.json
   rondure check moon/chart.svg --json
 `,
-  sound: (f: { title: string; wedges: number; rounds: number; stitches: string; beads: string }) =>
-    `“${f.title}” is sound: ${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches, ${f.beads} beads.`,
+  sound: (f: {
+    title: string;
+    wedges: number;
+    rounds: number;
+    panels: readonly { panel: string; stitches: string; beads: string }[];
+  }) => {
+    const told = f.panels.map(({ panel, stitches, beads }) => {
+      const named = f.panels.length > 1 ? `${panel} panel ` : '';
+      return `${named}${stitches} stitches, ${beads} beads`;
+    });
+    return `“${f.title}” is sound: ${f.wedges} wedges, ${f.rounds} rounds, ${told.join('; ')}.`;
+  },
   rounds: 'make a pattern from a list of rounds that you typed or edited',
   roundsFile: 'a list like rounds.txt; - reads standard input',
   roundsExamples: `Examples:

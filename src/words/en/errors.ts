@@ -1,3 +1,4 @@
+import { lining } from './lining.js';
 import { place } from './place.js';
 import { pictureFormats } from './picture-formats.js';
 
@@ -101,6 +102,8 @@ export const errors = {
       | undefined;
   }) =>
     `The beads in stock are ${f.missing} too few: this panel needs ${f.needed}, and the ${f.most === 1 ? 'one colour that it may have holds' : `${f.most} colours that it may have hold`} ${f.needed - f.missing} at most, with a reserve left in each jar (one in ten, at least 30). ${f.purchase ? `The cheapest cure: buy ${f.purchase.beads} of ${f.purchase.name} (${f.purchase.id})${bought(f.purchase)}. Or` : 'No purchase of one bead alone mends that:'} ${f.moreColoursHelp ? 'allow more --colours, or ' : ''}make the panel smaller.`,
+  'stock-too-small-for-plain': (f: { id: string; name: string; needed: number; most: number }) =>
+    `The plain back takes ${f.needed} beads ${f.name} (${f.id}), and the jar may give ${f.most} at most, with a reserve left in it (one in ten, at least 30): buy more of it, choose another bead for --back, or make the panels smaller.`,
   interrupted: () => 'Interrupted: nothing was written.',
   'colour-not-hex': (f: { got: string }) =>
     `"${f.got}" is not a colour: write it as six digits, for instance d9b36a.`,
@@ -228,7 +231,46 @@ export const errors = {
   'blank-not-coloured': (f: { name: string }) =>
     `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
 
+  // purse frames
+  'frame-measure-impossible': (f: {
+    what: FrameMeasure;
+    gotMm: number;
+    leastMm: number;
+    mostMm: number;
+  }) =>
+    `A purse frame cannot have ${frameMeasure[f.what]} of ${tenths(f.gotMm)} mm: measure again; here it lies between ${tenths(f.leastMm)} and ${tenths(f.mostMm)} mm.`,
+  'frame-out-of-reach': (f: { widthMm: number; leastMm: number; mostMm: number }) =>
+    `No panel of 2 to 80 rounds suits a frame ${tenths(f.widthMm)} mm wide: with this stitch and ratio it must be between ${f.leastMm} and ${f.mostMm} mm.`,
+  'frame-too-wide': (f: {
+    widthMm: number;
+    rounds: number;
+    wornMm: number;
+    from: number;
+    to: number;
+  }) =>
+    `The frame is ${tenths(f.widthMm)} mm wide, and a panel of ${f.rounds} rounds only ${tenths(f.wornMm)} mm as it is worn: take ${f.from === f.to ? `${f.from} rounds` : `${f.from} to ${f.to} rounds`}, or leave out --rounds and --across.`,
+  'frame-rail-too-long': (f: {
+    railMm: number;
+    rounds: number;
+    rimMm: number;
+    leastRounds?: number;
+  }) =>
+    `The rail of the frame is ${tenths(f.railMm)} mm long, and the rim of a panel of ${f.rounds} rounds ${tenths(f.rimMm)} mm all round, of which a tenth at least must be left to sew together: check the frame's width and height${f.leastRounds === undefined ? '' : `, or take --rounds ${f.leastRounds} or more`}.`,
+  'frame-not-ours': (f: { where: string }) =>
+    `${Named(f.where)} is not a frame of ours: make one with rondure frame.`,
+  'frame-too-new': (f: { where: string; version: number }) =>
+    `${Named(f.where)} was written by a newer Rondure (frame version ${f.version}): update Rondure, or make the frame anew with rondure frame.`,
+  'frame-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
+    `${Named(f.where)}: ${f.path}: ${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}.`,
+
   // the folder that is written
+  'lining-impossible': (f: {
+    what: keyof typeof lining.impossible;
+    gotMm: number;
+    leastMm: number;
+    mostMm: number;
+    panelMm?: number | undefined;
+  }) => lining.impossible[f.what]({ ...f, panelMm: f.panelMm }),
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
   'output-not-ours': (f: {
@@ -237,6 +279,10 @@ export const errors = {
     mark?: 'pattern' | 'card';
   }) =>
     `${f.dir} ${{ file: 'is a file', folder: `is a folder without a ${f.mark === 'card' ? 'sample card' : 'pattern'} of ours in it`, link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
+  'output-file-exists': (f: { file: string }) =>
+    `${f.file} is there already: choose another name with -o, or replace it with --force.`,
+  'output-file-not-ours': (f: { file: string; found: 'file' | 'folder' | 'link' | 'special' }) =>
+    `${f.file} is ${{ file: 'a file that this command did not make', folder: 'the name of a folder', link: 'a link that leads nowhere', special: 'no plain file' }[f.found]}, so it is left as it is: choose another name with -o.`,
   'output-is-here': (f: { dir: string }) =>
     `${f.dir} cannot be replaced while you work inside it: go one folder up and try again from there.`,
   'output-parent-not-folder': (f: { dir: string; parent: string }) =>
@@ -248,3 +294,14 @@ export const errors = {
   'output-disk-full': (f: { dir: string }) =>
     `There is no room left on the disk for ${f.dir}: make room, or choose another place with -o.`,
 };
+
+const frameMeasure = {
+  width: 'a width',
+  height: 'a height',
+  corner: 'a corner radius',
+  hinge: 'a distance between the hinges',
+  channel: 'a channel depth',
+  holes: 'a distance between the holes',
+};
+export type FrameMeasure = keyof typeof frameMeasure;
+const tenths = (mm: number): string => String(Math.round(mm * 10) / 10);

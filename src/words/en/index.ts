@@ -7,6 +7,8 @@ import { edits } from './edits.js';
 import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
+import { frame } from './frame.js';
+import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { palette } from './palette.js';
 import { pattern } from './pattern.js';
@@ -15,7 +17,9 @@ import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
 import { recolour } from './recolour.js';
+import { shopping } from './shopping.js';
 import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
 import { stringing } from './stringing.js';
 
 const english = {
@@ -28,6 +32,8 @@ const english = {
   errors,
   expected,
   warnings,
+  frame,
+  lining,
   lists,
   palette,
   pattern,
@@ -36,7 +42,9 @@ const english = {
   problems,
   read,
   recolour,
+  shopping,
   rounds,
+  sewing,
   stringing,
 };
 

@@ -33,16 +33,14 @@ export const place = {
 `,
   mendBeads: 'the beads as they were strung, the first one strung first; - reads standard input',
   soFar: 'stringing is not finished: what is still to come is not missing',
-  right: (f: { beads: string; length: number; soFar: boolean }) =>
-    f.soFar
-      ? `All ${f.beads} strung so far are as in the list of length ${f.length}.`
-      : `All ${f.beads} are as in the list of length ${f.length}.`,
-  tooMany: (f: { most: number; agree: string }) =>
-    `The thread and the list part after ${f.agree} and differ in more than ${f.most} beads: this is another length, it was read from the wrong end, or stringing goes on. Look at --length, --panel and --so-far.`,
+  right: (f: { beads: string; length: number; soFar: boolean; panel?: string }) =>
+    `All ${f.beads}${f.soFar ? ' strung so far' : ''} are as in the list of length ${f.length}${ofPanel(f)}.`,
+  tooMany: (f: { most: number; agree: string; panel?: string }) =>
+    `The thread and the list${ofPanel(f)} part after ${f.agree} and differ in more than ${f.most} beads: this is another length, it was read from the wrong end, or stringing goes on. Look at --length, --panel and --so-far.`,
   backwards:
     'Read from its other end the thread fits far better: begin with the bead strung first.',
-  wrong: (f: { agree: string; edits: number; wanted: string; strung: string }) =>
-    `The first ${f.agree} agree; then ${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list ${f.wanted}, thread ${f.strung}).`,
+  wrong: (f: { agree: string; edits: number; wanted: string; strung: string; panel?: string }) =>
+    `The first ${f.agree} agree${f.panel === undefined ? '' : ` with the list${ofPanel(f)}`}; then ${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list ${f.wanted}, thread ${f.strung}).`,
   repair: {
     missing: (f: Repair) => `After bead ${f.after}: ${f.wanted} missing${at(f)}`,
     extra: (f: Repair) => `After bead ${f.after}: ${f.got} too many${at(f)}`,
@@ -83,6 +81,10 @@ export interface Repair {
   got: string;
   round: number;
   stitch: number;
+}
+
+function ofPanel({ panel }: { panel?: string }): string {
+  return panel === undefined ? '' : ` of the ${panel} panel`;
 }
 
 function where({ panel, length }: Place): string {

@@ -34,7 +34,10 @@ export const rounds = {
     'Reading: 3A is three stitches with bead A. A part in round brackets with x 7 behind it is worked 7 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
   bare: '2 bare is two stitches without a bead.',
   stitchSize: (f: { size: string; widthMm: number; heightMm: number }) =>
-    `${f.size}Stitch ${f.widthMm.toFixed(2)} mm wide, round ${f.heightMm.toFixed(2)} mm high. This is one panel; a purse takes two.`,
+    `${f.size}Stitch ${f.widthMm.toFixed(2)} mm wide, round ${f.heightMm.toFixed(2)} mm high.`,
+  onePanel: 'This is one panel; a purse takes two.',
+  ofTwo: (f: { panel: string; other: string; file: string }) =>
+    `This is the ${f.panel} panel of two; the list of the ${f.other} panel is ${f.file}, and sewing.txt says how the two are sewn together.`,
   beadSize: (f: { size: string; diameterMm: number | undefined }) =>
     f.diameterMm === undefined ? `Beads ${f.size}. ` : `Beads ${f.size} (${f.diameterMm} mm). `,
   care: 'Take care: beads, needles and the purse are not for small children, who can choke on small parts. Wear goggles when you break a bead. Rest eyes and hands often.',

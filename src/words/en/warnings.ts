@@ -6,6 +6,22 @@ export const warnings = {
     `${f.wedges} wedges are too few for this stitch to lie flat (about ${f.flatWedges} would): the panel will cup. Use more wedges, a wider stitch or a lower round.`,
   'panel-ruffles': (f: { wedges: number; flatWedges: number }) =>
     `${f.wedges} wedges are too many for this stitch to lie flat (about ${f.flatWedges} would): the rim will ruffle. Use fewer wedges, a narrower stitch or a higher round.`,
+  'thread-per-stitch-unusual': (f: {
+    gotMm: number;
+    widthMm: number;
+    usualLeastMm: number;
+    usualMostMm: number;
+  }) =>
+    `${Number(f.gotMm.toFixed(1))} mm of thread for a stitch ${Number(f.widthMm.toFixed(2))} mm wide is far from the usual ${f.usualLeastMm.toFixed(0)} to ${f.usualMostMm.toFixed(0)} mm: measure it again (mark a metre, work it, count the stitches).`,
+  'thread-too-thick': (f: { diameterMm: number; size: string; holeMm: number; mostMm: number }) =>
+    `The thread (${f.diameterMm.toFixed(2)} mm) is too thick for the hole of ${f.size} beads (usually ${f.holeMm} mm, thread up to ${f.mostMm.toFixed(2)} mm): take a thinner thread or larger beads.`,
+  'thread-too-thick-doubled': (f: {
+    diameterMm: number;
+    size: string;
+    holeMm: number;
+    mostMm: number;
+  }) =>
+    `The thread (${f.diameterMm.toFixed(2)} mm) goes through the hole of ${f.size} beads (usually ${f.holeMm} mm), but not folded at a needle's eye (up to ${f.mostMm.toFixed(2)} mm): stiffen its end, or string over a loop of thinner thread.`,
   'stitch-smaller-than-bead': (f: { what: 'width' | 'height'; gotMm: number; beadMm: number }) =>
     `A stitch ${f.what} of ${f.gotMm} mm is less than nine tenths of the bead (${f.beadMm} mm): the beads will not fit side by side. Measure a swatch, or use smaller beads.`,
   'kept-bead-unused': (f: { id: string }) =>
@@ -30,8 +46,8 @@ export const warnings = {
     'The paper in the photograph is dark, so the colours are rough: take it again in more light.',
   'jar-mixed': (f: { places: readonly string[] }) =>
     `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
-  'thin-lines-lost': (f: { percent: number }) =>
-    `About ${f.percent} % of the picture's lines are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'thin-lines-lost': (f: { percent: number; file?: string }) =>
+    `About ${f.percent} % of ${f.file === undefined ? "the picture's lines" : `the lines of ${f.file}`} are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
   'mask-says-nothing': (f: { name: string }) =>
     `The mask ${f.name} is of one tone all over the panel, so it changes nothing: paint what matters most white and the rest black.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
@@ -44,6 +60,10 @@ export const warnings = {
       : `Of ${f.count === 1 ? '1 bead' : `${f.count} beads`} the palette does not say how many are in stock (column count, or grams and beadsPerGram), so there are taken to be enough of ${f.count === 1 ? 'it' : 'them'}.`,
   'stock-estimated': (f: { count: number; perGram: readonly number[] }) =>
     `Grams in stock were turned into beads by the usual figure (${f.perGram.join(' or ')} beads a gram), which can be a quarter off: weigh a hundred of yours, and add the column beadsPerGram, or a count.`,
+  'frame-ratio': (f: { rounds: number; ratio: number; from: number; to: number }) =>
+    `With ${f.rounds} rounds the panel is ${f.ratio.toFixed(2)} times as wide as the frame; 1.10 to 1.30 is usual, which ${f.from === f.to ? `${f.from} rounds give` : `${f.from} to ${f.to} rounds give`}.`,
+  'frame-opens-wide': (f: { percent: number }) =>
+    `${f.percent} % of the rim lies in the frame (40 to 55 % is usual): the purse opens very wide, and its seam is short. Take more rounds, or check the height of the frame.`,
   'bead-made-up': (f: { letter: string; name: string }) =>
     `The palette has no bead for ${f.letter} (${f.name}), so it is drawn in a colour of ours: give your beads with --beads.`,
 };

@@ -1,0 +1,149 @@
+import type { Command } from 'commander';
+import { RondureError } from '../core/errors.js';
+import { frameText, isFrameText, requirePossible } from '../core/frame/frame-file.js';
+import { usualRatio, frameWarnings, planFrame, roundsForFrame } from '../core/frame/plan.js';
+import { roundsForAcross } from '../core/geometry/edge.js';
+import { panelGeometry } from '../core/geometry/panel.js';
+import { defaultSize, sizeOf } from '../core/palette/sizes.js';
+import type { Frame } from '../core/pattern/schema.js';
+import { completeShape } from '../core/shape.js';
+import type { Words } from '../words/index.js';
+import { frameJson, framePlanText } from './frame-summary.js';
+import type { Io } from './io.js';
+import { decimal, option, shown, whole } from './option-makers.js';
+import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
+import type { ShapeOptions } from './shape-options.js';
+import { length } from './values.js';
+import { writeFileGuarded } from './write-file.js';
+
+interface FrameOptions extends Omit<ShapeOptions, 'rounds'> {
+  output?: string;
+  kind: Frame['kind'];
+  width?: number;
+  height?: number;
+  cornerRadius?: number;
+  hingeWidth?: number;
+  fixing: Frame['fixing'];
+  channelDepth?: number;
+  holeSpacing?: number;
+  ratio: number;
+  gather: number;
+  rounds?: number;
+  json?: true;
+  force?: true;
+}
+
+/** `frame`: plans a panel for a purse frame. */
+export function addFrameCommand(program: Command, words: Words, io: Io): void {
+  const said = words.frame.options;
+  const command = program
+    .command('frame')
+    .description(words.frame.about)
+    .addHelpText('before', words.frame.examples);
+  const measured = (flags: string, text: string, instead: string) =>
+    shown(option(flags, text).argParser(length(/--[a-z-]+/.exec(flags)![0])), instead);
+  const shape = shapeOptions(words).map((one) =>
+    one.long === '--rounds'
+      ? shown(whole('--rounds <R>', said.rounds, 2, 80), said.roundsDefault)
+      : one,
+  );
+  const options = [
+    shown(option('-o, --output <FILE>', said.output), words.cli.options.none),
+    option('--kind <KIND>', said.kind)
+      .choices(['half-round', 'squared', 'oval'])
+      .default('half-round'),
+    measured('--width <SIZE>', said.width, said.needed),
+    measured('--height <SIZE>', said.height, said.needed),
+    measured('--corner-radius <SIZE>', said.corner, said.cornerDefault),
+    measured('--hinge-width <SIZE>', said.hinge, said.hingeDefault),
+    option('--fixing <HOW>', said.fixing).choices(['sewn', 'glued']).default('sewn'),
+    measured('--channel-depth <SIZE>', said.channel, said.fourMm),
+    measured('--hole-spacing <SIZE>', said.holes, said.fourMm),
+    decimal('--ratio <TIMES>', said.ratio, 1.05, 1.5).default(usualRatio),
+    decimal('--gather <PERCENT>', said.gather, -10, 30).default(0),
+    ...shape,
+    shown(option('--json', said.json), words.cli.options.off),
+    shown(option('--force', said.force), words.cli.options.off),
+  ];
+  for (const one of options) command.addOption(one);
+  command.action(async () => frame(command, words, io));
+}
+
+async function frame(command: Command, words: Words, io: Io): Promise<void> {
+  const options = command.opts<FrameOptions>();
+  refuseShapeContradictions(command);
+  refuseKindContradictions(options, words);
+  const measured = measuredFrame(options);
+  requirePossible(measured);
+  const { diameterMm } = sizeOf(options.size ?? defaultSize);
+  const { rounds: asked, across, start, ...shapeOf } = options;
+  const first = completeShape({
+    ...shapeWish(shapeOf, diameterMm),
+    wedges: options.wedges,
+    rounds: asked ?? 20,
+  });
+  const rounds =
+    asked ??
+    (across === undefined
+      ? roundsForFrame(measured, first, start)
+      : roundsForAcross(first, across));
+  const shape = { ...first, rounds };
+  const geometry = panelGeometry(shape, start === undefined ? {} : { startDegrees: start });
+  const plan = planFrame(measured, geometry);
+  const warnings = frameWarnings(measured, geometry);
+  const recommended = asked === undefined && across === undefined;
+  const { output } = options;
+  if (output !== undefined) {
+    const isOurs = (older: Uint8Array) => isFrameText(new TextDecoder().decode(older));
+    await writeFileGuarded(
+      output,
+      frameText(measured),
+      { force: options.force === true, isOurs },
+      io,
+    );
+  }
+  const result = { frame: measured, plan, warnings, recommended, file: output };
+  io.out(options.json ? frameJson(result, words) : framePlanText(result, words));
+}
+
+/** Refuses a missing measurement, and one that the kind of frame does not have. */
+function refuseKindContradictions(options: FrameOptions, words: Words): void {
+  const { kind, fixing } = options;
+  for (const name of ['width', 'height'] as const) {
+    if (options[name] === undefined) {
+      throw new RondureError('usage', { problem: words.frame.why.missing(name) });
+    }
+  }
+  const refuse = (given: unknown, first: string, second: string, why: string) => {
+    if (given !== undefined) throw new RondureError('options-contradict', { first, second, why });
+  };
+  const { why } = words.frame;
+  if (kind !== 'squared') {
+    refuse(options.cornerRadius, '--corner-radius', `--kind ${kind}`, why.corner);
+  }
+  if (kind !== 'oval') refuse(options.hingeWidth, '--hinge-width', `--kind ${kind}`, why.hinge);
+  if (fixing === 'sewn') {
+    refuse(options.channelDepth, '--channel-depth', '--fixing sewn', why.channel);
+  } else refuse(options.holeSpacing, '--hole-spacing', '--fixing glued', why.holes);
+  if (options.force && options.output === undefined) {
+    throw new RondureError('usage', { problem: why.noFile });
+  }
+}
+
+/** The frame as its options say; what was not measured is left out. */
+function measuredFrame(options: FrameOptions): Frame {
+  const mm = (value: number) => Math.round(value * 1000) / 1000;
+  const { kind, fixing, cornerRadius, hingeWidth, channelDepth, holeSpacing } = options;
+  return {
+    kind,
+    widthMm: mm(options.width!),
+    heightMm: mm(options.height!),
+    ...(cornerRadius !== undefined && { cornerRadiusMm: mm(cornerRadius) }),
+    ...(hingeWidth !== undefined && { hingeWidthMm: mm(hingeWidth) }),
+    fixing,
+    ...(channelDepth !== undefined && { channelDepthMm: mm(channelDepth) }),
+    ...(holeSpacing !== undefined && { holeSpacingMm: mm(holeSpacing) }),
+    ratio: options.ratio,
+    gatherPercent: options.gather,
+  };
+}
