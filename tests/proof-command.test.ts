@@ -15,9 +15,11 @@ describe('chart --proof', () => {
     expect(Math.abs(choice.objective - difference.mean)).toBeLessThanOrEqual(1e-4);
 
     const text = await inProcess(...lighthouse);
-    expect(text.out).toContain('choice      no other choice of up to 8 beads is nearer (proven)\n');
+    expect(text.out).toContain(
+      'choice      no other choice of up to 8 beads is nearer to the picture (proven)\n',
+    );
     const one = await inProcess(...lighthouse, '--colours', '1');
-    expect(one.out).toContain('choice      no other bead is nearer (proven)\n');
+    expect(one.out).toContain('choice      no other bead is nearer to the picture (proven)\n');
   });
 
   it('off is never better and never contradicts the proof; long says the same as normal', async () => {
@@ -39,13 +41,13 @@ describe('chart --proof', () => {
     expect(err).toContain('off, normal, long');
   });
 
-  it('words a gap so that "at most" stays true, and a proof without a figure', () => {
+  it('words a gap so that its figure stays true, and a proof without a figure', () => {
     const said = en.cli.summary.choice;
     expect(said({ most: 8, proven: false, percent: '0.4' })).toBe(
-      'at most 0.4 % from the best possible',
+      'no other choice of up to 8 beads can be more than 0.4 % nearer to the picture',
     );
     expect(said({ most: 1, proven: false, percent: '0.1' })).toBe(
-      'at most 0.1 % from the best possible',
+      'no other bead can be more than 0.1 % nearer to the picture',
     );
   });
 });

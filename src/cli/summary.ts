@@ -193,7 +193,7 @@ function choiceRows({ pattern, report }: FolderResult, words: Words): [string, s
   const { mostColours: most } = report;
   const { gap, proven = false } = pattern.choice ?? {};
   if (most === undefined || gap === undefined) return [];
-  // Rounded up: "at most" must stay true.
+  // Rounded up: "no more than" must stay true.
   const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
   const said = words.cli.summary;
   return [[said.rows.choice, said.choice({ most, proven, percent })]];

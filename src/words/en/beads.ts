@@ -55,7 +55,7 @@ export const beads = {
   sameColourHead: 'The same colour twice:',
   sameNameHead: 'The same name twice:',
   nearHead: (f: { count: number }) =>
-    `Hard to tell apart (CIEDE2000 under 2): ${many(f.count, 'pair')}`,
+    `Hard to tell apart (a difference under 2): ${many(f.count, 'pair')}`,
   near: (f: { one: string; other: string; difference: string }) =>
     `${f.difference}  ${f.one} and ${f.other}`,
   more: (count: number) => `and ${count} more (--json lists them)`,

@@ -135,12 +135,12 @@ export const cli = {
     across: (f: { mm: string; wishMm: string | undefined }) =>
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>
-      `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
+      `${f.mean} on average, ${f.worst} at worst (under 2 is hard to see)`,
     choice: (f: { most: number; proven: boolean; percent: string }) => {
-      if (f.proven && f.most === 1) return 'no other bead is nearer (proven)';
+      const other = f.most === 1 ? 'no other bead' : `no other choice of up to ${f.most} beads`;
       return f.proven
-        ? `no other choice of up to ${f.most} beads is nearer (proven)`
-        : `at most ${f.percent} % from the best possible`;
+        ? `${other} is nearer to the picture (proven)`
+        : `${other} can be more than ${f.percent} % nearer to the picture`;
     },
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,

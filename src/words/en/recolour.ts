@@ -21,5 +21,5 @@ export const recolour = {
   mergeForm: 'two letters with an equals sign between, such as B=C (B becomes C)',
   row: 'recoloured',
   done: (f: { stitches: string; one: boolean; mean: string }) =>
-    `${f.stitches} ${f.one ? 'stitch has' : 'stitches have'} another bead; ${f.mean} on average from the colours before (CIEDE2000)`,
+    `${f.stitches} ${f.one ? 'stitch has' : 'stitches have'} another bead; ${f.mean} on average from the colours before (under 2 is hard to see)`,
 };
