@@ -18,6 +18,7 @@ const usage = new Set<string>([
   'bead-unknown',
   'bead-kept-and-left-out',
   'polygon-needs-end-increase',
+  'swatch-measures-nothing',
   'palette-too-small-to-keep',
   'palette-all-left-out',
   'size-unknown',
@@ -30,7 +31,13 @@ const usage = new Set<string>([
   'swap-already-there',
   'recolour-nothing-left',
 ]);
-const impossible = new Set<string>(['shape-impossible', 'across-out-of-reach', 'nothing-to-bead']);
+const impossible = new Set<string>([
+  'measurement-impossible',
+  'turn-impossible',
+  'shape-impossible',
+  'across-out-of-reach',
+  'nothing-to-bead',
+]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */
 export function exitCodeFor(code: ErrorCode): number {

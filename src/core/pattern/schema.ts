@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { en } from '../../words/index.js';
+import { swatchSchema } from '../swatch/schema.js';
 
 /** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
 export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
@@ -112,6 +113,8 @@ export const threadSchema = z
   .strictObject({
     lengthBeads: z.number().int().positive().optional().describe('most beads on one thread'),
     lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
+    perStitchMm: positive.optional().describe('thread for one stitch, millimetres, measured'),
+    beadLengthMm: positive.optional().describe('length of a bead along its hole, measured'),
   })
   .describe('the thread and how it is strung');
 
@@ -126,7 +129,7 @@ export const patternSchema = z.strictObject({
   beads: z.array(beadSchema).max(letters.length),
   panels: z.array(panelSchema).min(1).max(2),
   choice: choiceSchema.optional(),
-  swatch: open.optional(),
+  swatch: swatchSchema.optional().describe('the trial panel that gave the stitch'),
   frame: open.optional(),
   thread: threadSchema.optional(),
 });

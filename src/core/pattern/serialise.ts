@@ -8,6 +8,7 @@ import {
   shapeSchema,
   threadSchema,
 } from './schema.js';
+import { measuredSchema, swatchSchema, workedSchema } from '../swatch/schema.js';
 import type { Pattern } from './schema.js';
 
 /** Order of the keys of each part, by its path; other objects keep the order they have. */
@@ -19,6 +20,9 @@ const keyOrder: Record<string, readonly string[]> = {
   '.panels[].picture': Object.keys(pictureSchema.shape),
   '.panels[].picture.place': Object.keys(placeSchema.shape),
   '.choice': Object.keys(choiceSchema.shape),
+  '.swatch': Object.keys(swatchSchema.shape),
+  '.swatch.worked': Object.keys(workedSchema.shape),
+  '.swatch.measured': Object.keys(measuredSchema.shape),
   '.thread': Object.keys(threadSchema.shape),
 };
 

@@ -17,6 +17,7 @@ import { read } from './read.js';
 import { recolour } from './recolour.js';
 import { rounds } from './rounds.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 const english = {
   beads,
@@ -38,6 +39,7 @@ const english = {
   recolour,
   rounds,
   stringing,
+  swatch,
 };
 
 type English = typeof english;

@@ -1,3 +1,5 @@
+import { swatch } from './swatch.js';
+
 /** One sentence for each warning code: what was noticed, and the cure. */
 export const warnings = {
   'polygon-stretches': (f: { increase: string; lean: number }) =>
@@ -8,6 +10,17 @@ export const warnings = {
     `${f.wedges} wedges are too many for this stitch to lie flat (about ${f.flatWedges} would): the rim will ruffle. Use fewer wedges, a narrower stitch or a higher round.`,
   'stitch-smaller-than-bead': (f: { what: 'width' | 'height'; gotMm: number; beadMm: number }) =>
     `A stitch ${f.what} of ${f.gotMm} mm is less than nine tenths of the bead (${f.beadMm} mm): the beads will not fit side by side. Measure a swatch, or use smaller beads.`,
+  'swatch-no-height': swatch.warnings.noHeight,
+  'swatch-rim-short': swatch.warnings.rimShort,
+  'swatch-rim-long': swatch.warnings.rimLong,
+  'swatch-lean-rough': swatch.warnings.leanRough,
+  'swatch-other-hand': swatch.warnings.otherHand,
+  'swatch-other-face': swatch.warnings.otherFace,
+  'swatch-other-increase': swatch.warnings.otherIncrease,
+  'swatch-other-wedges': swatch.warnings.otherWedges,
+  'swatch-other-construction': swatch.warnings.otherConstruction,
+  'swatch-other-bead': swatch.warnings.otherBead,
+  'swatch-not-flat': swatch.warnings.notFlat,
   'kept-bead-unused': (f: { id: string }) =>
     `The bead “${f.id}” is kept, but no stitch comes nearest to it, so it is not in the chart.`,
   'palette-sizes-left-out': (f: { count: number; size: string; others: readonly string[] }) =>

@@ -1,0 +1,163 @@
+/** A number with two places at most, without zeros at its end. */
+const short = (value: number, places = 2) => String(Number(value.toFixed(places)));
+
+interface Range {
+  least: number;
+  most: number;
+}
+/** `2.31 (2.28 to 2.34)` */
+const between = (f: { value: number } & Range, places: number) =>
+  `${f.value.toFixed(places)} (${f.least.toFixed(places)} to ${f.most.toFixed(places)})`;
+
+type Lies = 'flat' | 'cups' | 'ruffles';
+
+/** Words of the command `swatch`. */
+export const swatch = {
+  about: 'work out your stitch from a small trial panel that you measured',
+  examples: `Examples:
+  rondure swatch --guide -o swatch-guide.svg
+  rondure swatch --rounds 10 --across 49mm --rim-stitches 23 \\
+    --turn "21deg against" --from-round 2 -o swatch.json
+`,
+  options: {
+    output: 'the new file: swatch.json, or with --guide a .svg or .pdf',
+    wedges: 'wedges of the swatch, 3 to 12',
+    rounds: 'rounds of the swatch, 2 to 80',
+    roundsDefault: 'needed with --across, --rim-stitches and --turn; guide: 10',
+    across: 'widest place over the outer edges of the beads: 42mm, 4.2cm or 1.65in',
+    rimStitches: 'stitches along the rim, from bead middle to bead middle',
+    rimMm: 'the length along the rim that they take up, mm',
+    turn: 'how far the first stitch of a wedge has moved from round to round: "24deg against" the work, "5deg with" it, or in stitches "2.5st against"',
+    fromRound: 'the round from which the turn is measured',
+    toRound: 'the round up to which the turn is measured',
+    toRoundDefault: 'the last round',
+    markedWedge: 'the wedge whose first stitches were marked',
+    threadMm: 'thread worked up, mm',
+    threadStitches: 'stitches that this thread made',
+    fiftyBeads: 'length of 50 strung beads, pushed together: 75mm',
+    beadMm: 'diameter of a bead, measured, mm',
+    beadDefault: 'from the bead size, and the range in which that is sold',
+    lies: 'how the swatch lies on the table',
+    ruler: 'how finely you read the ruler: 0.5mm',
+    protractor: 'how finely you read the turn, degrees',
+    guide: 'print how to make and measure a swatch, with a turn gauge',
+    photo: 'measure on a photograph from above, with --points',
+    points: 'points in pixels of the photograph, see README',
+    pixels: 'how finely the points are read, pixels',
+    rulerLength: 'true distance of the two points ruler= in the photograph',
+    force: 'replace an earlier file of ours',
+    dryRun: 'print what follows, write nothing',
+    use: 'swatch.json: stitch width, round height and lean as measured',
+  },
+  needs: (f: { option: string; needs: string }) => `${f.option} needs ${f.needs}: give both.`,
+  sayWhere: 'Say where the file should go: add -o swatch.json, or --dry-run.',
+  roundOrder: 'which round comes first',
+  notWithGuide: 'the guide is made before anything is measured',
+  expected: {
+    turn: 'degrees such as "24deg against" or "5deg with", or stitches such as "2.5st against"',
+    points:
+      'points such as "centre=512,480; rim 10/1=512,60; 5/1=700,300" (round/wedge=x,y), see README',
+  },
+  title: (f: { file: string | undefined }) =>
+    f.file === undefined ? 'Your swatch (nothing written)' : `Your swatch is in ${f.file}`,
+  rows: {
+    worked: 'worked',
+    height: 'round height',
+    width: 'stitch width',
+    lean: 'lean',
+    flat: 'lies flat',
+    thread: 'thread',
+    bead: 'bead length',
+  },
+  worked: (f: {
+    wedges: number;
+    rounds: number;
+    increase: string;
+    outline: string;
+    construction: string;
+    hand: string;
+  }) =>
+    `${f.wedges} wedges, ${f.rounds} rounds, increase ${f.increase}, ${f.outline}, ${f.construction}, ${f.hand} hand`,
+  mm: (f: { value: number } & Range) => `${between(f, 3)} mm`,
+  lean: (f: { value: number } & Range) => `${between(f, 2)} stitches`,
+  flat: (f: { value: number; wedges: number } & Range) =>
+    `with ${between(f, 1)} increases a round: take ${f.wedges} wedges`,
+  perStitch: (f: { value: number } & Range) => `${between(f, 1)} mm a stitch`,
+  unknown: 'not measured',
+  note: 'In brackets: what the precision of your ruler allows. Use it: --swatch swatch.json with chart, blank or rounds.',
+  cure: {
+    cups: (f: { wedges: number }) =>
+      `The swatch cups: ${f.wedges} increases a round are too few for your hand. Work it again with ${f.wedges + 1} wedges, or with a thinner hook or tighter posts so that rounds become lower.`,
+    ruffles: (f: { wedges: number }) =>
+      `The swatch ruffles: ${f.wedges} increases a round are too many for your hand. Work it again with ${f.wedges - 1} wedges, or with a larger hook so that rounds become higher.`,
+  },
+  warnings: {
+    noHeight: (f: { lies: Lies }) =>
+      `A swatch that ${f.lies} gives no round height from its width: the width tells only how long the rim is. Its other measurements hold.`,
+    rimShort: (f: { wedges: number; flat: number }) =>
+      `The rim is too short for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it cups, say --lies cups; otherwise measure width and rim once more.`,
+    rimLong: (f: { wedges: number; flat: number }) =>
+      `The rim is too long for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it ruffles, say --lies ruffles; otherwise measure width and rim once more.`,
+    leanRough: (f: { off: number }) =>
+      `The lean is rough (± ${short(f.off)}): the rounds of the turn lie close together. Measure from a lower --from-round to the last round.`,
+    otherHand: (f: { swatch: string; panel: string }) =>
+      `The swatch was worked with the ${f.swatch} hand, this panel is for the ${f.panel}: another hand works another stitch. Add --hand ${f.swatch}, or measure a swatch of that hand.`,
+    otherFace: (f: { swatch: string; panel: string }) =>
+      `On the swatch beads lie ${f.swatch}, on this panel ${f.panel}: that is another stitch. Add --beads-face ${f.swatch}, or measure a new swatch.`,
+    otherIncrease: (f: { swatch: string; panel: string }) =>
+      `The swatch was increased in the ${f.swatch} stitch, this panel in the ${f.panel}: the stitch and its lean still hold, the turn is worked out anew.`,
+    otherWedges: (f: { swatch: number; panel: number }) =>
+      `The swatch has ${f.swatch} wedges, this panel ${f.panel}: the stitch and its lean still hold, but see whether the panel lies flat.`,
+    otherConstruction: (f: { swatch: string; panel: string }) =>
+      `The swatch was worked ${f.swatch}, this panel ${f.panel}: the stitch holds, but joins may make rounds a little higher.`,
+    otherBead: (f: { swatchMm: number; panelMm: number }) =>
+      `The swatch was worked with beads of ${short(f.swatchMm)} mm, this panel has beads of ${short(f.panelMm)} mm: measure a swatch with these beads.`,
+    notFlat: (f: { lies: Lies; wedges: number }) =>
+      `The swatch with ${f.wedges} wedges ${f.lies === 'cups' ? 'cupped' : 'ruffled'}, and so will this panel: try ${f.lies === 'cups' ? f.wedges + 1 : f.wedges - 1} wedges.`,
+  },
+  errors: {
+    impossible: (f: {
+      option: string;
+      got: number;
+      least: number;
+      most: number;
+      unit: 'mm' | 'stitches';
+      beadMm: number;
+      rounds?: number;
+      stitches?: number;
+    }) => {
+      const made =
+        f.rounds !== undefined
+          ? `${f.rounds} rounds of`
+          : f.stitches !== undefined
+            ? `${short(f.stitches)} stitches with`
+            : '50';
+      const [least, most] = [f.least, f.most].map((one) => one.toFixed(f.most < 20 ? 1 : 0));
+      return `${f.option} cannot be ${short(f.got)} ${f.unit}: with ${made} beads of ${short(f.beadMm)} mm it is ${least} to ${most}. Measure it again, and check --rounds, --wedges and --size.`;
+    },
+    turn: (f: {
+      gotDegrees: number;
+      lean: number;
+      from: number;
+      to: number;
+      leastDegrees: number;
+      mostDegrees: number;
+      otherWay: boolean;
+    }) => {
+      const way = (degrees: number) =>
+        `${Math.abs(degrees).toFixed(1)}° ${degrees < 0 ? 'against' : 'with'} the work`;
+      const hint = f.otherWay
+        ? ` Is it ${Math.abs(f.gotDegrees).toFixed(1)}° ${f.gotDegrees < 0 ? 'with' : 'against'} the work?`
+        : ' Mark the first stitch of the same wedge in every round, and measure again.';
+      return `--turn ${way(f.gotDegrees)} from round ${f.from} to ${f.to} would be a lean of ${f.lean.toFixed(2)}, and a lean is -1 to 1 (usually 0 to 0.5): from ${way(f.leastDegrees)} to ${way(f.mostDegrees)}.${hint}`;
+    },
+    nothing:
+      'Nothing is measured: give --across with --rounds, --rim-stitches, --turn, --thread-mm or --fifty-beads; rondure swatch --guide prints how.',
+    notOurs: (f: { where: string }) =>
+      `${f.where} is not a measured swatch: give the swatch.json that rondure swatch wrote.`,
+    tooNew: (f: { where: string; version: number; known: number }) =>
+      `${f.where} was written by a newer Rondure (swatch version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
+    invalid: (f: { where: string; path: string; problem: string }) =>
+      `${f.where} is not a sound swatch: ${f.path ? `${f.path}: ` : ''}${f.problem}. Make it again with rondure swatch.`,
+  },
+};
