@@ -211,6 +211,10 @@ export const errors = {
     mark?: 'pattern' | 'card';
   }) =>
     `${f.dir} ${{ file: 'is a file', folder: `is a folder without a ${f.mark === 'card' ? 'sample card' : 'pattern'} of ours in it`, link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
+  'output-file-exists': (f: { file: string }) =>
+    `${f.file} is there already: choose another name with -o, or replace it with --force.`,
+  'output-file-not-ours': (f: { file: string; found: 'file' | 'folder' | 'link' | 'special' }) =>
+    `${f.file} is ${{ file: 'a file that this command did not make', folder: 'the name of a folder', link: 'a link that leads nowhere', special: 'no plain file' }[f.found]}, so it is left as it is: choose another name with -o.`,
   'output-is-here': (f: { dir: string }) =>
     `${f.dir} cannot be replaced while you work inside it: go one folder up and try again from there.`,
   'output-parent-not-folder': (f: { dir: string; parent: string }) =>
