@@ -11,6 +11,7 @@ import { panelWish, refuseContradictions, titleFrom } from './chart-wish.js';
 import { runFolderCommand } from './folder-command.js';
 import type { Io } from './io.js';
 import { paletteFor } from './palette-for.js';
+import { useSwatch } from './swatch-option.js';
 
 /** `chart PICTURE`: the main job, from a picture to a folder. */
 export function addChartCommand(program: Command, words: Words, io: Io): void {
@@ -26,6 +27,7 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
 async function chart(command: Command, argument: string, words: Words, io: Io): Promise<void> {
   refuseContradictions(command, argument, words);
   const options = command.opts<ChartOptions>();
+  const swatch = await useSwatch(command, words);
   await runFolderCommand(options, words, io, async (progress) => {
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
@@ -38,8 +40,9 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     progress.say(words.cli.steps.choosing);
     const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
     const wish = panelWish(command, { picture, pictureName, title, ...palette });
-    const { pattern, report } = makePattern(wish);
-    report.warnings.unshift(...palette.notes);
+    const { pattern: made, report } = makePattern(wish);
+    const pattern = swatch.pattern(made);
+    report.warnings.unshift(...palette.notes, ...swatch.warnings(made, palette.diameterMm));
     return { pattern, report, wishMm: wish.acrossMm };
   });
 }

@@ -19,6 +19,8 @@ const usage = new Set<string>([
   'bead-kept-and-left-out',
   'polygon-needs-end-increase',
   'swatch-measures-nothing',
+  'photo-points-too-few',
+  'photo-points-in-line',
   'palette-too-small-to-keep',
   'palette-all-left-out',
   'size-unknown',
@@ -33,6 +35,7 @@ const usage = new Set<string>([
 ]);
 const impossible = new Set<string>([
   'measurement-impossible',
+  'photo-lean-impossible',
   'turn-impossible',
   'shape-impossible',
   'across-out-of-reach',

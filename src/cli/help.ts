@@ -47,6 +47,7 @@ const groupOf: Record<string, Group> = {
 };
 for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
+for (const name of ['--swatch', '--marked-wedge']) groupOf[name] = 'shape';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

@@ -15,6 +15,7 @@ import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
+import { addSwatchCommand } from './swatch.js';
 
 /** Control characters in names must not reach a terminal; line ends stay, for lists of problems. */
 // eslint-disable-next-line no-control-regex
@@ -47,6 +48,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addReadCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
+  addSwatchCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

@@ -41,8 +41,8 @@ export function solveSwatch(wish: SwatchWish): { swatch: Swatch; warnings: Warni
   const leans = leansOf(found.lean ?? anyLean);
   const panels = leans.map((lean) => ({ ...worked, lean }));
   const fromWidth = heightOfWidth(measured, panels);
-  const roundHeightMm = wish.photo?.roundHeightMm ?? (lies === 'flat' ? fromWidth : undefined);
-  if (lies !== 'flat' && measured.acrossMm !== undefined) {
+  const roundHeightMm = lies === 'flat' ? (wish.photo?.roundHeightMm ?? fromWidth) : undefined;
+  if (lies !== 'flat' && (measured.acrossMm !== undefined || wish.photo?.roundHeightMm)) {
     warnings.push(warning('swatch-no-height', { lies }));
   }
   const stitchWidthMm = widthOfRim(measured, panels);

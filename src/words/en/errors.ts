@@ -71,6 +71,9 @@ export const errors = {
   'measurement-impossible': (f: Parameters<typeof swatch.errors.impossible>[0]) =>
     swatch.errors.impossible(f),
   'turn-impossible': (f: Parameters<typeof swatch.errors.turn>[0]) => swatch.errors.turn(f),
+  'photo-points-too-few': (f: { rims: number }) => swatch.errors.photoFew(f),
+  'photo-points-in-line': () => swatch.errors.photoLine,
+  'photo-lean-impossible': (f: { lean: number }) => swatch.errors.photoLean(f),
   'swatch-measures-nothing': () => swatch.errors.nothing,
   'swatch-not-ours': (f: { where: string }) => swatch.errors.notOurs(f),
   'swatch-too-new': (f: { where: string; version: number; known: number }) =>

@@ -1,23 +1,26 @@
 /** A number with two places at most, without zeros at its end. */
 const short = (value: number, places = 2) => String(Number(value.toFixed(places)));
 
-interface Range {
+/** Ends of an estimate. */
+export interface EstimateEnds {
   least: number;
   most: number;
 }
 /** `2.31 (2.28 to 2.34)` */
-const between = (f: { value: number } & Range, places: number) =>
+const between = (f: { value: number } & EstimateEnds, places: number) =>
   `${f.value.toFixed(places)} (${f.least.toFixed(places)} to ${f.most.toFixed(places)})`;
 
-type Lies = 'flat' | 'cups' | 'ruffles';
+/** How a swatch lies. */
+export type SwatchLies = 'flat' | 'cups' | 'ruffles';
 
 /** Words of the command `swatch`. */
 export const swatch = {
   about: 'work out your stitch from a small trial panel that you measured',
   examples: `Examples:
   rondure swatch --guide -o swatch-guide.svg
-  rondure swatch --rounds 10 --across 49mm --rim-stitches 23 \\
-    --turn "21deg against" --from-round 2 -o swatch.json
+  rondure swatch --rounds 10 --across 49mm --rim-stitches 23 -o swatch.json
+  rondure swatch --rounds 10 --turn "24deg against" --dry-run
+  rondure blank --swatch swatch.json -o mine
 `,
   options: {
     output: 'the new file: swatch.json, or with --guide a .svg or .pdf',
@@ -45,6 +48,7 @@ export const swatch = {
     points: 'points in pixels of the photograph, see README',
     pixels: 'how finely the points are read, pixels',
     rulerLength: 'true distance of the two points ruler= in the photograph',
+    page: 'paper of the guide',
     force: 'replace an earlier file of ours',
     dryRun: 'print what follows, write nothing',
     use: 'swatch.json: stitch width, round height and lean as measured',
@@ -52,11 +56,19 @@ export const swatch = {
   needs: (f: { option: string; needs: string }) => `${f.option} needs ${f.needs}: give both.`,
   sayWhere: 'Say where the file should go: add -o swatch.json, or --dry-run.',
   roundOrder: 'which round comes first',
+  rulerNeeds:
+    'A known length in the photograph needs --ruler-length and two points ruler=x,y in --points: give both.',
+  twoLeans: 'both give the lean',
   notWithGuide: 'the guide is made before anything is measured',
   expected: {
     turn: 'degrees such as "24deg against" or "5deg with", or stitches such as "2.5st against"',
     points:
-      'points such as "centre=512,480; rim 10/1=512,60; 5/1=700,300" (round/wedge=x,y), see README',
+      'points such as "centre=512,480; rim1=512,60; 5/1=700,300" (rim and wedge, or round/wedge, = x,y), one of them the centre',
+    inside: (f: { width: number; height: number }) =>
+      `points inside the photograph, which is ${f.width} × ${f.height} pixels`,
+    stitch: (f: { rounds: number; wedges: number }) =>
+      `rounds from 1 to ${f.rounds} and wedges from 1 to ${f.wedges}`,
+    once: 'every stitch once',
   },
   title: (f: { file: string | undefined }) =>
     f.file === undefined ? 'Your swatch (nothing written)' : `Your swatch is in ${f.file}`,
@@ -78,11 +90,11 @@ export const swatch = {
     hand: string;
   }) =>
     `${f.wedges} wedges, ${f.rounds} rounds, increase ${f.increase}, ${f.outline}, ${f.construction}, ${f.hand} hand`,
-  mm: (f: { value: number } & Range) => `${between(f, 3)} mm`,
-  lean: (f: { value: number } & Range) => `${between(f, 2)} stitches`,
-  flat: (f: { value: number; wedges: number } & Range) =>
+  mm: (f: { value: number } & EstimateEnds) => `${between(f, 3)} mm`,
+  lean: (f: { value: number } & EstimateEnds) => `${between(f, 2)} stitches`,
+  flat: (f: { value: number; wedges: number } & EstimateEnds) =>
     `with ${between(f, 1)} increases a round: take ${f.wedges} wedges`,
-  perStitch: (f: { value: number } & Range) => `${between(f, 1)} mm a stitch`,
+  perStitch: (f: { value: number } & EstimateEnds) => `${between(f, 1)} mm a stitch`,
   unknown: 'not measured',
   note: 'In brackets: what the precision of your ruler allows. Use it: --swatch swatch.json with chart, blank or rounds.',
   cure: {
@@ -92,7 +104,7 @@ export const swatch = {
       `The swatch ruffles: ${f.wedges} increases a round are too many for your hand. Work it again with ${f.wedges - 1} wedges, or with a larger hook so that rounds become higher.`,
   },
   warnings: {
-    noHeight: (f: { lies: Lies }) =>
+    noHeight: (f: { lies: SwatchLies }) =>
       `A swatch that ${f.lies} gives no round height from its width: the width tells only how long the rim is. Its other measurements hold.`,
     rimShort: (f: { wedges: number; flat: number }) =>
       `The rim is too short for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it cups, say --lies cups; otherwise measure width and rim once more.`,
@@ -100,6 +112,8 @@ export const swatch = {
       `The rim is too long for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it ruffles, say --lies ruffles; otherwise measure width and rim once more.`,
     leanRough: (f: { off: number }) =>
       `The lean is rough (± ${short(f.off)}): the rounds of the turn lie close together. Measure from a lower --from-round to the last round.`,
+    photoMiss: (f: { pixels: number; wanted: number }) =>
+      `The points lie ${short(f.pixels, 1)} pixels off where they should, more than the ${short(f.wanted, 1)} that you said: check their rounds and wedges, and that the piece lies flat.`,
     otherHand: (f: { swatch: string; panel: string }) =>
       `The swatch was worked with the ${f.swatch} hand, this panel is for the ${f.panel}: another hand works another stitch. Add --hand ${f.swatch}, or measure a swatch of that hand.`,
     otherFace: (f: { swatch: string; panel: string }) =>
@@ -112,7 +126,7 @@ export const swatch = {
       `The swatch was worked ${f.swatch}, this panel ${f.panel}: the stitch holds, but joins may make rounds a little higher.`,
     otherBead: (f: { swatchMm: number; panelMm: number }) =>
       `The swatch was worked with beads of ${short(f.swatchMm)} mm, this panel has beads of ${short(f.panelMm)} mm: measure a swatch with these beads.`,
-    notFlat: (f: { lies: Lies; wedges: number }) =>
+    notFlat: (f: { lies: SwatchLies; wedges: number }) =>
       `The swatch with ${f.wedges} wedges ${f.lies === 'cups' ? 'cupped' : 'ruffled'}, and so will this panel: try ${f.lies === 'cups' ? f.wedges + 1 : f.wedges - 1} wedges.`,
   },
   errors: {
@@ -151,6 +165,12 @@ export const swatch = {
         : ' Mark the first stitch of the same wedge in every round, and measure again.';
       return `--turn ${way(f.gotDegrees)} from round ${f.from} to ${f.to} would be a lean of ${f.lean.toFixed(2)}, and a lean is -1 to 1 (usually 0 to 0.5): from ${way(f.leastDegrees)} to ${way(f.mostDegrees)}.${hint}`;
     },
+    photoFew: (f: { rims: number }) =>
+      `The points of the photograph do not show how the stitches turn${f.rims > 0 ? ' (all lie on one round)' : ''}: point at the first stitch of a wedge on the last round and at least on one round further in.`,
+    photoLine:
+      'The points of the photograph do not settle how the panel lies: spread the rim points around the panel, no three of them in a line, and check the order of the wedges.',
+    photoLean: (f: { lean: number }) =>
+      `The points of the photograph would be a lean of ${f.lean.toFixed(2)}, and a lean is -1 to 1 (usually 0 to 0.5): check which round and wedge each point is, and --hand and --beads-face; the photograph must show the bead face.`,
     nothing:
       'Nothing is measured: give --across with --rounds, --rim-stitches, --turn, --thread-mm or --fifty-beads; rondure swatch --guide prints how.',
     notOurs: (f: { where: string }) =>

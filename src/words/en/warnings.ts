@@ -14,6 +14,7 @@ export const warnings = {
   'swatch-rim-short': swatch.warnings.rimShort,
   'swatch-rim-long': swatch.warnings.rimLong,
   'swatch-lean-rough': swatch.warnings.leanRough,
+  'photo-points-miss': swatch.warnings.photoMiss,
   'swatch-other-hand': swatch.warnings.otherHand,
   'swatch-other-face': swatch.warnings.otherFace,
   'swatch-other-increase': swatch.warnings.otherIncrease,
