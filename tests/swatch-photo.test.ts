@@ -135,7 +135,10 @@ describe('a photograph of a swatch', () => {
     expect(code({ ...wish, points: points.slice(4, 5) })).toBe('photo-points-too-few');
     const line = points.map((p, n) => (p.round === 10 ? { ...p, x: 100 * n, y: 100 * n } : p));
     expect(code({ ...wish, points: line })).toBe('photo-points-in-line');
-    const swapped = [{ ...points[0], wedge: points[1].wedge }, { ...points[1], wedge: 1 }];
+    const swapped = [
+      { ...points[0], wedge: points[1].wedge },
+      { ...points[1], wedge: 1 },
+    ];
     expect(code({ ...wish, points: [...swapped, ...points.slice(2)] })).not.toEqual([]);
   });
 });

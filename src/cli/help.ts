@@ -9,6 +9,26 @@ import { similarTo } from './similar.js';
 export const helpWidth = 80;
 
 type Group = keyof Words['cli']['groups'];
+/** Options of `swatch` that are read off a ruler. */
+const measured = [
+  '--rim-stitches',
+  '--rim-mm',
+  '--turn',
+  '--from-round',
+  '--to-round',
+  '--marked-wedge',
+  '--thread-mm',
+  '--thread-stitches',
+  '--fifty-beads',
+  '--bead-mm',
+  '--lies',
+  '--ruler',
+  '--protractor',
+  '--photo',
+  '--points',
+  '--pixels',
+  '--ruler-length',
+];
 /** Where an option stands in help, by its long name; what is not named here stands under `rest`. */
 const groupOf: Record<string, Group> = {
   '--output': 'files',
@@ -47,7 +67,8 @@ const groupOf: Record<string, Group> = {
 };
 for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
-for (const name of ['--swatch', '--marked-wedge']) groupOf[name] = 'shape';
+groupOf['--swatch'] = 'shape';
+for (const name of measured) groupOf[name] = 'measured';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

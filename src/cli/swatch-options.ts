@@ -2,7 +2,7 @@ import type { Command, Option } from 'commander';
 import { RondureError } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 import { decimal, option, shown, whole } from './option-makers.js';
-import { outputOption, printOptions, writeOptions } from './output-options.js';
+import { outputOption, printOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
 import { shapeOptions } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
@@ -16,7 +16,7 @@ export interface SwatchOptions extends OutputOptions, Omit<ShapeOptions, 'rounds
   rimStitches?: number;
   rimMm: number;
   turn?: TurnValue;
-  fromRound: number;
+  fromRound?: number;
   toRound?: number;
   markedWedge: number;
   threadMm?: number;
@@ -27,7 +27,7 @@ export interface SwatchOptions extends OutputOptions, Omit<ShapeOptions, 'rounds
   ruler: number;
   protractor: number;
   guide?: true;
-  page: 'A4' | 'Letter';
+  paper: 'a4' | 'letter';
   photo?: string;
   points?: string;
   pixels: number;
@@ -56,7 +56,7 @@ export function addSwatchOptions(command: Command, words: Words): void {
     shown(decimal('--rim-stitches <COUNT>', said.rimStitches, 1, 960), none),
     decimal('--rim-mm <MM>', said.rimMm, 1, 1000).default(50),
     shown(option('--turn <HOW FAR>', said.turn).argParser(turnValue('--turn')), none),
-    whole('--from-round <A>', said.fromRound, 1, 79).default(1),
+    shown(whole('--from-round <A>', said.fromRound, 1, 79), '2'),
     shown(whole('--to-round <B>', said.toRound, 2, 80), said.toRoundDefault),
     whole('--marked-wedge <K>', said.markedWedge, 1, 12).default(1),
     shown(decimal('--thread-mm <MM>', said.threadMm, 1, 1_000_000), none),
@@ -71,9 +71,10 @@ export function addSwatchOptions(command: Command, words: Words): void {
     decimal('--pixels <PIXELS>', said.pixels, 0.01, 1000).default(3),
     shown(mm('--ruler-length <SIZE>', said.rulerLength), none),
     shown(option('--guide', said.guide), off),
-    option('--page <PAPER>', said.page).choices(['A4', 'Letter']).default('A4'),
+    option('--paper <PAPER>', said.paper).choices(['a4', 'letter']).default('a4'),
     ...printOptions(words),
-    ...writeOptions(words),
+    shown(option('--force', said.force), off),
+    shown(option('--dry-run', said.dryRun), off),
   ];
   for (const one of options) command.addOption(one);
 }
@@ -116,7 +117,7 @@ export function refuseSwatchContradictions(command: Command, words: Words): void
     throw new RondureError('option-value', { option: name, got: String(got), expected });
   };
   if (to > last) refuse('--to-round', to, words.expected.wholeBetween(2, last));
-  if (options.fromRound >= to) {
+  if (options.fromRound !== undefined && options.fromRound >= to) {
     refuse('--from-round', options.fromRound, words.expected.wholeBetween(1, to - 1));
   }
   if (options.markedWedge > options.wedges) {

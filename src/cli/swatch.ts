@@ -84,7 +84,7 @@ function wishOf(options: SwatchOptions): SwatchWish {
     ...(turn && {
       turnDegrees: turn.amount * perUnit,
       turnOffDegrees: turnOff,
-      fromRound: options.fromRound,
+      fromRound: options.fromRound ?? Math.min(2, toRound - 1),
       toRound,
       markedWedge: options.markedWedge,
     }),

@@ -37,13 +37,19 @@ export function solveSwatch(wish: SwatchWish): { swatch: Swatch; warnings: Warni
   const { measured, lies } = wish;
   const warnings: Warning[] = [];
   const found = leanAndOutline(wish);
-  const worked: SwatchWorked = { ...wish.worked, outline: found.outline };
+  const { wedges, rounds, increase, ...way } = wish.worked;
+  const worked = { wedges, rounds, increase, outline: found.outline, ...way };
   const leans = leansOf(found.lean ?? anyLean);
   const panels = leans.map((lean) => ({ ...worked, lean }));
   const fromWidth = heightOfWidth(measured, panels);
   const roundHeightMm = lies === 'flat' ? (wish.photo?.roundHeightMm ?? fromWidth) : undefined;
   if (lies !== 'flat' && (measured.acrossMm !== undefined || wish.photo?.roundHeightMm)) {
     warnings.push(warning('swatch-no-height', { lies }));
+  }
+  const seen = wish.photo?.roundHeightMm;
+  if (seen && fromWidth && (seen.least > fromWidth.most || fromWidth.least > seen.most)) {
+    const facts = { widthMm: fromWidth.value, photoMm: seen.value };
+    warnings.push(warning('swatch-heights-differ', facts));
   }
   const stitchWidthMm = widthOfRim(measured, panels);
   const flat = roundHeightMm && stitchWidthMm && flatOf(worked, roundHeightMm, stitchWidthMm);

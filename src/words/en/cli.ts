@@ -30,6 +30,7 @@ export const cli = {
     picture: 'The picture:',
     colours: 'Colours:',
     thread: 'The thread:',
+    measured: 'What you measured:',
     printing: 'What is written and printed:',
     rest: 'More options:',
   },

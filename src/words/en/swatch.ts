@@ -1,6 +1,21 @@
 /** A number with two places at most, without zeros at its end. */
 const short = (value: number, places = 2) => String(Number(value.toFixed(places)));
 
+/** How a swatch is to be worked and measured. */
+export interface GuideFacts {
+  wedges: number;
+  rounds: number;
+  increase: 'first' | 'middle' | 'last';
+  construction: 'spiral' | 'joined';
+  hand: 'right' | 'left';
+  beadsFace: 'away' | 'toward';
+  size: string;
+  fromRound: number;
+  toRound: number;
+  markedWedge: number;
+  rimWedge: number;
+}
+
 /** Ends of an estimate. */
 export interface EstimateEnds {
   least: number;
@@ -48,7 +63,7 @@ export const swatch = {
     points: 'points in pixels of the photograph, see README',
     pixels: 'how finely the points are read, pixels',
     rulerLength: 'true distance of the two points ruler= in the photograph',
-    page: 'paper of the guide',
+    paper: 'paper of the guide',
     force: 'replace an earlier file of ours',
     dryRun: 'print what follows, write nothing',
     use: 'swatch.json: stitch width, round height and lean as measured',
@@ -56,11 +71,72 @@ export const swatch = {
   needs: (f: { option: string; needs: string }) => `${f.option} needs ${f.needs}: give both.`,
   sayWhere: 'Say where the file should go: add -o swatch.json, or --dry-run.',
   roundOrder: 'which round comes first',
+  guideMade: (f: { file: string | undefined; paper: 'a4' | 'letter' }) => {
+    const name = { a4: 'A4', letter: 'Letter' }[f.paper];
+    return f.file === undefined
+      ? 'The guide can be made (trial run, nothing written).'
+      : `How to make and measure a swatch is in ${f.file}: print both sheets at 100 % on ${name}, and check the squares.`;
+  },
+  guide: {
+    title: 'Measure your stitch',
+    describe:
+      'How to make and measure a swatch, and a turn gauge to lay it on; to be printed at 100 %.',
+    intro:
+      'Every hand works a different stitch. A small trial panel, a swatch, tells how high, how wide and how slanting yours is, so that the chart and the finished size fit your hand.',
+    steps: (f: GuideFacts) => [
+      {
+        head: 'Work it.',
+        text: `${f.rounds} rounds of ${f.wedges} wedges with the thread, hook and beads (${f.size}) of the purse, a bead on every stitch, increase in the ${f.increase} stitch of each wedge, ${f.construction === 'spiral' ? 'in a spiral' : 'every round joined'}, ${f.hand} hand. Before you begin, mark off 1 m of the thread.`,
+      },
+      {
+        head: 'Mark it.',
+        text: `In round ${f.fromRound} and in round ${f.toRound}, put a loop of bright thread around the first stitch of wedge ${f.markedWedge}${f.markedWedge === 1 ? ' (the first stitch of the round)' : ''}.`,
+      },
+      {
+        head: 'Look at it.',
+        text: 'Damp it, pat it out, let it dry. Does it lie flat? When it stands up like a saucer it cups, when its rim waves it ruffles: then leave out step 4, and add --lies cups or --lies ruffles.',
+      },
+      {
+        head: 'Across.',
+        text: 'The widest place, over the outer edges of the beads, with callipers or between two upright blocks.',
+      },
+      {
+        head: 'Along the rim.',
+        text: `In the middle of wedge ${f.rimWedge}, lay a thread along the last round for 50 mm, over the middles of the beads, and count the stitches from bead middle to bead middle. Halves count.`,
+      },
+      {
+        head: 'Turn.',
+        text: `Lay it on the gauge, beads up, its hole on the cross, the marked stitch of round ${f.fromRound} on the line of 0. Lay a ruler from the cross over the marked stitch of round ${f.toRound}: read the degrees, and whether they are with or against the work.`,
+      },
+      { head: 'Thread.', text: 'How many stitches did the metre make?' },
+      { head: 'Beads.', text: 'String 50 beads, push them together, measure the row.' },
+    ],
+    write: 'Write down',
+    blanks: (f: GuideFacts) => [
+      'across, mm',
+      'stitches along 50 mm of the rim',
+      `turn, round ${f.fromRound} to ${f.toRound}, degrees`,
+      'with or against the work',
+      'stitches from 1 m of thread',
+      '50 beads, mm',
+    ],
+    then: (f: GuideFacts) =>
+      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'} --across … --rim-stitches … --turn "… against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
+    care: 'Take care: beads are small parts, keep them and needles away from small children. Work in good light, rest eyes and hands every half hour. Where you sell, local rules come first.',
+    gaugeTitle: 'Turn gauge',
+    round: (r: number) => `round ${r}`,
+    lean: (lean: number) => `lean ${lean}`,
+    with: 'with the work',
+    against: 'against the work',
+    scale:
+      'Print at 100 %, “actual size”. Measure the squares: when they are off by more than half a millimetre, print again without scaling. Grey: rounds and wedges of a usual stitch, to centre the piece. Outside: where the marked stitch lies for some leans.',
+  },
   rulerNeeds:
     'A known length in the photograph needs --ruler-length and two points ruler=x,y in --points: give both.',
   twoLeans: 'both give the lean',
   notWithGuide: 'the guide is made before anything is measured',
   expected: {
+    guideName: 'a name that ends in .svg or .pdf',
     turn: 'degrees such as "24deg against" or "5deg with", or stitches such as "2.5st against"',
     points:
       'points such as "centre=512,480; rim1=512,60; 5/1=700,300" (rim and wedge, or round/wedge, = x,y), one of them the centre',
@@ -99,9 +175,9 @@ export const swatch = {
   note: 'In brackets: what the precision of your ruler allows. Use it: --swatch swatch.json with chart, blank or rounds.',
   cure: {
     cups: (f: { wedges: number }) =>
-      `The swatch cups: ${f.wedges} increases a round are too few for your hand. Work it again with ${f.wedges + 1} wedges, or with a thinner hook or tighter posts so that rounds become lower.`,
+      `The swatch cups: ${f.wedges} increases a round are too few for your hand. Work it again with ${f.wedges < 12 ? `${f.wedges + 1} wedges, or with ` : ''}a thinner hook or tighter posts so that rounds become lower.`,
     ruffles: (f: { wedges: number }) =>
-      `The swatch ruffles: ${f.wedges} increases a round are too many for your hand. Work it again with ${f.wedges - 1} wedges, or with a larger hook so that rounds become higher.`,
+      `The swatch ruffles: ${f.wedges} increases a round are too many for your hand. Work it again with ${f.wedges > 3 ? `${f.wedges - 1} wedges, or with ` : ''}a larger hook so that rounds become higher.`,
   },
   warnings: {
     noHeight: (f: { lies: SwatchLies }) =>
@@ -110,6 +186,8 @@ export const swatch = {
       `The rim is too short for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it cups, say --lies cups; otherwise measure width and rim once more.`,
     rimLong: (f: { wedges: number; flat: number }) =>
       `The rim is too long for that width: with this stitch ${short(f.flat, 1)} increases a round would lie flat, and you made ${f.wedges}. If it ruffles, say --lies ruffles; otherwise measure width and rim once more.`,
+    heights: (f: { widthMm: number; photoMm: number }) =>
+      `The width gives a round height of ${f.widthMm.toFixed(2)} mm, the photograph ${f.photoMm.toFixed(2)} mm (which is taken): check --across, --ruler-length and that the ruler lies level with the beads.`,
     leanRough: (f: { off: number }) =>
       `The lean is rough (± ${short(f.off)}): the rounds of the turn lie close together. Measure from a lower --from-round to the last round.`,
     photoMiss: (f: { pixels: number; wanted: number }) =>
@@ -144,7 +222,7 @@ export const swatch = {
         f.rounds !== undefined
           ? `${f.rounds} rounds of`
           : f.stitches !== undefined
-            ? `${short(f.stitches)} stitches with`
+            ? `${short(f.stitches)} stitches of`
             : '50';
       const [least, most] = [f.least, f.most].map((one) => one.toFixed(f.most < 20 ? 1 : 0));
       return `${f.option} cannot be ${short(f.got)} ${f.unit}: with ${made} beads of ${short(f.beadMm)} mm it is ${least} to ${most}. Measure it again, and check --rounds, --wedges and --size.`;

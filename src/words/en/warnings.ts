@@ -13,6 +13,7 @@ export const warnings = {
   'swatch-no-height': swatch.warnings.noHeight,
   'swatch-rim-short': swatch.warnings.rimShort,
   'swatch-rim-long': swatch.warnings.rimLong,
+  'swatch-heights-differ': swatch.warnings.heights,
   'swatch-lean-rough': swatch.warnings.leanRough,
   'photo-points-miss': swatch.warnings.photoMiss,
   'swatch-other-hand': swatch.warnings.otherHand,
