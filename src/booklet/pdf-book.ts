@@ -1,5 +1,4 @@
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
-import type { Surface } from '../core/draw/surface.js';
 
 /** What a PDF says about itself, and the faces it is lettered with. */
 export interface PdfOptions {
@@ -24,7 +23,7 @@ const fixedDate = new Date(Date.UTC(2000, 0, 1));
 /** A PDF in the making: pages are drawn one after the other. */
 export interface PdfBook {
   /** Begins a page; drawing on an earlier one is over. */
-  page(widthMm: number, heightMm: number): Surface;
+  page(widthMm: number, heightMm: number): PdfSurface;
   /** The whole document. */
   finish(): Promise<Uint8Array>;
 }

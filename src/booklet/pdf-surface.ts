@@ -76,6 +76,18 @@ export class PdfSurface implements Surface {
     }
   }
 
+  /** Draws what shows only inside a window; its edges in millimetres. */
+  clipped(
+    window: { left: number; top: number; right: number; bottom: number },
+    draw: () => void,
+  ): void {
+    const { left, top, right, bottom } = window;
+    this.doc.save();
+    this.doc.rect(pt(left), pt(top), pt(right - left), pt(bottom - top)).clip();
+    draw();
+    this.doc.restore();
+  }
+
   beginGroup(): void {}
   endGroup(): void {}
 

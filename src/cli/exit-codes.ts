@@ -40,6 +40,7 @@ const impossible = new Set<string>([
   'shape-impossible',
   'across-out-of-reach',
   'nothing-to-bead',
+  'lining-impossible',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

@@ -69,6 +69,8 @@ for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 groupOf['--swatch'] = 'shape';
 for (const name of measured) groupOf[name] = 'measured';
+for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
+  groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
 

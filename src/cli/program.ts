@@ -10,6 +10,7 @@ import { exitCodeFor, exitCodes } from './exit-codes.js';
 import { addFindCommand } from './find.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
+import { addLiningCommand } from './lining.js';
 import { addMendCommand } from './mend.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
@@ -49,6 +50,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
   addSwatchCommand(program, words, io);
+  addLiningCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

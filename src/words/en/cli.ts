@@ -31,6 +31,7 @@ export const cli = {
     colours: 'Colours:',
     thread: 'The thread:',
     measured: 'What you measured:',
+    making: 'Making up:',
     printing: 'What is written and printed:',
     rest: 'More options:',
   },

@@ -1,3 +1,4 @@
+import { lining } from './lining.js';
 import { place } from './place.js';
 import { pictureFormats } from './picture-formats.js';
 import { swatch } from './swatch.js';
@@ -206,6 +207,13 @@ export const errors = {
     `No cell of the chart in ${named(f.name)} is coloured: check that it is the right photograph.`,
 
   // the folder that is written
+  'lining-impossible': (f: {
+    what: keyof typeof lining.impossible;
+    gotMm: number;
+    leastMm: number;
+    mostMm: number;
+    panelMm?: number | undefined;
+  }) => lining.impossible[f.what]({ ...f, panelMm: f.panelMm }),
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
   'output-not-ours': (f: {

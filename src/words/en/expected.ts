@@ -3,6 +3,8 @@ export const expected = {
   wholeBetween: (least: number, most: number) => `a whole number from ${least} to ${most}`,
   between: (least: number, most: number) => `a number from ${least} to ${most}`,
   length: 'a length such as 90, 90mm, 9cm or 3.5in',
+  lengthBetween: (least: number, most: number) =>
+    `a length from ${least} to ${most} mm, such as 5, 5mm or 0.5cm`,
   shift: 'two numbers in millimetres such as 3,-2',
   title: '1 to 200 letters on one line',
   background: 'a colour such as ffffff, a bead of the palette, or bare',

@@ -7,6 +7,7 @@ import { edits } from './edits.js';
 import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
+import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { palette } from './palette.js';
 import { pattern } from './pattern.js';
@@ -29,6 +30,7 @@ const english = {
   errors,
   expected,
   warnings,
+  lining,
   lists,
   palette,
   pattern,
