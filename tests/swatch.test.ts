@@ -15,7 +15,7 @@ import { smallSwatch } from './support/swatch.js';
 const anyPanel = fc
   .record({
     wedges: fc.integer({ min: 3, max: 12 }),
-    rounds: fc.integer({ min: 3, max: 20 }),
+    rounds: fc.integer({ min: 5, max: 20 }),
     increase: fc.constantFrom('first', 'middle', 'last'),
     lean: fc.double({ min: -1, max: 1, noNaN: true }),
     polygon: fc.boolean(),
@@ -80,7 +80,7 @@ function turned(geometry: PanelGeometry, wedge: number, from: number, to: number
 function measuredOn(shape: Shape, beadMm: number, wedge: number): SwatchWish {
   const geometry = panelGeometry(shape);
   const rim = alongRim(geometry);
-  const from = shape.rounds > 4 ? 2 : 1;
+  const from = 2;
   const { stitchWidthMm: _w, roundHeightMm: _h, lean: _l, ...worked } = shape;
   return {
     worked,
@@ -106,9 +106,9 @@ describe('a swatch', () => {
     fc.assert(
       fc.property(anyPanel, ({ shape, beadMm, wedge }) => {
         const { swatch } = solveSwatch(measuredOn(shape, beadMm, wedge));
-        expect(Math.abs(swatch.roundHeightMm!.value - shape.roundHeightMm)).toBeLessThan(2e-6);
-        expect(Math.abs(swatch.stitchWidthMm!.value - shape.stitchWidthMm)).toBeLessThan(2e-6);
-        expect(Math.abs(swatch.lean!.value - shape.lean)).toBeLessThan(2e-6);
+        expect(Math.abs(swatch.roundHeightMm!.value - shape.roundHeightMm)).toBeLessThan(1.01e-6);
+        expect(Math.abs(swatch.stitchWidthMm!.value - shape.stitchWidthMm)).toBeLessThan(1.01e-6);
+        expect(Math.abs(swatch.lean!.value - shape.lean)).toBeLessThan(1.01e-6);
         expect(Math.abs(swatch.flatWedges!.value - shape.wedges)).toBeLessThan(1e-4);
       }),
       { numRuns: 80 },

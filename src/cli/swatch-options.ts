@@ -111,6 +111,14 @@ export function refuseSwatchContradictions(command: Command, words: Words): void
   if (options.outline === 'polygon' && options.increase === 'middle') {
     throw new RondureError('polygon-needs-end-increase', undefined);
   }
+  const finest = 5;
+  if (options.ruler > finest) {
+    throw new RondureError('option-value', {
+      option: '--ruler',
+      got: `${options.ruler} mm`,
+      expected: said.expected.ruler(finest),
+    });
+  }
   const last = options.rounds ?? 80;
   const to = options.toRound ?? last;
   const refuse = (name: string, got: number, expected: string) => {

@@ -14,7 +14,9 @@ export function turnValue(option: string) {
       /^([+-]?)(\d{1,3}(?:\.\d*)?|\.\d+) ?(deg(?:rees)?|°|st(?:itch(?:es)?)?)? ?(against|with)?$/.exec(
         text.trim().toLowerCase().replace(/\s+/g, ' '),
       );
-    if (!parts || (parts[1] !== '' && parts[4] !== undefined)) {
+    // Which way is never guessed: both ways give a lean that can be believed.
+    const ways = [parts?.[1], parts?.[4]].filter((one) => one !== undefined && one !== '');
+    if (!parts || (ways.length !== 1 && Number(parts[2]) !== 0)) {
       const expected = en.swatch.expected.turn;
       throw new RondureError('option-value', {
         option,

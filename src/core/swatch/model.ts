@@ -40,12 +40,23 @@ function unitPoint({ angle, distance }: UnitPlace): [number, number] {
  */
 export function widestMiddles(panel: UnitPanel): number {
   const place = unitPlaces(panel);
-  const points: number[] = [];
-  // In a spiral the round before the last still lies open where the last begins.
-  const first = panel.construction === 'spiral' ? panel.rounds - 1 : panel.rounds;
-  for (let r = first; r <= panel.rounds; r++) {
-    for (let i = 0; i < panel.wedges * r; i++) points.push(...unitPoint(place(r, i)));
+  const rim = Array.from({ length: panel.wedges * panel.rounds }, (_, i) => place(panel.rounds, i));
+  const out = Math.max(...rim.map(({ distance }) => distance));
+  const onRim = widestOf(rim);
+  // Two points farther apart than the rim's widest must both lie so far from the centre. In the
+  // round before the last some may: where the last begins, and at corners that turn much.
+  const inner: UnitPlace[] = [];
+  for (let r = panel.rounds - 1; r >= 1; r--) {
+    for (let i = 0; i < panel.wedges * r; i++) {
+      const one = place(r, i);
+      if (one.distance > onRim - out) inner.push(one);
+    }
   }
+  return inner.length === 0 ? onRim : widestOf([...rim, ...inner]);
+}
+
+function widestOf(places: readonly UnitPlace[]): number {
+  const points = places.flatMap(unitPoint);
   let widest = 0;
   for (let p = 0; p < points.length; p += 2) {
     for (let q = p + 2; q < points.length; q += 2) {

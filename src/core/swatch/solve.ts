@@ -135,21 +135,29 @@ function heightOfWidth(measured: SwatchMeasured, panels: readonly UnitPanel[]) {
       [-1, 1].map((bead) => (acrossMm + ruler * rulerMm - beadMm - bead * beadOffMm) / one),
     ),
   );
-  return estimate((acrossMm - beadMm) / own, heights);
+  return estimate((acrossMm - beadMm) / own, heights.map(notBelowZero));
 }
 
 function widthOfRim(measured: SwatchMeasured, panels: readonly UnitPanel[]) {
   const { rimStitches, rimMm, rulerMm, beadMm } = measured;
   if (rimStitches === undefined || rimMm === undefined) return undefined;
   const { rounds, wedges } = panels[0];
-  const most = Math.min(wedges * rounds - 1, rimMm / (leastOf.stitch * beadMm));
+  const steps = wedges * rounds - 1;
+  requireMeasure('--rim-mm', rimMm, {
+    least: leastOf.stitch * beadMm,
+    most: mostOf.stitch * beadMm * steps,
+    unit: 'mm',
+    rounds,
+    beadMm,
+  });
+  const most = Math.min(steps, rimMm / (leastOf.stitch * beadMm));
   const least = Math.min(most, rimMm / (mostOf.stitch * beadMm));
   const about = { least, most, unit: 'stitches' as const, rounds, beadMm };
   requireMeasure('--rim-stitches', rimStitches, about);
   const shares = panels.map((panel) => rimShare(panel, rimStitches));
   const width = (mm: number, share: number) => mm / (rimStitches * share);
   const ends = shares.flatMap((share) => [
-    width(rimMm - rulerMm, share),
+    width(notBelowZero(rimMm - rulerMm), share),
     width(rimMm + rulerMm, share),
   ]);
   return estimate(width(rimMm, shares[0]), ends);
@@ -184,7 +192,7 @@ function threadOf({ threadMm, threadStitches, fiftyBeadsMm, rulerMm, beadMm }: S
       beadMm,
     });
     found.perStitchMm = estimate(threadMm / threadStitches, [
-      (threadMm - rulerMm) / threadStitches,
+      notBelowZero(threadMm - rulerMm) / threadStitches,
       (threadMm + rulerMm) / threadStitches,
     ]);
   }
@@ -200,6 +208,8 @@ function threadOf({ threadMm, threadStitches, fiftyBeadsMm, rulerMm, beadMm }: S
   }
   return found;
 }
+
+const notBelowZero = (mm: number) => Math.max(0, mm);
 
 function estimate(value: number, ends: readonly number[]): Estimate {
   return {

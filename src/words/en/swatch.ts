@@ -136,8 +136,9 @@ export const swatch = {
   twoLeans: 'both give the lean',
   notWithGuide: 'the guide is made before anything is measured',
   expected: {
+    ruler: (mm: number) => `a precision above 0 and up to ${mm} mm`,
     guideName: 'a name that ends in .svg or .pdf',
-    turn: 'degrees such as "24deg against" or "5deg with", or stitches such as "2.5st against"',
+    turn: 'how far and which way, with or against the work: "24deg against", "5deg with", or in stitches "2.5st against"',
     points:
       'points such as "centre=512,480; rim1=512,60; 5/1=700,300" (rim and wedge, or round/wedge, = x,y), one of them the centre',
     inside: (f: { width: number; height: number }) =>
