@@ -130,6 +130,13 @@ describe('rondure swatch', () => {
     expect(err.trim().split('\n')).toHaveLength(1);
   });
 
+  it('does not read the standard input twice', async () => {
+    const argv = ['chart', '-', '--swatch', '-', '--dry-run'];
+    const { code, err } = await inProcess(...argv);
+    expect(code).toBe(2);
+    expect(err).toContain('--swatch - and - contradict each other');
+  });
+
   it('refuses a file that is no swatch', async () => {
     writeFileSync(at('no.json'), '{}');
     const { code, err } = await inProcess('blank', '--swatch', at('no.json'), '-o', at('never'));

@@ -1,4 +1,5 @@
 import type { Command, Option } from 'commander';
+import { RondureError } from '../core/errors.js';
 import type { Warning } from '../core/errors.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import { parseSwatch } from '../core/swatch/swatch-file.js';
@@ -28,6 +29,12 @@ export interface SwatchUse {
 export async function useSwatch(command: Command, words: Words): Promise<SwatchUse> {
   const { swatch: file } = command.opts<{ swatch?: string }>();
   if (file === undefined) return { pattern: (made) => made, warnings: () => [] };
+  const { beads } = command.opts<{ beads?: string }>();
+  if (file === '-' && (beads === '-' || command.args.includes('-'))) {
+    const second = beads === '-' ? '--beads -' : '-';
+    const why = words.expected.contradictions.input;
+    throw new RondureError('options-contradict', { first: '--swatch -', second, why });
+  }
   const swatch = parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
   const answers = {
     stitchWidth: swatch.stitchWidthMm,
