@@ -75,6 +75,7 @@ export default tseslint.config(
         URL: 'readonly',
         Buffer: 'readonly',
         performance: 'readonly',
+        setTimeout: 'readonly',
       },
     },
   },

@@ -2,7 +2,15 @@
 // with 1 when a bar is missed. Needs a build (npm ci makes one).
 import { readdirSync } from 'node:fs';
 
-const parts = ['kernel.js', 'rivals.js', 'whole.js'];
+const parts = [
+  'kernel.js',
+  'choice.js',
+  'rivals.js',
+  'stock.js',
+  'outlines.js',
+  'details.js',
+  'whole.js',
+];
 const here = readdirSync(new URL('.', import.meta.url));
 let missed = 0;
 for (const part of parts) {

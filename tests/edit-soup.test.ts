@@ -7,6 +7,7 @@ import { patternText } from '../src/core/pattern/serialise.js';
 import { roundsText } from '../src/core/texts/rounds.js';
 import { en } from '../src/words/index.js';
 import { patternOf } from './support/patterns.js';
+import { wantsJson } from '../src/cli/program.js';
 import { inProcess } from './support/run.js';
 
 it('any mixture of options of redraw, check and rounds ends well or in a sentence', async () => {
@@ -59,7 +60,7 @@ it('any mixture of options of redraw, check and rounds ends well or in a sentenc
         expect([0, 2, 3, 4], err).toContain(code);
         expect(code === 0 ? err : out).toBe('');
         expect(err).not.toMatch(/\n\s+at |undefined|NaN\./);
-        if (code !== 0 && argv.includes('--json')) {
+        if (code !== 0 && wantsJson(argv)) {
           expect(JSON.parse(err).error.message).toMatch(/^\S/);
         }
       }),

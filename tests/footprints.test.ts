@@ -1,6 +1,7 @@
 /** Who owns which part of a panel: areas, owners and neighbours, checked against plain geometry. */
+import { Delaunay } from 'd3-delaunay';
 import { describe, expect, it } from 'vitest';
-import { finishedEdge, ringLine } from '../src/core/geometry/edge.js';
+import { cornerRadius, finishedEdge, ringLine } from '../src/core/geometry/edge.js';
 import { panelFootprints } from '../src/core/geometry/footprints.js';
 import { panelGeometry } from '../src/core/geometry/panel.js';
 import { clipToConvex, insideRing, reversedRing, ringArea } from '../src/core/geometry/rings.js';
@@ -97,6 +98,14 @@ describe.each(wishes)('footprints of %o', (wish) => {
       expect([...around].sort((a, b) => a - b)).toEqual(around);
       for (const other of around) expect(footprints.neighbours(other)).toContain(s);
       expect(around).not.toContain(s);
+    }
+  });
+
+  it('have the neighbours that the diagram itself names', () => {
+    const reach = cornerRadius(shape) + 2 * h;
+    const voronoi = new Delaunay(centres).voronoi([-reach, -reach, reach, reach]);
+    for (let s = 0; s < count; s++) {
+      expect(footprints.neighbours(s)).toEqual([...voronoi.neighbors(s)].sort((a, b) => a - b));
     }
   });
 

@@ -65,21 +65,39 @@ describe('materials.csv', () => {
     delete pattern.beads[3].size;
     expect(materialsCsv(pattern)).toBe(
       [
-        'letter,id,name,size,count,with_reserve,grams',
-        'A,op-1,colour 1,11/0,868,955,8.7',
-        'B,op-2,colour 2,11/0,301,332,3.1',
-        'C,op-3,colour 3,11/0,300,330,3',
-        'D,op-4,colour 4,,1,31,',
+        'letter,id,name,size,count,with_reserve,grams,in_stock,to_buy,packets,cost',
+        'A,op-1,colour 1,11/0,868,955,8.7,,955,,',
+        'B,op-2,colour 2,11/0,301,332,3.1,,332,,',
+        'C,op-3,colour 3,11/0,300,330,3,,330,,',
+        'D,op-4,colour 4,,1,31,,,31,,',
         '',
       ].join('\n'),
     );
+  });
+
+  it('tells what the stock covers and what to buy, in whole packets', () => {
+    const pattern = panelWith({ B: 301, C: 300, D: 1 });
+    const [a, b, c, d] = pattern.beads;
+    // 955 wanted, 550 in 5 g, 405 to buy = 3.7 g = one packet of 5; 332 wanted, 100 counted,
+    // 232 = 2.1 g = three of 1 g.
+    Object.assign(a, { grams: 5, price: 1.9, packGrams: 5 });
+    Object.assign(b, { count: 100, grams: 50, price: 0.7, packGrams: 1 });
+    Object.assign(c, { count: 330 });
+    Object.assign(d, { grams: 0, packGrams: 5 });
+    const rows = materialsCsv(pattern).trimEnd().split('\n').slice(1);
+    expect(rows.map((row) => row.split(',').slice(5).join(','))).toEqual([
+      '955,8.7,550,405,1,1.9',
+      '332,3.1,100,232,3,2.1',
+      '330,3,330,0,,',
+      '31,0.3,0,31,1,',
+    ]);
   });
 
   it('quotes what needs quotes and defuses formulas', () => {
     const pattern = panelWith({});
     pattern.beads = [{ ...pattern.beads[0], id: '=1+1', name: 'sand, "wet"' }];
     const csv = materialsCsv(pattern);
-    expect(csv.split('\n')[1]).toBe(`A,"'=1+1","sand, ""wet""",11/0,1470,1617,14.7`);
+    expect(csv.split('\n')[1]).toBe(`A,"'=1+1","sand, ""wet""",11/0,1470,1617,14.7,,1617,,`);
     const { data } = Papa.parse<string[]>(csv);
     expect(data[1][2]).toBe('sand, "wet"');
   });

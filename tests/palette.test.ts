@@ -105,8 +105,8 @@ describe('a palette', () => {
 
   it('gives every column', () => {
     const { beads } = read(
-      'id,name,hex,finish,size,diameterMm,beadsPerGram,grams,price,packGrams\n' +
-        'op-07,barley,#d9b36a,opaque,11/0,2.15,112,20,1.9,10\n',
+      'id,name,hex,finish,size,diameterMm,beadsPerGram,grams,count,price,packGrams\n' +
+        'op-07,barley,#d9b36a,opaque,11/0,2.15,112,20,2100,1.9,10\n',
     );
     expect(beads[0]).toEqual({
       id: 'op-07',
@@ -118,6 +118,7 @@ describe('a palette', () => {
       diameterMm: 2.15,
       beadsPerGram: 112,
       grams: 20,
+      count: 2100,
       price: 1.9,
       packGrams: 10,
       filled: [],

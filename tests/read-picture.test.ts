@@ -161,6 +161,13 @@ describe('readPicture', () => {
     expect(at(picture, 0, 0)).toEqual([255, 255, 255, 255]);
   });
 
+  it('reads a photograph as WebP much as it does as JPEG', async () => {
+    const [webp, jpeg] = await Promise.all(
+      ['format-dahlia.webp', 'dahlia.jpg'].map(async (name) => readPicture(fixture(name), name)),
+    );
+    expect(difference(webp, jpeg).mean).toBeLessThan(4);
+  });
+
   it('keeps colours under partial transparency, not premultiplied', async () => {
     const data = new Uint8Array([200, 100, 50, 128, 10, 20, 30, 0]);
     const png = await encodePng({ width: 2, height: 1, data });
@@ -256,6 +263,14 @@ describe('SVG', () => {
     expect(await size(`${svgStart}viewBox="0 0 30 20">${box}</svg>`)).toEqual([1600, 1067]);
     const a4 = `${svgStart}width="210mm" height="297mm" viewBox="0 0 210 297">${box}</svg>`;
     expect(await size(a4)).toEqual([1131, 1600]);
+  });
+
+  it('keeps gradients smooth', async () => {
+    const name = 'gradient-blue-button.svg';
+    const { width, height, data } = await readPicture(fixture(name), name);
+    const down = Array.from({ length: height }, (_, y) => data[4 * (y * width + (width >> 1)) + 2]);
+    const blues = new Set(down);
+    expect(blues.size).toBeGreaterThan(32);
   });
 
   it('is not blown up or shrunk by a style sheet', async () => {

@@ -83,7 +83,7 @@ function table(beads: readonly Bead[], words: Words): string[] {
     bead.hex,
     bead.finish ?? '',
     bead.size ?? '',
-    bead.grams === undefined ? '' : words.beads.grams(bead.grams),
+    inStock(bead, words),
   ]);
   const all = [[...words.beads.tableHead], ...rows];
   const wide = all[0].map((_, column) =>
@@ -94,6 +94,12 @@ function table(beads: readonly Bead[], words: Words): string[] {
     const cells = row.map((cell, column) => (used(column) ? `  ${cell.padEnd(wide[column])}` : ''));
     return cells.join('').trimEnd();
   });
+}
+
+/** The count where it is given, else the grams. */
+function inStock({ count, grams }: Bead, words: Words): string {
+  if (count !== undefined) return words.beads.count(count);
+  return grams === undefined ? '' : words.beads.grams(grams);
 }
 
 function shortened(text: string): string {

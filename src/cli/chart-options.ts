@@ -1,4 +1,6 @@
 import type { Command } from 'commander';
+import { defaultDetail } from '../core/importance/stitch-importance.js';
+import { darkWinsFromCover } from '../core/sampling/drawing.js';
 import type { Words } from '../words/index.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions, writeOptions } from './output-options.js';
@@ -22,9 +24,16 @@ export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions
   repeat?: true;
   art: 'auto' | 'photo' | 'drawing';
   paper?: true;
+  ink: number;
+  detail: number;
+  mask?: string;
   background: string;
   keep?: string[];
   leaveOut?: string[];
+  proof: 'off' | 'normal' | 'long';
+  useStock?: true;
+  tidy: number;
+  dither?: number;
   title?: string;
 }
 
@@ -48,9 +57,16 @@ export function addChartOptions(command: Command, words: Words): Command {
     shown(option('--repeat', said.repeat), said.off),
     option('--art <KIND>', said.art).choices(['auto', 'photo', 'drawing']).default('auto'),
     shown(option('--paper', said.paper), said.off),
+    decimal('--ink <PERCENT>', said.ink, 1, 100).default(100 * darkWinsFromCover),
+    decimal('--detail <AMOUNT>', said.detail, 0, 1).default(defaultDetail),
+    shown(option('--mask <FILE>', said.mask), said.none),
     option('--background <WHAT>', said.background).default('ffffff'),
     shown(option('--keep <BEADS>', said.keep).argParser(list), said.none),
     shown(option('--leave-out <BEADS>', said.leaveOut).argParser(list), said.none),
+    option('--proof <HOW>', said.proof).choices(['off', 'normal', 'long']).default('normal'),
+    shown(option('--use-stock', said.useStock), said.off),
+    decimal('--tidy <PERCENT>', said.tidy, 0, 100).default(3),
+    shown(decimal('--dither <STRENGTH>', said.dither, 0, 1), said.off),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
     ...printOptions(words),

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import type { Bead } from '../core/bead.js';
 import { parseHex, formatHex } from '../core/colour/hex.js';
 import { RondureError } from '../core/errors.js';
+import type { Mask } from '../core/importance/mask.js';
 import type { PanelWish } from '../core/make.js';
 import type { Picture } from '../core/picture.js';
 import { en } from '../words/index.js';
@@ -29,7 +30,30 @@ export function refuseContradictions(command: Command, picture: string, words: W
       why: en.expected.contradictions.paper,
     });
   }
+  if (options.dither !== undefined && options.useStock) {
+    throw new RondureError('options-contradict', {
+      first: '--dither',
+      second: '--use-stock',
+      why: en.expected.contradictions.ditherStock,
+    });
+  }
+  if (given('tidy') && given('dither')) {
+    throw new RondureError('options-contradict', {
+      first: '--tidy',
+      second: '--dither',
+      why: en.expected.contradictions.tidy,
+    });
+  }
+  if (given('ink') && (options.paper || options.art === 'photo')) {
+    throw new RondureError('options-contradict', {
+      first: '--ink',
+      second: options.paper ? '--paper' : '--art photo',
+      why: en.expected.contradictions.ink,
+    });
+  }
   refuseInputTwice('PICTURE', picture, options.beads);
+  refuseInputTwice('PICTURE', picture, options.mask, '--mask');
+  refuseInputTwice('--mask', options.mask ?? '', options.beads);
   refuseShapeContradictions(command);
   refuseOutputContradictions(options, words);
 }
@@ -43,6 +67,7 @@ export function panelWish(
     title: string;
     beads: readonly Bead[];
     diameterMm: number;
+    mask?: Mask;
   },
 ): PanelWish {
   const options = command.opts<ChartOptions>();
@@ -79,9 +104,15 @@ export function panelWish(
     },
     art: options.art,
     ...(options.paper && { paper: true }),
+    darkCover: options.ink / 100,
+    detail: options.detail,
+    ...(inputs.mask && { mask: inputs.mask }),
     background,
     keep,
     leaveOut,
+    proof: options.proof,
+    ...(options.useStock && { useStock: true }),
+    ...(options.dither === undefined ? { tidy: options.tidy } : { dither: options.dither }),
   };
 }
 

@@ -32,14 +32,17 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
     // The palette is read and the fonts are loaded while another thread decodes the picture.
-    const [picture, palette] = await Promise.all([
+    const { mask: maskName } = options;
+    const [picture, palette, mask] = await Promise.all([
       readBytes(argument).then((bytes) => readPicture(bytes, argument)),
       paletteFor(options),
+      maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
       bundledFonts(),
     ]);
     progress.say(words.cli.steps.choosing);
     const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
-    const wish = panelWish(command, { picture, pictureName, title, ...palette });
+    const masked = mask && { mask: { picture: mask, name: maskName! } };
+    const wish = panelWish(command, { picture, pictureName, title, ...palette, ...masked });
     const { pattern: made, report } = makePattern(wish);
     const pattern = swatch.pattern(made);
     report.warnings.unshift(...palette.notes, ...swatch.warnings(made, palette.diameterMm));

@@ -41,6 +41,7 @@ const impossible = new Set<string>([
   'across-out-of-reach',
   'nothing-to-bead',
   'lining-impossible',
+  'stock-too-small',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

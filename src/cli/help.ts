@@ -55,6 +55,8 @@ const groupOf: Record<string, Group> = {
   '--repeat': 'picture',
   '--art': 'picture',
   '--paper': 'picture',
+  '--ink': 'picture',
+  '--mask': 'picture',
   '--from-picture': 'picture',
   '--rows': 'picture',
   '--columns': 'picture',
@@ -65,7 +67,17 @@ const groupOf: Record<string, Group> = {
   '--leave-out': 'colours',
   '--unpainted': 'colours',
 };
-for (const name of ['--swap', '--merge', '--limit']) groupOf[name] = 'colours';
+for (const name of [
+  '--swap',
+  '--merge',
+  '--limit',
+  '--use-stock',
+  '--proof',
+  '--tidy',
+  '--dither',
+  '--detail',
+])
+  groupOf[name] = 'colours';
 for (const name of ['--length-beads', '--length-m', '--length']) groupOf[name] = 'thread';
 groupOf['--swatch'] = 'shape';
 for (const name of measured) groupOf[name] = 'measured';

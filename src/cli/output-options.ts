@@ -52,9 +52,14 @@ export function refuseOutputContradictions(options: OutputOptions, words: Words)
 }
 
 /** Refuses two options that would both read standard input. */
-export function refuseInputTwice(argument: string, file: string, beads: string | undefined): void {
-  if (file === '-' && beads === '-') {
-    refuse(`${argument} -`, '--beads -', en.expected.contradictions.input);
+export function refuseInputTwice(
+  argument: string,
+  file: string | undefined,
+  other: string | undefined,
+  option = '--beads',
+): void {
+  if (file === '-' && other === '-') {
+    refuse(`${argument} -`, `${option} -`, en.expected.contradictions.input);
   }
 }
 

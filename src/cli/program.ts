@@ -18,9 +18,12 @@ import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
 import { addSwatchCommand } from './swatch.js';
 
-/** Control characters in names must not reach a terminal; line ends stay, for lists of problems. */
+/**
+ * Control characters in names must not reach a terminal; line ends stay only where a list of
+ * problems goes on.
+ */
 // eslint-disable-next-line no-control-regex
-const controls = /[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
+const controls = /\n(?! {2}\S)|[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
 
 /** The whole command line, ready to be parsed; prints and exits only through `io`. */
 export function makeProgram(words: Words, io: Io): Command {

@@ -19,6 +19,7 @@ import { option, shown, whole } from './option-makers.js';
 import {
   outputOption,
   printOptions,
+  refuseInputTwice,
   refusePrintContradictions,
   writeOptions,
 } from './output-options.js';
@@ -66,6 +67,9 @@ async function read(command: Command, photo: string, words: Words, io: Io): Prom
   const force = options.force === true;
   const { blank: blankName } = options;
   refusePrintContradictions(options);
+  refuseInputTwice('PHOTO', photo, options.beads);
+  refuseInputTwice('PHOTO', photo, blankName, '--blank');
+  refuseInputTwice('--blank', blankName, options.beads);
   if (blankName === undefined) throw new RondureError('usage', { problem: words.read.sayBlank });
   if (options.output === undefined && !options.dryRun) {
     throw new RondureError('usage', { problem: words.blank.sayWhere });

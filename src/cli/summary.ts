@@ -1,10 +1,18 @@
 import type { PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
+import type { StockReport } from '../core/stock/report.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
-type FromPicture = 'meanDifference' | 'worstDifference' | 'art' | 'artDecided';
+type FromPicture =
+  | 'meanDifference'
+  | 'worstDifference'
+  | 'proofSteps'
+  | 'mostColours'
+  | 'art'
+  | 'artDecided'
+  | 'stock';
 /** A report; what compares with a picture is missing where no picture was read. */
 export type SummaryReport = Omit<PanelReport, FromPicture> &
   Partial<Pick<PanelReport, FromPicture>> & { recoloured?: RecolourReport };
@@ -25,6 +33,7 @@ export const summarySchema = 1;
 /** The `--json` summary: stable keys, numbers with fixed rounding. */
 export function summaryJson(result: FolderResult, words: Words): string {
   const { pattern, report } = result;
+  const finished = finishOf(result);
   const object = {
     schema: 'rondure-summary',
     version: summarySchema,
@@ -41,7 +50,10 @@ export function summaryJson(result: FolderResult, words: Words): string {
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
+    choice: report.mostColours === undefined ? null : (pattern.choice ?? null),
     colourChanges: result.colourChanges,
+    tidy: finished?.tidy ?? null,
+    dither: finished?.dither ?? null,
     art: report.art ?? null,
     artDecided: report.artDecided ?? null,
     ...(report.recoloured && {
@@ -50,6 +62,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
         meanChange: rounded(report.recoloured.meanChange, 4),
       },
     }),
+    ...(report.stock && { stock: stockJson(report.stock) }),
     warnings: report.warnings.map((one) => ({ ...one, message: warningSentence(words, one) })),
   };
   return JSON.stringify(object, null, 2) + '\n';
@@ -79,10 +92,14 @@ export function summaryText(result: FolderResult, words: Words): string {
     [said.rows.colours, String(report.colours)],
     ...pictureRows(report, words),
     ...recolourRows(report, words),
+    ...choiceRows(result, words),
+    ...stockRows(report, words),
+    ...stockRows(report, words),
     [
       said.rows.thread,
       said.thread({ changes: grouped(result.colourChanges), one: result.colourChanges === 1 }),
     ],
+    ...finishRows(finishOf(result), words),
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -122,6 +139,64 @@ function recolourRows({ recoloured }: SummaryReport, words: Words): [string, str
   const { stitches, meanChange } = recoloured;
   const facts = { stitches: grouped(stitches), one: stitches === 1, mean: meanChange.toFixed(1) };
   return [[words.recolour.row, words.recolour.done(facts)]];
+}
+
+/** How good the choice of beads is; nothing where this run chose none. */
+function choiceRows({ pattern, report }: FolderResult, words: Words): [string, string][] {
+  const { mostColours: most } = report;
+  const { gap, proven = false } = pattern.choice ?? {};
+  if (most === undefined || gap === undefined) return [];
+  // Rounded up: "at most" must stay true.
+  const percent = (Math.ceil(1000 * gap) / 10).toFixed(1);
+  const said = words.cli.summary;
+  return [[said.rows.choice, said.choice({ most, proven, percent })]];
+}
+
+function stockJson(stock: StockReport) {
+  const { beads, tooFew, meanDifference: mean, unlimitedMeanDifference } = stock;
+  return {
+    beads: beads.map((bead) => ({
+      ...bead,
+      inStock: bead.inStock ?? null,
+      limit: bead.limit ?? null,
+    })),
+    tooFew,
+    meanDifference: rounded(mean, 4),
+    unlimitedMeanDifference: rounded(unlimitedMeanDifference, 4),
+  };
+}
+
+/** Which jars run out, and what that costs. */
+function stockRows({ stock }: SummaryReport, words: Words): [string, string][] {
+  if (!stock) return [];
+  const said = words.cli.summary;
+  const runsOut = stock.beads.filter((bead) => bead.runsOut).map(({ name }) => name);
+  const tooFew = stock.tooFew.map(({ name }) => name).filter((name) => !runsOut.includes(name));
+  const mean = stock.meanDifference.toFixed(1);
+  const unlimited = stock.unlimitedMeanDifference.toFixed(1);
+  const cost = mean === unlimited ? '' : said.stockCost({ mean, unlimited });
+  return [[said.rows.stock, said.stock({ runsOut, tooFew, cost })]];
+}
+
+/** What was done to the beads after they were chosen; only known to hold where they were chosen now. */
+function finishOf({ pattern, report }: FolderResult): Pattern['choice'] {
+  return report.meanDifference === undefined ? undefined : pattern.choice;
+}
+
+function finishRows(choice: Pattern['choice'], words: Words): [string, string][] {
+  const said = words.cli.summary;
+  if (choice?.dither) {
+    return [[said.rows.dither, said.dither({ strength: String(choice.dither.strength) })]];
+  }
+  if (!choice?.tidy) return [];
+  const { changesBefore, straysBefore, straysAfter, costPercent } = choice.tidy;
+  const text = said.tidy({
+    changesBefore: grouped(changesBefore),
+    straysBefore: grouped(straysBefore),
+    straysAfter: grouped(straysAfter),
+    cost: costPercent.toFixed(1),
+  });
+  return [[said.rows.tidy, text]];
 }
 
 function rounded(value: number, digits: number): number {

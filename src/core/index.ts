@@ -64,6 +64,8 @@ export {
   stitchesBefore,
   stitchesInRound,
 } from './shape.js';
+export { stockLimits, withinStock } from './stock/limits.js';
+export type { StockReport } from './stock/report.js';
 export { colourChanges } from './texts/runs.js';
 export { materials, materialsCsv } from './texts/materials.js';
 export { readRoundList } from './texts/read-rounds.js';

@@ -6,6 +6,8 @@ import type { Warning } from './errors.js';
 import { acrossMm, roundsForAcross } from './geometry/edge.js';
 import { panelFootprints } from './geometry/footprints.js';
 import { panelGeometry } from './geometry/panel.js';
+import { maskOfStitches, saysNothing } from './importance/mask.js';
+import type { Mask } from './importance/mask.js';
 import { letterBeads, roundStrings } from './lettering.js';
 import { mistakenWarnings } from './mistaken.js';
 import type { Pattern, PatternPicture, Place } from './pattern/schema.js';
@@ -17,6 +19,7 @@ import type { PlaceWish } from './sampling/place.js';
 import { samplePanel } from './sampling/sample.js';
 import { completeShape, shapeWarnings } from './shape.js';
 import type { Shape, ShapeWish } from './shape.js';
+import type { StockReport } from './stock/report.js';
 import { thumbnailOf, thumbnailPng } from './thumbnail.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
@@ -47,6 +50,10 @@ export interface PanelWish extends BeadWish {
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper: its light is evened out, its lines are strengthened. */
   paper?: boolean;
+  /** What matters most, painted white on a picture laid like the main one. */
+  mask?: Mask;
+  /** Share that a clearly darker colour must cover to win a stitch of a drawing, 0 to 1. */
+  darkCover?: number;
 }
 
 /** What a maker wants to know of the result, besides the pattern itself. */
@@ -58,15 +65,24 @@ export interface PanelReport {
   beads: number;
   /** Bead colours used. */
   colours: number;
+  /** The largest number of colours that was allowed. */
+  mostColours: number;
   /** Size of the finished panel, millimetres. */
   acrossMm: number;
-  /** Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead. */
+  /**
+   * Mean and largest CIEDE2000 of a stitch's colour in the picture and its bead, after tidying or
+   * dithering; `choice.objective` is before.
+   */
   meanDifference: number;
   worstDifference: number;
+  /** Steps that the proof of the choice took. */
+  proofSteps: number;
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
   warnings: Warning[];
+  /** With `useStock`: what is taken from the jars. */
+  stock?: StockReport;
 }
 
 /**
@@ -96,12 +112,18 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     footprints,
     art,
     ...(wish.paper && { paper: true }),
+    ...(wish.darkCover !== undefined && { darkCover: wish.darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });
   const repeat = wish.place.repeat ?? false;
-  const chosen = decideBeads(wish, { geometry, footprints, colours, repeat });
+  const mask =
+    wish.mask && maskOfStitches(wish.mask, wish.picture, { geometry, footprints, place });
+  const panel = { geometry, footprints, colours, repeat, ...(mask && { mask }) };
+  const chosen = decideBeads(wish, panel);
   const lettered = letterBeads(wish.beads, chosen.beadOf);
   const warnings = [...shapeWarnings(shape, wish.shape.beadDiameterMm), ...chosen.warnings];
+  if (mask && saysNothing(mask))
+    warnings.push(warning('mask-says-nothing', { name: wish.mask!.name }));
   for (const kept of wish.keep ?? []) {
     if (!lettered.order.includes(kept)) {
       warnings.push(warning('kept-bead-unused', { id: wish.beads[kept].id }));
@@ -138,12 +160,15 @@ export function makePattern(wish: PanelWish): { pattern: Pattern; report: PanelR
     stitches: geometry.count,
     beads: chosen.beadOf.reduce((sum, index) => sum + (index >= 0 ? 1 : 0), 0),
     colours: lettered.beads.length,
+    mostColours: wish.colours,
     acrossMm: acrossMm(shape),
-    meanDifference: chosen.choice.objective,
+    meanDifference: chosen.mean,
     worstDifference: chosen.worst,
+    proofSteps: chosen.proofSteps,
     art,
     artDecided: wishedArt === 'auto',
     warnings,
+    ...(chosen.stock && { stock: chosen.stock }),
   };
   return { pattern, report };
 }

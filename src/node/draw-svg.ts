@@ -1,5 +1,7 @@
 import { RondureError } from '../core/errors.js';
 import type { Picture } from '../core/picture.js';
+import { DrawingFailure, drawSvgApart } from './draw-svg-apart.js';
+import { isPlain } from './svg-plain.js';
 import { pixelLimit, sharp } from './sharp.js';
 import { guardSvg } from './svg-guard.js';
 import { findSvgRoot, withRootSize } from './svg-root.js';
@@ -24,29 +26,46 @@ const fallback: SvgSize = { aspect: 2, viewBox: '0 0 300 150' };
 /**
  * Draws an SVG on a transparent ground. Width, height and viewBox of the root give shape and
  * extent; where there are none, the picture is what the ink covers. Nothing outside the text is
- * read. Throws 'svg-entities', 'svg-too-slow', 'picture-damaged', 'picture-too-large'.
+ * read. What may take long is drawn in another process, which ends when the time is up.
+ * Throws 'svg-entities', 'svg-too-slow', 'picture-damaged', 'picture-too-large'.
+ *
+ * @param seconds how long the drawing may take in all
  */
-export async function drawSvg(text: string, name: string): Promise<Picture> {
+export async function drawSvg(
+  text: string,
+  name: string,
+  seconds = svgSecondsLimit,
+): Promise<Picture> {
   await guardSvg(text, name);
   const root = findSvgRoot(text);
   if (root === undefined || root === 'unfinished') throw damaged(name, 'no svg element');
-  const size = declaredSize(root) ?? (await inkSize(text, root, name));
-  return pixelsOf(text, root, size, svgLongerSidePx, name);
+  const until = performance.now() + 1000 * seconds;
+  const draw = (size: SvgSize, longerSidePx: number) =>
+    pixelsOf(text, root, size, longerSidePx, { name, seconds, until });
+  return draw(declaredSize(root) ?? (await inkSize(draw)), svgLongerSidePx);
 }
 
-/** PNG or pixels of an SVG at an exact size: a sharp pipeline to go on with. */
+/** A sharp pipeline for one of our own drawings at an exact size, to go on with. */
 export function svgPipeline(
   text: string,
   root: SvgRoot,
   size: { width: number; height: number; viewBox: string },
 ) {
-  const sized = withRootSize(text, root, {
+  return sharp(Buffer.from(sizedSvg(text, root, size)), { ...svgOptions, failOn: 'error' });
+}
+
+const svgOptions = { density, limitInputPixels: pixelLimit, unlimited: true } as const;
+
+function sizedSvg(
+  text: string,
+  root: SvgRoot,
+  size: { width: number; height: number; viewBox: string },
+): string {
+  return withRootSize(text, root, {
     width: size.width / densityScale,
     height: size.height / densityScale,
     viewBox: size.viewBox,
   });
-  const options = { density, limitInputPixels: pixelLimit, unlimited: true } as const;
-  return sharp(Buffer.from(sized), { ...options, failOn: 'error' });
 }
 
 async function pixelsOf(
@@ -54,44 +73,39 @@ async function pixelsOf(
   root: SvgRoot,
   size: SvgSize,
   longerSidePx: number,
-  name: string,
+  { name, seconds, until }: { name: string; seconds: number; until: number },
 ): Promise<Picture> {
   try {
     const wanted = fitted(size.aspect, longerSidePx);
-    const drawing = svgPipeline(text, root, { ...wanted, viewBox: size.viewBox })
-      .toColourspace('srgb')
-      .ensureAlpha()
-      .raw({ depth: 'uchar' })
-      .timeout({ seconds: svgSecondsLimit })
-      .toBuffer({ resolveWithObject: true });
-    const { data, info } = await within(svgSecondsLimit, drawing);
-    const { width, height } = info;
-    if (width !== wanted.width || height !== wanted.height || data.length !== 4 * width * height)
+    const sized = sizedSvg(text, root, { ...wanted, viewBox: size.viewBox });
+    const picture = isPlain(text)
+      ? await drawHere(sized)
+      : await drawSvgApart(sized, density, (until - performance.now()) / 1000);
+    const { width, height } = picture;
+    if (width !== wanted.width || height !== wanted.height)
       throw new Error(`drawn as ${width} × ${height} pixels`);
-    return { width, height, data };
+    return picture;
   } catch (error) {
-    const detail = (error as Error).message.split('\n')[0];
-    if (/timeout/i.test(detail))
-      throw new RondureError('svg-too-slow', { name, seconds: svgSecondsLimit }, { cause: error });
-    throw damaged(name, detail, error);
+    if (error instanceof DrawingFailure && error.why === 'late')
+      throw new RondureError('svg-too-slow', { name, seconds }, { cause: error });
+    throw damaged(name, (error as Error).message.split('\n')[0], error);
   }
 }
 
-/** sharp looks at its own time limit only between strips of the picture, which can take minutes. */
-async function within<T>(seconds: number, work: Promise<T>): Promise<T> {
-  let timer: NodeJS.Timeout | undefined;
-  const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error('timeout')), seconds * 1000);
-  });
-  try {
-    return await Promise.race([work, late]);
-  } finally {
-    clearTimeout(timer);
-  }
+/** A process of its own takes a fifth of a second to start: plain drawings do without. */
+async function drawHere(svg: string): Promise<Picture> {
+  const { data, info } = await sharp(Buffer.from(svg), { ...svgOptions, failOn: 'error' })
+    .toColourspace('srgb')
+    .ensureAlpha()
+    .raw({ depth: 'uchar' })
+    .toBuffer({ resolveWithObject: true });
+  return { width: info.width, height: info.height, data };
 }
 
 /** Looks for the ink twice: coarsely over the whole plane, then closely around what was found. */
-async function inkSize(text: string, root: SvgRoot, name: string): Promise<SvgSize> {
+async function inkSize(
+  draw: (size: SvgSize, longerSidePx: number) => Promise<Picture>,
+): Promise<SvgSize> {
   let extent: SvgExtent = {
     x: -lookUnits,
     y: -lookUnits,
@@ -101,7 +115,7 @@ async function inkSize(text: string, root: SvgRoot, name: string): Promise<SvgSi
   for (const longerSidePx of [1024, 1024]) {
     const viewBox = `${extent.x} ${extent.y} ${extent.width} ${extent.height}`;
     const aspect = extent.width / extent.height;
-    const picture = await pixelsOf(text, root, { aspect, viewBox }, longerSidePx, name);
+    const picture = await draw({ aspect, viewBox }, longerSidePx);
     const ink = inkBounds(picture);
     if (ink === undefined || touchesEdge(ink, picture)) return fallback;
     const unit = extent.width / picture.width;

@@ -49,17 +49,11 @@ export function findSvgRoot(text: string): SvgRoot | 'unfinished' | undefined {
   if (end < 0) return 'unfinished';
   const attributes = new Map<string, string>();
   const inner = text.slice(place + name[0].length, end - 1);
-  for (const found of inner.matchAll(/([^\s=/"'<>]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g))
+  for (const found of inner.matchAll(
+    /(?<![^\s=/"'<>])([^\s=/"'<>]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g,
+  ))
     attributes.set(found[1], found[2] ?? found[3]);
   return { start: place, end, attributes };
-}
-
-/** The document type declaration with its internal subset, or an empty string. */
-export function doctypeOf(text: string): string {
-  const start = text.search(/<!DOCTYPE/);
-  if (start < 0) return '';
-  const end = afterDoctype(text, start);
-  return text.slice(start, end < 0 ? undefined : end);
 }
 
 /**
@@ -109,6 +103,9 @@ function afterDoctype(text: string, from: number): number {
     if (quote !== '') quote = letter === quote ? '' : quote;
     else if (text.startsWith('<!--', place)) {
       place = after(text, '-->', place + 4) - 1;
+      if (place < 0) return -1;
+    } else if (text.startsWith('<?', place)) {
+      place = after(text, '?>', place + 2) - 1;
       if (place < 0) return -1;
     } else if (letter === '"' || letter === "'") quote = letter;
     else if (letter === '[') inside = true;

@@ -59,7 +59,9 @@ function declared(root: SvgRoot, what: 'width' | 'height'): string | undefined {
 }
 
 function pixels(attribute: string | undefined): number | undefined {
-  const found = /^\s*\+?(\d*\.?\d+(?:e[+-]?\d+)?|\d+\.)\s*([a-z]*)\s*$/i.exec(attribute ?? '');
+  const found = /^\s*\+?((?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d+)?)\s*([a-z]*)\s*$/i.exec(
+    attribute ?? '',
+  );
   const unit = pixelsIn[found?.[2].toLowerCase() ?? '?'];
   if (found === null || unit === undefined) return undefined;
   const value = Number(found[1]) * unit;

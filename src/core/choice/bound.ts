@@ -2,6 +2,7 @@ import { costOfAll } from './matrix.js';
 import type { Problem } from './matrix.js';
 import { nearPairs } from './pairs.js';
 import type { Pairs } from './pairs.js';
+import { startPrices } from './prices.js';
 
 /** Work is counted in looked-up differences, never in time: a clock must not decide a result. */
 const workAllowed = 16_000_000;
@@ -75,29 +76,4 @@ function cheapest(reduced: Float64Array, most: number, kept: number): number[] {
   const loose = order.slice(kept).filter((j) => reduced[j] < 0);
   loose.sort((p, q) => reduced[p] - reduced[q] || p - q);
   return order.slice(0, kept).concat(loose.slice(0, most - kept));
-}
-
-/** Half way between nearest and second nearest open bead of each place; caps a little farther. */
-function startPrices(
-  problem: Problem,
-  open: readonly number[],
-): { price: Float64Array; cap: Float64Array } {
-  const { places: n, difference } = problem;
-  const price = new Float64Array(n);
-  const cap = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    let nearest = Infinity;
-    let next = Infinity;
-    for (const j of open) {
-      const d = difference[j * n + i];
-      if (d < nearest) {
-        next = nearest;
-        nearest = d;
-      } else if (d < next) next = d;
-    }
-    if (next === Infinity) next = 2 * nearest + 10;
-    price[i] = (nearest + next) / 2;
-    cap[i] = 1.25 * next + 1;
-  }
-  return { price, cap };
 }

@@ -6,8 +6,13 @@ import { swapsAndKicks } from './kicks.js';
 import { costOf, measure } from './matrix.js';
 import type { Problem } from './matrix.js';
 import { mergeEqual } from './merge.js';
+import { proofBudgets, prove } from './prove.js';
+import { makeSearch } from './swaps.js';
 
 export { nearestBead } from './nearest.js';
+
+/** `off` bounds the choice and does not try to prove it; the others have a fixed budget of steps. */
+export type ProofLevel = 'off' | 'normal' | 'long';
 
 /** What `chooseBeads` chooses from: n stitches, P beads, and the rules. */
 export interface ChoiceInput {
@@ -23,6 +28,10 @@ export interface ChoiceInput {
   readonly keep?: readonly number[];
   /** Palette indices that must not be chosen. */
   readonly leaveOut?: readonly number[];
+  /** How much may be spent on proving that no choice is better; `normal` when absent. */
+  readonly proof?: ProofLevel;
+  /** Asked now and then during the proof; true ends it early: the bound stays valid. */
+  readonly stop?: () => boolean;
 }
 
 /** What `chooseBeads` chose, and how near it is to the best there is; differences are CIEDE2000. */
@@ -45,12 +54,15 @@ export interface ChoiceResult {
   readonly proven: boolean;
   /** How it was found: a stable name for files and programs. */
   readonly method: string;
+  /** Steps that the proof took; 0 without one. */
+  readonly steps: number;
 }
 
 /**
  * Chooses at most `most` beads so that the weighted mean of CIEDE2000 over the stitches is small:
- * greedy, single swaps and kicks on a float32 matrix, and a bound that says how far from the best
- * possible it can be at most. Nothing is random and no clock is read.
+ * greedy, single swaps and kicks on a float32 matrix, then a proof by bound and branches, which
+ * also finds what is better. Where its budget does not reach, the bound says how far from the best
+ * possible the choice can be at most. Nothing is random and no clock is read.
  * @throws RondureError `colours-impossible`, `bead-not-in-palette`, `bead-kept-and-left-out`,
  *   `palette-too-small-to-keep`, `palette-all-left-out`, `colour-not-finite`, `weights-impossible`
  */
@@ -70,10 +82,10 @@ export function chooseBeads(input: ChoiceInput): ChoiceResult {
   };
 
   const start = greedy(problem);
-  const open = start.length === 0 ? [0] : swapsAndKicks(problem, start);
-  const ascending = open.slice().sort((p, q) => candidates.beads[p] - candidates.beads[q]);
+  const found = search(problem, start.length === 0 ? [0] : start, input);
+  const ascending = found.open.slice().sort((p, q) => candidates.beads[p] - candidates.beads[q]);
   const cost = costOf(problem, ascending);
-  const bound = lowerBound(problem, ascending, cost);
+  const bound = Math.min(cost, found.bound);
   const served = serve(problem, ascending);
 
   const n = places.placeOf.length;
@@ -99,8 +111,30 @@ export function chooseBeads(input: ChoiceInput): ChoiceResult {
     lowerBound: total > 0 ? bound / total : 0,
     gap,
     proven: gap <= 1e-6,
-    method: 'greedy+swaps+kicks',
+    method: found.method,
+    steps: found.steps,
   };
+}
+
+/** From the greedy start to the choice and its bound; candidates and summed costs. */
+function search(
+  problem: Problem,
+  start: readonly number[],
+  { proof = 'normal', stop }: ChoiceInput,
+): { open: number[]; bound: number; method: string; steps: number } {
+  if (proof === 'off') {
+    const open = swapsAndKicks(problem, start);
+    const bound = lowerBound(problem, open, costOf(problem, open));
+    return { open, bound, method: 'greedy+swaps+kicks', steps: 0 };
+  }
+  // Kicks wait until the first prices have not settled the matter, which they mostly do.
+  const swaps = makeSearch(problem, start);
+  swaps.descend();
+  const { open, bound, steps } = prove(problem, Array.from(swaps.open), proofBudgets[proof], {
+    improve: (best) => swapsAndKicks(problem, best),
+    stop,
+  });
+  return { open, bound, method: 'greedy+swaps+kicks+proof', steps };
 }
 
 /** The nearest open candidate of each place; ties go to the one that stands first in `open`. */

@@ -3,6 +3,7 @@ import { cornerRadius, finishedEdge, holeRadius } from './edge.js';
 import type { PanelGeometry } from './panel.js';
 import { clipToConvex, insideRing, reversedRing, ringArea } from './rings.js';
 import type { Ring } from './rings.js';
+import { touchingCells } from './touching.js';
 
 /** Corners of the round hole at the centre, drawn as a polygon of the same area. */
 const holeCorners = 96;
@@ -80,7 +81,7 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
       last = delaunay.find(x, y, last);
       return last;
     },
-    neighbours: (s) => Array.from(voronoi.neighbors(s)).sort((a, b) => a - b),
+    neighbours: touchingCells(delaunay, voronoi),
   };
 }
 

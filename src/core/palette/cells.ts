@@ -36,7 +36,7 @@ export function rowReader(table: Table, where: string, words: Words): (row: Tabl
       const index = at.get(column);
       const text = index === undefined ? '' : (cells[index] ?? '').replace(/\s+/g, ' ').trim();
       // The apostrophe that keeps a spreadsheet from taking a cell for a formula.
-      return table.format === 'csv' ? text.replace(/^'(?=[=+\-@])/, '') : text;
+      return table.format === 'csv' ? text.replace(/^'(?='*[=+\-@])/, '') : text;
     };
     const bad = (column: Column, expected: string, text = raw(column)) => {
       const got = text.replace(new RegExp(hidden, 'gu'), '').slice(0, 40);

@@ -11,6 +11,7 @@ export type Column =
   | 'diameterMm'
   | 'beadsPerGram'
   | 'grams'
+  | 'count'
   | 'price'
   | 'packGrams';
 
@@ -39,6 +40,7 @@ const spellings: Record<Column, readonly string[]> = {
   diameterMm: ['diametermm', 'diameter', 'mm'],
   beadsPerGram: ['beadspergram', 'pergram', 'beadsg', 'beadspergramme'],
   grams: ['grams', 'gram', 'g', 'stock', 'stockgrams', 'gramsinstock', 'grammes'],
+  count: ['count', 'beadcount', 'beadsinstock', 'countinstock', 'stockcount', 'pieces'],
   price: ['price', 'packprice', 'priceperpack'],
   packGrams: ['packgrams', 'pack', 'packet', 'packetgrams', 'gramsperpack', 'packsize'],
 };

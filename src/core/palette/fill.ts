@@ -36,7 +36,7 @@ export function withDefaults(rows: readonly Row[], panelSizeName: string): Bead[
     if (row.size === undefined) filled.push('size');
     if (row.diameterMm === undefined && known) filled.push('diameterMm');
     if (row.beadsPerGram === undefined && known) filled.push('beadsPerGram');
-    const { hex, lab, finish, grams, price, packGrams } = row;
+    const { hex, lab, finish, grams, count, price, packGrams } = row;
     return {
       id,
       name: row.name ?? row.id ?? hex,
@@ -46,6 +46,7 @@ export function withDefaults(rows: readonly Row[], panelSizeName: string): Bead[
       ...defined({
         finish,
         grams,
+        count,
         price,
         packGrams,
         diameterMm: row.diameterMm ?? known?.diameterMm,

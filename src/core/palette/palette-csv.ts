@@ -12,7 +12,16 @@ export function paletteCsv(beads: readonly Bead[]): string {
     return lab.some((value, axis) => value !== own[axis]);
   });
   const header = ['id', 'name', 'hex', ...(measured ? ['L', 'a', 'b'] : [])];
-  const rest = ['finish', 'size', 'diameterMm', 'beadsPerGram', 'grams', 'price', 'packGrams'];
+  const rest = [
+    'finish',
+    'size',
+    'diameterMm',
+    'beadsPerGram',
+    'grams',
+    'count',
+    'price',
+    'packGrams',
+  ];
   const rows = beads.map((bead) => [
     bead.id,
     bead.name,
@@ -23,6 +32,7 @@ export function paletteCsv(beads: readonly Bead[]): string {
     bead.diameterMm,
     bead.beadsPerGram,
     bead.grams,
+    bead.count,
     bead.price,
     bead.packGrams,
   ]);

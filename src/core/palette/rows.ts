@@ -66,6 +66,7 @@ function rowOf(row: RowReader, words: Words, problems: RowProblem[]): Row | unde
     diameterMm,
     beadsPerGram: take(() => row.number('beadsPerGram', 0.01, 100_000)),
     grams: take(() => row.number('grams', 0, 1_000_000)),
+    count: take(() => row.number('count', 0, 100_000_000)),
     price: take(() => row.number('price', 0, 1_000_000)),
     packGrams: take(() => row.number('packGrams', 0.01, 1_000_000)),
   });

@@ -49,6 +49,7 @@ export const beadSchema = z.strictObject({
   diameterMm: positive.optional(),
   beadsPerGram: positive.optional(),
   grams: notNegative.optional().describe('grams in stock'),
+  count: notNegative.optional().describe('beads in stock, counted; goes before grams'),
   price: notNegative.optional().describe('price of one packet'),
   packGrams: positive.optional(),
 });
@@ -99,13 +100,30 @@ export const panelSchema = z.strictObject({
     .describe('round r has N·r characters in working order'),
 });
 
+const count = z.number().int().min(0);
+
+export const tidySchema = z
+  .strictObject({
+    percent: notNegative.describe('what tidying was allowed to cost, percent of the objective'),
+    costPercent: notNegative.describe('what it cost'),
+    changesBefore: count.describe('colour changes along the thread'),
+    changesAfter: count,
+    straysBefore: count.describe('stitches none of whose neighbours has their bead'),
+    straysAfter: count,
+  })
+  .describe('how the beads were tidied after the choice');
+
 export const choiceSchema = z
   .strictObject({
-    objective: notNegative.describe('mean CIEDE2000 over the beaded stitches'),
-    lowerBound: notNegative.optional(),
+    objective: notNegative.describe(
+      'mean CIEDE2000 over the beaded stitches, weighted as chosen, before any tidying',
+    ),
+    lowerBound: notNegative.optional().describe('no choice under the same rules is below this'),
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
-    proven: z.boolean().optional(),
+    proven: z.boolean().optional().describe('whether the gap is at most 1e-6'),
     method: words(200),
+    tidy: tidySchema.optional(),
+    dither: z.strictObject({ strength: finite.min(0).max(1) }).optional(),
   })
   .describe('how good the choice of beads is');
 

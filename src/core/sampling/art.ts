@@ -7,10 +7,10 @@ export interface ArtDecision {
   art: 'photo' | 'drawing';
   /**
    * Why. Drawings: `empty` (nothing visible), `tiny`, `flat` (areas of one colour), `crisp` (sharp
-   * edges nearly everywhere), `paper` (strokes on light paper). Photos: `smooth` (no edges at all),
-   * `many` (many colours that run into each other).
+   * edges nearly everywhere), `cutout` (smooth shapes on a transparent ground), `paper` (strokes on
+   * light paper). Photos: `smooth` (no edges at all), `many` (many colours that run into each other).
    */
-  reason: 'empty' | 'tiny' | 'flat' | 'crisp' | 'paper' | 'smooth' | 'many';
+  reason: 'empty' | 'tiny' | 'flat' | 'crisp' | 'cutout' | 'paper' | 'smooth' | 'many';
   facts: ArtFacts;
 }
 
@@ -61,6 +61,8 @@ export function decideArt(picture: Picture): ArtDecision {
   if (flat >= 0.5 && inTwelve >= 0.8 && sharp >= 0.04) return drawing('flat');
   if (flat >= 0.35 && inFour >= 0.6 && inTwelve >= 0.85 && sharp >= 0.04) return drawing('flat');
   if (sharp >= 0.2 && equal >= 0.25) return drawing('crisp');
+  // Shaded clip art: a photograph that was cut out has grain, and so hardly a pixel like its neighbour.
+  if (visible <= 0.95 && flat >= 0.6 && equal >= 0.2) return drawing('cutout');
   const isPaper = facts.groundLuma >= 0.55 && facts.groundTint <= 0.21;
   if (isPaper && inFour >= 0.45 && inTwelve >= 0.75) return drawing('paper');
   return photo('many');

@@ -1,11 +1,43 @@
 import { beadCounts } from '../pattern/stitches.js';
-import type { Pattern } from '../pattern/schema.js';
+import type { Pattern, PatternBead } from '../pattern/schema.js';
 import { findSize } from '../palette/sizes.js';
 import { csvText } from './csv.js';
 
 /** Beads to buy over the count: 10 %, and at least 30 (common practice, no source). */
 const reserveShare = 10;
 const reserveLeast = 30;
+
+/** Beads to have ready besides `count` worked ones; none where none are worked. */
+export function reserveOf(count: number): number {
+  return count === 0 ? 0 : Math.max(reserveLeast, Math.ceil(count / reserveShare));
+}
+
+/** The most beads that may be worked from a stock so that their reserve is left. */
+export function workableFrom(stock: number): number {
+  const byShare = Math.floor((stock * reserveShare) / (reserveShare + 1));
+  return Math.max(0, Math.min(stock - reserveLeast, byShare));
+}
+
+/** Beads a gram of a bead or of its size, where either is known. */
+export function perGramOf(bead: Pick<PatternBead, 'beadsPerGram' | 'size'>): number | undefined {
+  const { beadsPerGram, size } = bead;
+  return beadsPerGram ?? (size === undefined ? undefined : findSize(size)?.beadsPerGram);
+}
+
+/** Beads in stock: the count where it is given, else what the grams hold; undefined for neither. */
+export function beadsInStock(
+  bead: Pick<PatternBead, 'count' | 'grams' | 'beadsPerGram' | 'size'>,
+): number | undefined {
+  if (bead.count !== undefined) return Math.floor(bead.count);
+  const perGram = perGramOf(bead);
+  if (bead.grams === undefined || perGram === undefined) return undefined;
+  return Math.floor(bead.grams * perGram + 1e-9);
+}
+
+/** Packets of `packGrams` that hold this many beads. */
+export function packetsFor(beads: number, perGram: number, packGrams: number): number {
+  return Math.ceil(beads / perGram / packGrams - 1e-9);
+}
 
 /** What to have ready of one bead. */
 export interface MaterialRow {
@@ -19,6 +51,13 @@ export interface MaterialRow {
   readonly withReserve: number;
   /** Grams of `withReserve`, rounded up to 0.1; undefined where beads per gram are not known. */
   readonly grams: number | undefined;
+  /** Beads in stock, where the palette says so. */
+  readonly inStock: number | undefined;
+  /** Beads of `withReserve` that the stock lacks; all of them where no stock is given. */
+  readonly toBuy: number;
+  /** Packets that hold them and what they cost, where known. */
+  readonly packets: number | undefined;
+  readonly cost: number | undefined;
 }
 
 /** Columns of materials.csv. */
@@ -30,18 +69,32 @@ export const materialsColumns = [
   'count',
   'with_reserve',
   'grams',
+  'in_stock',
+  'to_buy',
+  'packets',
+  'cost',
 ] as const;
 
 /** The shopping list of a pattern, in the order of its beads. */
 export function materials(pattern: Pick<Pattern, 'beads' | 'panels'>): MaterialRow[] {
   const counts = beadCounts(pattern);
-  return pattern.beads.map(({ letter, id, name, size, beadsPerGram }) => {
+  return pattern.beads.map((bead) => {
+    const { letter, id, name, size, packGrams, price } = bead;
     const count = counts.get(letter) ?? 0;
-    const reserve = Math.max(reserveLeast, Math.ceil(count / reserveShare));
-    const withReserve = count === 0 ? 0 : count + reserve;
-    const perGram = beadsPerGram ?? (size === undefined ? undefined : findSize(size)?.beadsPerGram);
+    const withReserve = count + reserveOf(count);
+    const perGram = perGramOf(bead);
     const grams = perGram === undefined ? undefined : tenthsUp(withReserve / perGram);
-    return { letter, id, name, size, count, withReserve, grams };
+    const inStock = beadsInStock(bead);
+    const toBuy = Math.max(0, withReserve - (inStock ?? 0));
+    const packets =
+      perGram === undefined || packGrams === undefined
+        ? undefined
+        : packetsFor(toBuy, perGram, packGrams);
+    const cost =
+      packets === undefined || price === undefined
+        ? undefined
+        : Math.round(packets * price * 100) / 100;
+    return { letter, id, name, size, count, withReserve, grams, inStock, toBuy, packets, cost };
   });
 }
 
@@ -55,11 +108,15 @@ export function materialsCsv(pattern: Pick<Pattern, 'beads' | 'panels'>): string
     row.count,
     row.withReserve,
     row.grams,
+    row.inStock,
+    row.toBuy,
+    row.packets,
+    row.cost,
   ]);
   return csvText(materialsColumns, rows);
 }
 
 /** Up to the next 0.1, but not for the last bit of a division. */
-function tenthsUp(grams: number): number {
+export function tenthsUp(grams: number): number {
   return Math.max(0, Math.ceil(grams * 10 - 1e-9)) / 10;
 }

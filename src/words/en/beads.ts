@@ -45,6 +45,7 @@ export const beads = {
     `${f.where === '-' ? 'The standard input' : f.where} (${f.format}): ${many(f.count, 'bead')}`,
   tableHead: ['id', 'name', 'colour', 'finish', 'size', 'in stock'],
   grams: (grams: number) => `${grams} g`,
+  count: (count: number) => many(count, 'bead'),
   filled: (f: { column: string; count: number; all: boolean; values: readonly string[] }) =>
     `${columns[f.column] ?? f.column} of ${f.all ? 'every bead' : many(f.count, 'bead')}${f.values.length > 0 ? ` (${f.values.join(', ')})` : ''}`,
   filledHead:

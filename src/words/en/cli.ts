@@ -71,10 +71,18 @@ export const cli = {
     art: 'photo keeps mean colours; drawing keeps outlines; auto decides',
     paper:
       'the picture is a drawing on paper, scanned or photographed: make the paper white and keep its lines',
+    ink: 'percent of a stitch that a dark outline must cover to win it, in a drawing, 1 to 100',
+    detail: 'how much small things that stand out count, 0 (off) to 1',
+    mask: 'a picture laid like PICTURE: white matters most, black counts as usual; - reads standard input',
     background: 'colour, bead or "bare" around the picture and under its transparent parts',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
+    proof: 'how long to look for a proof that no other choice of beads is nearer',
+    tidy: 'fewer colour changes and stray beads, for this much more difference, in percent; 0 = off',
+    dither:
+      'mix colours bead by bead instead of tidying, 0 to 1 (0.75 is good): finer shades, many more colour changes',
     none: 'none',
+    useStock: 'use no more of a bead than the palette has in stock (columns grams or count)',
     title: 'title of the pattern',
     titleDefault: "the picture's name",
     lengthBeads: 'most beads on one length of thread',
@@ -103,8 +111,12 @@ export const cli = {
       across: 'across',
       colours: 'colours',
       difference: 'difference',
+      choice: 'choice',
       thread: 'thread',
+      tidy: 'tidied',
+      dither: 'dithered',
       art: 'picture',
+      stock: 'stock',
     },
     panel: (f: { wedges: number; rounds: number; stitches: string }) =>
       `${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
@@ -112,10 +124,31 @@ export const cli = {
       f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
     difference: (f: { mean: string; worst: string }) =>
       `${f.mean} on average, ${f.worst} at worst (CIEDE2000; under 2 is hard to see)`,
+    choice: (f: { most: number; proven: boolean; percent: string }) => {
+      if (f.proven && f.most === 1) return 'no other bead is nearer (proven)';
+      return f.proven
+        ? `no other choice of up to ${f.most} beads is nearer (proven)`
+        : `at most ${f.percent} % from the best possible`;
+    },
     thread: (f: { changes: string; one: boolean }) =>
       f.one ? '1 colour change' : `${f.changes} colour changes`,
+    tidy: (f: { changesBefore: string; straysBefore: string; straysAfter: string; cost: string }) =>
+      `from ${f.changesBefore} colour changes; stray beads from ${f.straysBefore} to ${f.straysAfter}; ${f.cost} % more difference`,
+    dither: (f: { strength: string }) =>
+      `strength ${f.strength}: look at it from across the room; many colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
+    stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
+      [
+        f.runsOut.length > 0 ? [`used up but for the reserve: ${f.runsOut.join(', ')}`] : [],
+        f.tooFew.length > 0 ? [`too few of ${f.tooFew.join(', ')}`] : [],
+        f.runsOut.length + f.tooFew.length === 0 ? ['enough of every bead, and a reserve'] : [],
+        f.cost === '' ? [] : [f.cost],
+      ]
+        .flat()
+        .join('; '),
+    stockCost: (f: { mean: string; unlimited: string }) =>
+      `with enough of every bead the difference would be ${f.unlimited} on average, not ${f.mean}`,
     warning: 'Note:',
   },
   untitled: 'Panel',

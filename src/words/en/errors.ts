@@ -21,6 +21,19 @@ const moreFaults = ({ where, more = 0 }: { where: string; more?: number }) =>
   more === 0
     ? ''
     : ` ${more === 1 ? 'One more cell' : `${more} more cells`} cannot be used: rondure beads ${where} lists them all.`;
+/** What a purchase weighs and costs, as far as it is known. */
+const bought = (f: {
+  grams: number | undefined;
+  packets: number | undefined;
+  cost: number | undefined;
+}) => {
+  const parts = [
+    f.grams === undefined ? [] : `${f.grams} g`,
+    f.packets === undefined ? [] : `${f.packets} ${f.packets === 1 ? 'packet' : 'packets'}`,
+    f.cost === undefined ? [] : `for ${f.cost.toFixed(2)}`,
+  ].flat();
+  return parts.length > 0 ? `, ${parts.join(', ')}` : '';
+};
 
 /**
  * One clear sentence for each error code: what, where, and what to do. The parameter is the
@@ -85,6 +98,23 @@ export const errors = {
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>
     'No stitch would carry a bead, because the picture does not reach the panel: check --place, --zoom and --shift, or give a --background colour.',
+  'stock-too-small': (f: {
+    missing: number;
+    needed: number;
+    most: number;
+    moreColoursHelp: boolean;
+    purchase:
+      | {
+          id: string;
+          name: string;
+          beads: number;
+          grams: number | undefined;
+          packets: number | undefined;
+          cost: number | undefined;
+        }
+      | undefined;
+  }) =>
+    `The beads in stock are ${f.missing} too few: this panel needs ${f.needed}, and the ${f.most === 1 ? 'one colour that it may have holds' : `${f.most} colours that it may have hold`} ${f.needed - f.missing} at most, with a reserve left in each jar (one in ten, at least 30). ${f.purchase ? `The cheapest cure: buy ${f.purchase.beads} of ${f.purchase.name} (${f.purchase.id})${bought(f.purchase)}. Or` : 'No purchase of one bead alone mends that:'} ${f.moreColoursHelp ? 'allow more --colours, or ' : ''}make the panel smaller.`,
   interrupted: () => 'Interrupted: nothing was written.',
   'colour-not-hex': (f: { got: string }) =>
     `"${f.got}" is not a colour: write it as six digits, for instance d9b36a.`,
@@ -191,6 +221,12 @@ export const errors = {
     limitMegapixels: number;
   }) =>
     `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+  'mask-shape-differs': (f: {
+    name: string;
+    mask: { width: number; height: number };
+    picture: { width: number; height: number };
+  }) =>
+    `The mask ${f.name} is ${f.mask.width} × ${f.mask.height} pixels, and the picture is ${f.picture.width} × ${f.picture.height}: give both the same proportions, best by painting the mask over a copy of the picture.`,
   'picture-invisible': (f: { name: string }) =>
     `Nothing is to be seen in ${named(f.name)}, since all of it is transparent: save it with its layers switched on.`,
   'svg-entities': (f: { name: string }) =>

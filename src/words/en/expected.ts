@@ -26,6 +26,9 @@ export const expected = {
     spelling: 'they are one option in two spellings',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
+    ditherStock: 'dithering spends beads as the shades fall, and cannot keep to what a jar holds',
+    tidy: 'tidying takes away the single beads that dithering strews in; choose one of the two',
+    ink: 'it is about the outlines of drawings, and --paper has a rule of its own for lines',
     input: 'standard input can be read once only',
   },
 };

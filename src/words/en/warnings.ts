@@ -47,10 +47,18 @@ export const warnings = {
     `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
   'thin-lines-lost': (f: { percent: number }) =>
     `About ${f.percent} % of the picture's lines are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'mask-says-nothing': (f: { name: string }) =>
+    `The mask ${f.name} is of one tone all over the panel, so it changes nothing: paint what matters most white and the rest black.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
     `Every stitch takes the same bead (${f.letter}, ${f.name}): the picture is lost, usually because its lines are thinner than a bead or it lies outside the panel. Try --zoom, --place or more rounds, or a picture with bolder shapes.`,
   'bead-unused': (f: { letter: string; name: string }) =>
     `No stitch carries bead ${f.letter} (${f.name}) any more; you need none of it.`,
+  'stock-not-told': (f: { count: number; all: number }) =>
+    f.count === f.all
+      ? 'The palette does not say how many beads are in stock, so --use-stock limits nothing: add a column count, or grams and beadsPerGram, with what is in each jar.'
+      : `Of ${f.count === 1 ? '1 bead' : `${f.count} beads`} the palette does not say how many are in stock (column count, or grams and beadsPerGram), so there are taken to be enough of ${f.count === 1 ? 'it' : 'them'}.`,
+  'stock-estimated': (f: { count: number; perGram: readonly number[] }) =>
+    `Grams in stock were turned into beads by the usual figure (${f.perGram.join(' or ')} beads a gram), which can be a quarter off: weigh a hundred of yours, and add the column beadsPerGram, or a count.`,
   'bead-made-up': (f: { letter: string; name: string }) =>
     `The palette has no bead for ${f.letter} (${f.name}), so it is drawn in a colour of ours: give your beads with --beads.`,
 };
