@@ -74,7 +74,7 @@ describe('a photograph of a swatch', () => {
         expect(Math.abs(found.lean.value - shape.lean)).toBeLessThan(2e-6);
         expect(Math.abs(found.roundHeightMm!.value - shape.roundHeightMm)).toBeLessThan(1e-5);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -86,7 +86,7 @@ describe('a photograph of a swatch', () => {
         expect(Math.abs(found.lean.value - shape.lean)).toBeLessThan(2e-6);
         expect(Math.abs(found.roundHeightMm!.value - shape.roundHeightMm)).toBeLessThan(1e-5);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 
@@ -114,7 +114,7 @@ describe('a photograph of a swatch', () => {
         expect(shape.roundHeightMm).toBeGreaterThan(height!.least);
         expect(shape.roundHeightMm).toBeLessThan(height!.most);
       }),
-      { numRuns: 60 },
+      { numRuns: 30 },
     );
   });
 

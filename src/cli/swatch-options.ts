@@ -1,5 +1,6 @@
 import type { Command, Option } from 'commander';
 import { RondureError } from '../core/errors.js';
+import { defaultSize } from '../core/palette/sizes.js';
 import type { Words } from '../words/index.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions } from './output-options.js';
@@ -46,7 +47,9 @@ export function addSwatchOptions(command: Command, words: Words): void {
   const output = outputOption(words);
   output.flags = '-o, --output <FILE>';
   output.description = said.output;
-  const worked = shapeOptions(words).filter((one) => asWorked.includes(one.attributeName()));
+  const worked = shapeOptions(words)
+    .filter((one) => asWorked.includes(one.attributeName()))
+    .map((one) => (one.long === '--size' ? shown(one, defaultSize) : one));
   const options: Option[] = [
     output,
     whole('--wedges <N>', said.wedges, 3, 12).default(7),

@@ -28,6 +28,7 @@ export type { Point } from './reading/homography.js';
 export type { PhotoPoint, PhotoResult, PhotoWish } from './swatch/photo.js';
 export type { Estimate, SwatchMeasured, SwatchWorked } from './swatch/schema.js';
 export type { SwatchWish } from './swatch/solve.js';
+export type { EstimateEnds, GuideFacts, SwatchLies } from '../words/en/swatch.js';
 export type { MaterialRow } from './texts/materials.js';
 export type { ListHead } from './texts/read-head.js';
 export type { ListedRound } from './texts/read-rounds.js';

@@ -16,7 +16,7 @@ export interface GuideFacts {
   rimWedge: number;
 }
 
-/** Ends of an estimate. */
+/** The least and the most of an estimate, in its own unit. */
 export interface EstimateEnds {
   least: number;
   most: number;
@@ -25,7 +25,7 @@ export interface EstimateEnds {
 const between = (f: { value: number } & EstimateEnds, places: number) =>
   `${f.value.toFixed(places)} (${f.least.toFixed(places)} to ${f.most.toFixed(places)})`;
 
-/** How a swatch lies. */
+/** How a swatch lies on the table. */
 export type SwatchLies = 'flat' | 'cups' | 'ruffles';
 
 /** Words of the command `swatch`. */
