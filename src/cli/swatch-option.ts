@@ -17,7 +17,7 @@ export function swatchOption(words: Words): Option {
 /** What `--swatch` adds to a pattern that is finished otherwise. */
 export interface SwatchUse {
   pattern(made: Pattern): Pattern;
-  warnings(made: Pattern, beadMm?: number): Warning[];
+  warnings(made: Pick<Pattern, 'shape'>, beadMm?: number): Warning[];
 }
 
 /**
