@@ -18,6 +18,9 @@ const usage = new Set<string>([
   'bead-unknown',
   'bead-kept-and-left-out',
   'polygon-needs-end-increase',
+  'swatch-measures-nothing',
+  'photo-points-too-few',
+  'photo-points-in-line',
   'palette-too-small-to-keep',
   'palette-all-left-out',
   'size-unknown',
@@ -41,6 +44,9 @@ const impossible = new Set<string>([
   'nothing-to-bead',
   'stock-too-small',
   'lining-impossible',
+  'measurement-impossible',
+  'photo-lean-impossible',
+  'turn-impossible',
   'stock-too-small-for-plain',
 ]);
 
