@@ -6,7 +6,6 @@ declare const millimetres: unique symbol;
 declare const radians: unique symbol;
 declare const roundNumber: unique symbol;
 declare const stitchIndex: unique symbol;
-declare const stitchNumber: unique symbol;
 declare const beadIndex: unique symbol;
 
 /** A length on the panel or on paper. */
@@ -17,13 +16,10 @@ export type Radians = number & { readonly [radians]: true };
 export type RoundNumber = number & { readonly [roundNumber]: true };
 /** 0-based place inside a round, in working order, counted from the start mark. */
 export type StitchIndex = number & { readonly [stitchIndex]: true };
-/** 0-based place in the whole panel, in working order; round r begins at N·r(r-1)/2. */
-export type StitchNumber = number & { readonly [stitchNumber]: true };
 /** Row in a palette, 0-based. */
 export type BeadIndex = number & { readonly [beadIndex]: true };
 
 export const mm = (value: number): Millimetres => value as Millimetres;
-export const rad = (value: number): Radians => value as Radians;
 export const round = (value: number): RoundNumber => value as RoundNumber;
 export const stitch = (value: number): StitchIndex => value as StitchIndex;
 export const bead = (value: number): BeadIndex => value as BeadIndex;
