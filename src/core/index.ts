@@ -82,7 +82,7 @@ export { readRoundList } from './texts/read-rounds.js';
 export type { RoundList } from './texts/read-rounds.js';
 export { roundsText } from './texts/rounds.js';
 export { findPlaces } from './place/find-place.js';
-export type { FoundPlace, PlaceWish } from './place/find-place.js';
+export type { FindWish, FoundPlace } from './place/find-place.js';
 export { mendString } from './place/mend.js';
 export type { Mending, MendWish, Repair } from './place/mend.js';
 export { typedRuns } from './place/typed-runs.js';
