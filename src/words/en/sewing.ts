@@ -1,5 +1,4 @@
 import { runsText } from './frame.js';
-import type { Run } from './frame.js';
 
 /** The names of both panels. */
 export interface Panels {
@@ -32,8 +31,8 @@ export const sewing = {
     'The top stays open for the frame: usually a little less than half of the rim, centred at 12 o’clock (common practice, no source). Sew from one hinge of the frame down around 6 o’clock and up to the other; finish 5 to 10 mm below each hinge.',
   openingOfFrame: (
     f: Panels & {
-      frontInFrame: readonly Run[];
-      backInFrame: readonly Run[];
+      frontInFrame: readonly { from: number; to: number }[];
+      backInFrame: readonly { from: number; to: number }[];
       first: Pair | undefined;
       last: Pair | undefined;
       pairs: number;
