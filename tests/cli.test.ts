@@ -22,6 +22,7 @@ const names = [
   'materials.csv',
   'pattern.json',
   'rounds.txt',
+  'shopping.txt',
   'stringing.csv',
   'stringing.txt',
   'wedges.svg',

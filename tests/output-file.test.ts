@@ -37,14 +37,14 @@ test('writes a new file and its folders, and leaves nothing else', async () => {
 test('an older file stays without force, and one that is not ours stays in any case', async () => {
   const file = join(folder, 'x.pdf');
   await writeOutputFile(file, '%one', plain);
-  for (const work of [checkFileFree(file, plain), writeOutputFile(file, '%two', plain)])
-    expect(await refused(work)).toBe('output-file-exists');
+  expect(await refused(checkFileFree(file, plain))).toBe('output-file-exists');
+  expect(await refused(writeOutputFile(file, '%two', plain))).toBe('output-file-exists');
   expect(readFileSync(file, 'utf8')).toBe('%one');
   await writeOutputFile(file, '%two', forced);
   expect(readFileSync(file, 'utf8')).toBe('%two');
   writeFileSync(file, 'mine');
-  for (const work of [checkFileFree(file, forced), writeOutputFile(file, '%three', forced)])
-    expect(await refused(work)).toBe('output-file-not-ours');
+  expect(await refused(checkFileFree(file, forced))).toBe('output-file-not-ours');
+  expect(await refused(writeOutputFile(file, '%three', forced))).toBe('output-file-not-ours');
   expect(readFileSync(file, 'utf8')).toBe('mine');
   expect(readdirSync(folder)).toEqual(['x.pdf']);
 });
@@ -65,6 +65,13 @@ test('folders, dead links, bad names and files in the way are refused', async ()
     expect(await refused(writeOutputFile(`${folder}/${name}`, '%', forced)), name).toBe(code);
   }
   expect(readdirSync(folder).sort()).toEqual(['dead', 'dir', 'plain']);
+});
+
+test('what a killed run left beside the file goes with the next one', async () => {
+  // No process has a number as large as this (Linux: at most 2^22).
+  writeFileSync(join(folder, '.x.pdf.rondure-new-99999999-0123abcd'), 'half');
+  await writeOutputFile(join(folder, 'x.pdf'), '%one', plain);
+  expect(readdirSync(folder)).toEqual(['x.pdf']);
 });
 
 test('a link to a file of ours stays a link', async () => {

@@ -63,7 +63,7 @@ describe('rondure redraw, nothing edited', () => {
   ])('gives the bytes that chart wrote: %s, from %s', async (name, source, more) => {
     const dir = await charted(name, ...more);
     const was = filesIn(dir);
-    expect(Object.keys(was)).toHaveLength(10);
+    expect(Object.keys(was)).toHaveLength(11);
     const again = join(folder, `${name} again`);
     const made = await inProcess('redraw', join(dir, source), '--quiet', '-o', again);
     expect(made).toEqual({ code: 0, out: '', err: '' });

@@ -41,6 +41,7 @@ const impossible = new Set<string>([
   'nothing-to-bead',
   'stock-too-small',
   'stock-too-small-for-plain',
+  'lining-impossible',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

@@ -1,5 +1,6 @@
 import type { Pattern } from '../core/pattern/schema.js';
 import { colourChanges } from '../core/texts/runs.js';
+import { threadWarnings } from '../core/thread/fit.js';
 import { checkOutputFree } from '../node/output-folder.js';
 import { patternFiles, requireGlyphs } from '../node/pattern-files.js';
 import type { Words } from '../words/index.js';
@@ -8,7 +9,7 @@ import type { OutputOptions } from './output-options.js';
 import { Progress } from './progress.js';
 import { summaryJson, summaryText } from './summary.js';
 import type { SummaryReport } from './summary.js';
-import { withThread } from './thread-options.js';
+import { refuseThreadContradictions, withThread } from './thread-options.js';
 import type { ThreadOptions } from './thread-options.js';
 import { writeSet } from './write-set.js';
 
@@ -30,6 +31,7 @@ export async function runFolderCommand(
   io: Io,
   make: (progress: Progress) => Promise<Made>,
 ): Promise<void> {
+  refuseThreadContradictions(options);
   const progress = new Progress(io.progress, options.quiet === true || options.json === true);
   const folder = options.dryRun ? undefined : options.output;
   const force = options.force === true;
@@ -38,6 +40,7 @@ export async function runFolderCommand(
     const made = await make(progress);
     const { report, wishMm } = made;
     const pattern = withThread(made.pattern, options);
+    report.warnings.push(...threadWarnings(pattern));
     await requireGlyphs(pattern);
     let files: string[] = [];
     if (folder !== undefined) {

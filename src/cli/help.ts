@@ -74,8 +74,14 @@ for (const name of ['--hinge-width', '--fixing', '--channel-depth', '--hole-spac
   groupOf[name] = 'frame';
 }
 for (const name of ['--ratio', '--gather']) groupOf[name] = 'frame';
+for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
+  groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
 for (const name of printing) groupOf[name] = 'printing';
+for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
+  groupOf[name] = 'thread';
+for (const name of ['--reserve', '--tail']) groupOf[name] = 'thread';
+for (const name of ['--pieces', '--panels', '--bead-reserve']) groupOf[name] = 'amount';
 
 /**
  * Gives every command the same manners: its options in groups, the defaults said, exit codes last,
@@ -87,7 +93,8 @@ export function layOutHelp(program: Command, words: Words): void {
   for (const command of program.commands) {
     command.copyInheritedSettings(program);
     for (const option of command.options) {
-      option.helpGroup(words.cli.groups[groupOf[option.long ?? ''] ?? 'rest']);
+      const usual = words.cli.groups[groupOf[option.long ?? ''] ?? 'rest'];
+      option.helpGroup(option.helpGroupHeading ?? usual);
       if (option.argChoices) option.argParser(choiceOf(option, option.argChoices));
     }
     const help = new Option('-h, --help', words.cli.options.help);

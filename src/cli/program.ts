@@ -11,7 +11,9 @@ import { addFindCommand } from './find.js';
 import { addFrameCommand } from './frame.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
+import { addLiningCommand } from './lining.js';
 import { addMendCommand } from './mend.js';
+import { addShoppingCommand } from './shopping.js';
 import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
@@ -49,9 +51,11 @@ export function makeProgram(words: Words, io: Io): Command {
   addBeadsCommand(program, words, io);
   addBlankCommand(program, words, io);
   addReadCommand(program, words, io);
+  addShoppingCommand(program, words, io);
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
   addFrameCommand(program, words, io);
+  addLiningCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

@@ -4,6 +4,7 @@ import type { MadePanel, PanelReport } from '../core/make.js';
 import type { RecolourReport } from '../core/recolour.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import type { StockReport } from '../core/stock/report.js';
+import { panelThread } from '../core/thread/need.js';
 import { warningSentence } from '../core/errors.js';
 import type { Words } from '../words/index.js';
 
@@ -49,6 +50,7 @@ export function summaryJson(result: FolderResult, words: Words): string {
     colours: report.colours,
     acrossMm: rounded(report.acrossMm, 2),
     acrossWishMm: result.wishMm ?? null,
+    threadMm: rounded(threadMmOf(pattern), 0),
     outline: pattern.shape.outline,
     startDegrees: pattern.panels[0].startDegrees,
     difference: differenceJson(report),
@@ -115,6 +117,7 @@ export function summaryText(result: FolderResult, words: Words): string {
       ),
     ],
     ...finishRows(finishOf(result), words),
+    [said.rows.metres, said.metres(threadFacts(pattern))],
   ];
   const wide = Math.max(...rows.map(([name]) => name.length));
   const title = said.title({
@@ -241,6 +244,16 @@ function finishRows(choice: Pattern['choice'], words: Words): [string, string][]
     cost: costPercent.toFixed(1),
   });
   return [[said.rows.tidy, text]];
+}
+
+/** The thread of all panels that are charted, an estimate. */
+function threadMmOf(pattern: Pattern): number {
+  return pattern.panels.reduce((sum, _, panel) => sum + panelThread(pattern, panel).totalMm, 0);
+}
+
+function threadFacts(pattern: Pattern): { metres: string; panels: number } {
+  const metres = grouped(Math.ceil(threadMmOf(pattern) / 1000 - 1e-9));
+  return { metres, panels: pattern.panels.length };
 }
 
 function rounded(value: number, digits: number): number {

@@ -39,6 +39,16 @@ export function length(option: string) {
   };
 }
 
+/** The same within bounds (millimetres), where nothing may be meant as well: 0. */
+export function lengthBetween(option: string, least: number, most: number) {
+  return (text: string): number => {
+    const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim().toLowerCase());
+    const value = parts ? Number(parts[1]) * mmPerUnit[parts[2] ?? ''] : NaN;
+    if (value >= least && value <= most) return value;
+    return refuse(option, text, en.expected.lengthBetween(least, most));
+  };
+}
+
 /** `X,Y` in millimetres. */
 export function shift(option: string) {
   return (text: string): [number, number] => {

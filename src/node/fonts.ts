@@ -28,6 +28,12 @@ export async function drawableText(text: string): Promise<string> {
   return drawn.join('').trim();
 }
 
+/** Bytes of the bundled TrueType files, for a PDF to embed. */
+export async function bundledFontFiles(): Promise<{ regular: Uint8Array; bold: Uint8Array }> {
+  const [regular, bold] = await Promise.all([fontBytes('Regular'), fontBytes('Bold')]);
+  return { regular, bold };
+}
+
 async function fontBytes(weight: string): Promise<Uint8Array> {
   return readFile(new URL(`../../fonts/NotoSans-${weight}.ttf`, import.meta.url));
 }

@@ -20,6 +20,7 @@ export const ourFiles: readonly string[] = [
   'stringing.txt',
   'stringing.csv',
   'materials.csv',
+  'shopping.txt',
   'blank.json',
   'blank.svg',
   'blank.png',

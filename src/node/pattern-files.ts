@@ -15,6 +15,7 @@ import type { Picture } from '../core/picture.js';
 import { materialsCsv } from '../core/texts/materials.js';
 import { roundsText } from '../core/texts/rounds.js';
 import { sewingText } from '../core/texts/sewing.js';
+import { shoppingText } from '../core/texts/shopping-text.js';
 import { stringingCsv, stringingText } from '../core/texts/stringing.js';
 import type { Words } from '../words/index.js';
 import { comparePng } from './compare-png.js';
@@ -50,6 +51,7 @@ export async function patternFiles(
     for (const [name, content] of own) files.set(panelFile(panel, name), content);
   }
   files.set('materials.csv', materialsCsv(pattern));
+  files.set('shopping.txt', shoppingText(pattern, words));
   if (pattern.panels.length > 1) files.set('sewing.txt', sewingText(pattern, words));
   return files;
 }

@@ -1,3 +1,4 @@
+import type { Curve } from './curve.js';
 import type { Glyph } from './font.js';
 
 /** x, y pairs in millimetres from the page's top left corner, y down. */
@@ -9,6 +10,8 @@ export interface Stroke {
   readonly widthMm: number;
   /** Join the last point to the first. */
   readonly closed?: boolean;
+  /** Lengths of dash and gap, millimetres; an unbroken line when left out. */
+  readonly dashMm?: readonly [number, number];
 }
 
 export interface Fill {
@@ -32,7 +35,7 @@ export interface GlyphRun {
 
 /**
  * What a drawing is made on: a page measured in millimetres, origin at the top left, y down.
- * SVG implements it; PDF and canvas can. Line ends and joins are round.
+ * SVG and PDF implement it; canvas can. Line ends and joins are round.
  */
 export interface Surface {
   readonly widthMm: number;
@@ -40,6 +43,8 @@ export interface Surface {
   /** Fills closed rings together, non-zero rule. */
   fillPath(rings: readonly Polyline[], paint: Fill): void;
   strokePath(lines: readonly Polyline[], paint: Stroke): void;
+  /** A closed curve whose arcs stay arcs; `name` names it in the drawing. */
+  strokeCurve(name: string, curve: Curve, paint: Stroke): void;
   circle(x: number, y: number, radius: number, paint: Fill): void;
   glyphs(run: GlyphRun): void;
   /** Opens a named part of the drawing; `title` is for readers. */

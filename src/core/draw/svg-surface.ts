@@ -1,3 +1,6 @@
+import { millionth } from '../units.js';
+import { arcEnds } from './curve.js';
+import type { Curve } from './curve.js';
 import type { Glyph } from './font.js';
 import type { Fill, GlyphRun, Polyline, Stroke, Surface } from './surface.js';
 
@@ -36,6 +39,11 @@ export class SvgSurface implements Surface {
     if (lines.length === 0) return;
     const d = lines.map((line) => pathData(line, paint.closed ?? false)).join('');
     this.body.push(`<path fill="none"${strokeAttributes(paint)} d="${d}"/>`);
+  }
+
+  strokeCurve(name: string, curve: Curve, paint: Stroke): void {
+    const d = curveData(curve);
+    this.body.push(`<path id="${name}" fill="none"${strokeAttributes(paint)} d="${d}"/>`);
   }
 
   circle(x: number, y: number, radius: number, { fill, outline }: Fill): void {
@@ -95,7 +103,26 @@ export class SvgSurface implements Surface {
 }
 
 function strokeAttributes(paint: Stroke | undefined): string {
-  return paint ? ` stroke="${paint.stroke}" stroke-width="${thousandths(paint.widthMm)}"` : '';
+  if (!paint) return '';
+  const dashes = paint.dashMm ? ` stroke-dasharray="${paint.dashMm.join(' ')}"` : '';
+  return ` stroke="${paint.stroke}" stroke-width="${thousandths(paint.widthMm)}"${dashes}`;
+}
+
+/** Arcs of half a turn at most, since SVG cannot tell a whole turn from none. */
+function curveData({ start, pieces }: Curve): string {
+  const at = (point: readonly [number, number]) => point.map(millionth).join(' ');
+  let d = `M${at(start)}`;
+  for (const { to, arc } of pieces) {
+    if (!arc) {
+      d += `L${at(to)}`;
+      continue;
+    }
+    const radius = millionth(arc.radiusMm);
+    for (const end of arcEnds(arc, to, Math.PI)) {
+      d += `A${radius} ${radius} 0 0 ${arc.sweep > 0 ? 1 : 0} ${at(end)}`;
+    }
+  }
+  return `${d}Z`;
 }
 
 /** Relative steps in whole hundredths of a millimetre, so that rounding never adds up. */

@@ -58,6 +58,11 @@ export function shortened(text: string, style: TextStyle, widthMm: number): stri
   return '';
 }
 
+/** The same text, in which no line ends between a number and its unit. */
+export function unparted(text: string): string {
+  return text.replace(/(\d) (mm|cm|in|%)(?!\w)/g, '$1\u00a0$2');
+}
+
 /** A text broken at spaces into lines no wider than given; a longer word is shortened. */
 export function wrapped(text: string, style: TextStyle, widthMm: number): string[] {
   const lines: string[] = [];

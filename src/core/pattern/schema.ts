@@ -131,6 +131,28 @@ export const threadSchema = z
   .strictObject({
     lengthBeads: z.number().int().positive().optional().describe('most beads on one thread'),
     lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
+    name: words(200).optional(),
+    diameterMm: positive.refine((value) => value <= 5, en.expected.pattern.atMost(5)).optional(),
+    tex: positive
+      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
+      .optional()
+      .describe('grams of 1,000 m'),
+    perStitchMm: positive
+      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+      .optional()
+      .describe('thread that one stitch takes'),
+    beadLengthMm: positive
+      .refine((value) => value <= 50, en.expected.pattern.atMost(50))
+      .optional()
+      .describe('what one bead of the commonest size takes up on the thread, as measured'),
+    reservePercent: notNegative
+      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+      .optional()
+      .describe('thread to have over what is worked'),
+    tailMm: notNegative
+      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
+      .optional()
+      .describe('what hangs out at each end of a length'),
   })
   .describe('the thread and how it is strung');
 

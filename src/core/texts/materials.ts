@@ -7,9 +7,16 @@ import { csvText } from './csv.js';
 const reserveShare = 10;
 const reserveLeast = 30;
 
-/** Beads to have ready besides `count` worked ones; none where none are worked. */
-export function reserveOf(count: number): number {
-  return count === 0 ? 0 : Math.max(reserveLeast, Math.ceil(count / reserveShare));
+/** The usual reserve of beads, per cent. */
+export const usualBeadReservePercent = 100 / reserveShare;
+
+/**
+ * Beads to have ready besides `count` worked ones: a share of them and 30 at least, but none where
+ * none are worked or where no reserve is wanted.
+ */
+export function reserveOf(count: number, percent = usualBeadReservePercent): number {
+  if (count === 0 || percent === 0) return 0;
+  return Math.max(reserveLeast, Math.ceil((count * percent) / 100 - 1e-9));
 }
 
 /** The most beads that may be worked from a stock so that their reserve is left. */
@@ -45,9 +52,9 @@ export interface MaterialRow {
   readonly id: string;
   readonly name: string;
   readonly size: string | undefined;
-  /** Beads worked, over all panels. */
+  /** Beads worked, over all panels of the pattern; times the number of purses in a shopping list. */
   readonly count: number;
-  /** Beads to have ready: the count and a reserve of 10 %, at least 30; 0 for an unused bead. */
+  /** Beads to have ready: the count and its reserve, 10 % and at least 30; 0 for an unused bead. */
   readonly withReserve: number;
   /** Grams of `withReserve`, rounded up to 0.1; undefined where beads per gram are not known. */
   readonly grams: number | undefined;
@@ -55,6 +62,11 @@ export interface MaterialRow {
   readonly inStock: number | undefined;
   /** Beads of `withReserve` that the stock lacks; all of them where no stock is given. */
   readonly toBuy: number;
+  /** Grams of `toBuy`, rounded up to 0.1. */
+  readonly toBuyGrams: number | undefined;
+  /** What one packet holds and costs, where the palette says so. */
+  readonly packGrams: number | undefined;
+  readonly price: number | undefined;
   /** Packets that hold them and what they cost, where known. */
   readonly packets: number | undefined;
   readonly cost: number | undefined;
@@ -73,15 +85,27 @@ export const materialsColumns = [
   'to_buy',
   'packets',
   'cost',
+  'panels',
 ] as const;
 
-/** The shopping list of a pattern, in the order of its beads. */
-export function materials(pattern: Pick<Pattern, 'beads' | 'panels'>): MaterialRow[] {
+/** How much of a pattern is worked. */
+export interface MaterialsWish {
+  /** How often the panels of the pattern are worked; default once. */
+  times?: number;
+  /** Reserve of beads, per cent of what is worked; default 10, and at least 30 beads. */
+  reservePercent?: number;
+}
+
+/** The beads of a pattern and what to have and to buy of each, in the order of its beads. */
+export function materials(
+  pattern: Pick<Pattern, 'beads' | 'panels'>,
+  { times = 1, reservePercent = usualBeadReservePercent }: MaterialsWish = {},
+): MaterialRow[] {
   const counts = beadCounts(pattern);
   return pattern.beads.map((bead) => {
     const { letter, id, name, size, packGrams, price } = bead;
-    const count = counts.get(letter) ?? 0;
-    const withReserve = count + reserveOf(count);
+    const count = (counts.get(letter) ?? 0) * times;
+    const withReserve = count + reserveOf(count, reservePercent);
     const perGram = perGramOf(bead);
     const grams = perGram === undefined ? undefined : tenthsUp(withReserve / perGram);
     const inStock = beadsInStock(bead);
@@ -94,11 +118,17 @@ export function materials(pattern: Pick<Pattern, 'beads' | 'panels'>): MaterialR
       packets === undefined || price === undefined
         ? undefined
         : Math.round(packets * price * 100) / 100;
-    return { letter, id, name, size, count, withReserve, grams, inStock, toBuy, packets, cost };
+    const toBuyGrams = perGram === undefined ? undefined : tenthsUp(toBuy / perGram);
+    const have = { count, withReserve, grams, inStock };
+    const buy = { toBuy, toBuyGrams, packGrams, price, packets, cost };
+    return { letter, id, name, size, ...have, ...buy };
   });
 }
 
-/** materials.csv: one row a bead. */
+/**
+ * materials.csv: one row a bead, for the panels of the pattern as often as they are charted; the last
+ * column says how many they are. A shopping list goes on from there to whole purses.
+ */
 export function materialsCsv(pattern: Pick<Pattern, 'beads' | 'panels'>): string {
   const rows = materials(pattern).map((row) => [
     row.letter,
@@ -112,6 +142,7 @@ export function materialsCsv(pattern: Pick<Pattern, 'beads' | 'panels'>): string
     row.toBuy,
     row.packets,
     row.cost,
+    pattern.panels.length,
   ]);
   return csvText(materialsColumns, rows);
 }

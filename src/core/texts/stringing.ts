@@ -5,6 +5,7 @@ import { beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
 import { stitchesBefore } from '../shape.js';
 import { panelJoins, panelLengths } from '../thread/lengths.js';
 import type { Join, Length } from '../thread/lengths.js';
+import { lengthThread } from '../thread/need.js';
 import { csvText } from './csv.js';
 import { listLine, wrapped } from './lines.js';
 import { headingText } from './rounds.js';
@@ -99,7 +100,9 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
   const paragraphs = [
     say.order,
     say.reading,
-    several ? say.severalLengths({ beads, lengths: lengths.length }) : say.lengthNote(beads),
+    several
+      ? say.severalLengths({ beads, lengths: lengths.length })
+      : say.lengthNote({ beads, ...metresOf(pattern, lengths[0]) }),
     ...(marks.includes(bareMark) ? [say.bare] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
   ];
@@ -118,7 +121,7 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
       number: length.number,
       lengths: lengths.length,
       beads: words.lists.beads(length.beads.length),
-      metres: (length.strungMm / 1000).toFixed(2),
+      ...metresOf(pattern, length),
       lastRound: strung[0]?.round ?? 0,
       firstRound: strung.at(-1)?.round ?? 0,
     };
@@ -133,6 +136,14 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
 export function joinText({ round, stitch, atRoundEnd, clock }: Join, words: Words): string {
   const hour = Math.round(clock) % 12 || 12;
   return words.stringing.join({ round, stitch: stitch + 1, atRoundEnd, hour });
+}
+
+/** Metres of strung beads on a length, and of thread that working it takes; both estimates. */
+function metresOf(pattern: Pattern, length: Length): { metres: string; threadM: string } {
+  return {
+    metres: (length.strungMm / 1000).toFixed(2),
+    threadM: (Math.ceil(lengthThread(pattern, length).totalMm / 100 - 1e-6) / 10).toFixed(1),
+  };
 }
 
 function linesOf(pattern: Pattern, panel: Panel, length: Length, words: Words): string[] {

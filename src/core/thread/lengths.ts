@@ -49,7 +49,7 @@ export function panelLengths(
 ): Length[] {
   const panel = pattern.panels[panelIndex];
   const marks = panel.rounds.join('');
-  const takes = beadLengths(pattern.beads);
+  const takes = beadLengths(pattern.beads, pattern.thread);
   const limits = limitsOf(pattern.thread, takes);
   /** Beads and millimetres before each stitch. */
   const beads = new Float64Array(marks.length + 1);
@@ -93,17 +93,25 @@ export function panelJoins(
   });
 }
 
-/** What one bead of each letter takes up on the thread, millimetres. */
-export function beadLengths(beads: readonly PatternBead[]): Map<string, number> {
+/**
+ * What one bead of each letter takes up on the thread, millimetres. A length that the maker
+ * measured holds for the first bead, which is worked most, and for those as long as it by the table.
+ */
+export function beadLengths(
+  beads: readonly PatternBead[],
+  thread?: Pick<Thread, 'beadLengthMm'>,
+): Map<string, number> {
   const usual = sizeOf('11/0');
-  return new Map(
-    beads.map(({ letter, size, diameterMm }) => {
-      const known = size === undefined ? undefined : findSize(size);
-      // A bead of unknown size is taken to be as flat as the commonest one.
-      const flat = diameterMm === undefined ? 1 : diameterMm / usual.diameterMm;
-      return [letter, known?.lengthMm ?? usual.lengthMm * flat];
-    }),
-  );
+  const lengths = beads.map(({ letter, size, diameterMm }): [string, number] => {
+    const known = size === undefined ? undefined : findSize(size);
+    // A bead of unknown size is taken to be as flat as the commonest one.
+    const flat = diameterMm === undefined ? 1 : diameterMm / usual.diameterMm;
+    return [letter, known?.lengthMm ?? usual.lengthMm * flat];
+  });
+  const measured = thread?.beadLengthMm;
+  if (measured === undefined || lengths.length === 0) return new Map(lengths);
+  const first = lengths[0][1];
+  return new Map(lengths.map(([letter, mm]) => [letter, mm === first ? measured : mm]));
 }
 
 function limitsOf(thread: Thread | undefined, takes: ReadonlyMap<string, number>) {

@@ -1,3 +1,4 @@
+import { lining } from './lining.js';
 import { place } from './place.js';
 import { pictureFormats } from './picture-formats.js';
 
@@ -263,6 +264,13 @@ export const errors = {
     `${Named(f.where)}: ${f.path}: ${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}.`,
 
   // the folder that is written
+  'lining-impossible': (f: {
+    what: keyof typeof lining.impossible;
+    gotMm: number;
+    leastMm: number;
+    mostMm: number;
+    panelMm?: number | undefined;
+  }) => lining.impossible[f.what]({ ...f, panelMm: f.panelMm }),
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
   'output-not-ours': (f: {

@@ -3,6 +3,8 @@ export const expected = {
   wholeBetween: (least: number, most: number) => `a whole number from ${least} to ${most}`,
   between: (least: number, most: number) => `a number from ${least} to ${most}`,
   length: 'a length such as 90, 90mm, 9cm or 3.5in',
+  lengthBetween: (least: number, most: number) =>
+    `a length from ${least} to ${most} mm, such as 5, 5mm or 0.5cm`,
   shift: 'two numbers in millimetres such as 3,-2',
   title: '1 to 200 letters on one line',
   back: 'a picture, plain: and a bead such as plain:op-07, or same',
@@ -24,6 +26,7 @@ export const expected = {
   contradictions: {
     size: 'both set the size',
     spelling: 'they are one option in two spellings',
+    thickness: 'both say how thick the thread is',
     printing: 'one prints, the other does not',
     paper: 'what is on paper is a drawing',
     ditherStock: 'dithering spends beads as the shades fall, and cannot keep to what a jar holds',

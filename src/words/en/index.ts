@@ -8,6 +8,7 @@ import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { frame } from './frame.js';
+import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { palette } from './palette.js';
 import { pattern } from './pattern.js';
@@ -16,6 +17,7 @@ import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
 import { read } from './read.js';
 import { recolour } from './recolour.js';
+import { shopping } from './shopping.js';
 import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { stringing } from './stringing.js';
@@ -31,6 +33,7 @@ const english = {
   expected,
   warnings,
   frame,
+  lining,
   lists,
   palette,
   pattern,
@@ -39,6 +42,7 @@ const english = {
   problems,
   read,
   recolour,
+  shopping,
   rounds,
   sewing,
   stringing,

@@ -13,15 +13,16 @@ export const stringing = {
     lengths: number;
     beads: string;
     metres: string;
+    threadM: string;
     lastRound: number;
     firstRound: number;
   }) =>
-    `LENGTH ${f.number} of ${f.lengths}: ${f.lastRound === f.firstRound ? `round ${f.lastRound}` : `rounds ${f.firstRound} to ${f.lastRound}`}, ${f.beads}, about ${f.metres} m of strung beads.`,
+    `LENGTH ${f.number} of ${f.lengths}: ${f.lastRound === f.firstRound ? `round ${f.lastRound}` : `rounds ${f.firstRound} to ${f.lastRound}`}, ${f.beads}, about ${f.metres} m of strung beads. It takes about ${f.threadM} m of thread, tails and reserve included.`,
   join: (f: { round: number; stitch: number; atRoundEnd: boolean; hour: number }) =>
     f.atRoundEnd
       ? `Join it on at the start of round ${f.round}, at about ${f.hour} o’clock on the bead face.`
       : `Join it on before stitch ${f.stitch} of round ${f.round}, at about ${f.hour} o’clock on the bead face.`,
   part: 'part of the round',
-  lengthNote: (beads: string) =>
-    `One length of thread holds all ${beads}. Leave them on the ball and slide them along as you work.`,
+  lengthNote: (f: { beads: string; metres: string; threadM: string }) =>
+    `One length of thread holds all ${f.beads}, about ${f.metres} m when strung, and takes about ${f.threadM} m of thread, tails and reserve included. Leave them on the ball and slide them along as you work.`,
 };

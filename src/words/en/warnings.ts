@@ -6,6 +6,22 @@ export const warnings = {
     `${f.wedges} wedges are too few for this stitch to lie flat (about ${f.flatWedges} would): the panel will cup. Use more wedges, a wider stitch or a lower round.`,
   'panel-ruffles': (f: { wedges: number; flatWedges: number }) =>
     `${f.wedges} wedges are too many for this stitch to lie flat (about ${f.flatWedges} would): the rim will ruffle. Use fewer wedges, a narrower stitch or a higher round.`,
+  'thread-per-stitch-unusual': (f: {
+    gotMm: number;
+    widthMm: number;
+    usualLeastMm: number;
+    usualMostMm: number;
+  }) =>
+    `${Number(f.gotMm.toFixed(1))} mm of thread for a stitch ${Number(f.widthMm.toFixed(2))} mm wide is far from the usual ${f.usualLeastMm.toFixed(0)} to ${f.usualMostMm.toFixed(0)} mm: measure it again (mark a metre, work it, count the stitches).`,
+  'thread-too-thick': (f: { diameterMm: number; size: string; holeMm: number; mostMm: number }) =>
+    `The thread (${f.diameterMm.toFixed(2)} mm) is too thick for the hole of ${f.size} beads (usually ${f.holeMm} mm, thread up to ${f.mostMm.toFixed(2)} mm): take a thinner thread or larger beads.`,
+  'thread-too-thick-doubled': (f: {
+    diameterMm: number;
+    size: string;
+    holeMm: number;
+    mostMm: number;
+  }) =>
+    `The thread (${f.diameterMm.toFixed(2)} mm) goes through the hole of ${f.size} beads (usually ${f.holeMm} mm), but not folded at a needle's eye (up to ${f.mostMm.toFixed(2)} mm): stiffen its end, or string over a loop of thinner thread.`,
   'stitch-smaller-than-bead': (f: { what: 'width' | 'height'; gotMm: number; beadMm: number }) =>
     `A stitch ${f.what} of ${f.gotMm} mm is less than nine tenths of the bead (${f.beadMm} mm): the beads will not fit side by side. Measure a swatch, or use smaller beads.`,
   'kept-bead-unused': (f: { id: string }) =>

@@ -1,0 +1,81 @@
+import { PdfSurface, pointsPerMm } from './pdf-surface.js';
+
+/** What a PDF says about itself, and the faces it is lettered with. */
+export interface PdfOptions {
+  /** Shown in the window's title. */
+  readonly title: string;
+  readonly subject: string;
+  /** Language of the text (BCP 47), for whoever has it read aloud. */
+  readonly language: string;
+  /** Bytes of the two TrueType files that the core's `Fonts` were loaded from. */
+  readonly fontFiles: FontFiles;
+}
+
+/** Bytes of the bundled TrueType files. */
+export interface FontFiles {
+  readonly regular: Uint8Array;
+  readonly bold: Uint8Array;
+}
+
+/** The same input must give the same bytes, so every PDF claims the same date. */
+const fixedDate = new Date(Date.UTC(2000, 0, 1));
+
+/** A PDF in the making: pages are drawn one after the other. */
+export interface PdfBook {
+  /** Begins a page; drawing on an earlier one is over. */
+  page(widthMm: number, heightMm: number): PdfSurface;
+  /** The whole document. */
+  finish(): Promise<Uint8Array>;
+}
+
+/** Begins a PDF without pages. The PDF writer is large: it is loaded when first needed. */
+export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
+  const { default: PDFDocument } = await import('pdfkit');
+  const doc = new PDFDocument({
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    lang: options.language,
+    displayTitle: true,
+    // Without this the writer looks for a font of its own among its files.
+    font: null as unknown as string,
+    info: {
+      Title: options.title,
+      Subject: options.subject,
+      Producer: 'Rondure',
+      Creator: 'Rondure',
+      CreationDate: fixedDate,
+    },
+  });
+  doc.registerFont('regular', bytes(options.fontFiles.regular));
+  doc.registerFont('bold', bytes(options.fontFiles.bold));
+  return {
+    page(widthMm, heightMm) {
+      doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
+      return new PdfSurface(doc, widthMm, heightMm);
+    },
+    async finish() {
+      const chunks: Uint8Array[] = [];
+      const ended = new Promise<void>((resolve, reject) => {
+        doc.on('data', (chunk: Uint8Array) => void chunks.push(chunk));
+        doc.on('end', resolve);
+        doc.on('error', reject);
+      });
+      doc.end();
+      await ended;
+      return joined(chunks);
+    },
+  };
+}
+
+type FontSource = PDFKit.Mixins.PDFFontSource;
+const bytes = (file: Uint8Array): FontSource => file as FontSource;
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
+}

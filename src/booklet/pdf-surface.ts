@@ -1,0 +1,161 @@
+import { arcEnds } from '../core/draw/curve.js';
+import type { Curve } from '../core/draw/curve.js';
+import type { Fill, GlyphRun, Polyline, Stroke, Surface } from '../core/draw/surface.js';
+
+/** Points in a millimetre: a point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
+export const pointsPerMm = 72 / 25.4;
+/** Letters stand where the drawing put them: no kerning, no ligatures. */
+const off = { kern: false, liga: false, clig: false, calt: false };
+/** The types know only lists of features to switch on. */
+const features = off as unknown as PDFKit.Mixins.OpenTypeFeatures[];
+/** A Bézier curve stands for an arc of at most this angle: it strays by 1e-8 of the radius. */
+const longestArc = Math.PI / 12;
+/** Letters further than this from where running text would put them are set one by one. */
+const sameplaceMm = 0.01;
+
+/** One page of a PDF: lengths in millimetres from its top left corner, letters as real text. */
+export class PdfSurface implements Surface {
+  constructor(
+    private readonly doc: PDFKit.PDFDocument,
+    readonly widthMm: number,
+    readonly heightMm: number,
+  ) {}
+
+  fillPath(rings: readonly Polyline[], { fill, outline }: Fill): void {
+    if (rings.length === 0) return;
+    for (const ring of rings) this.trace(ring, true);
+    this.paint(fill, outline);
+  }
+
+  strokePath(lines: readonly Polyline[], paint: Stroke): void {
+    if (lines.length === 0) return;
+    for (const line of lines) this.trace(line, paint.closed ?? false);
+    this.stroke(paint);
+  }
+
+  strokeCurve(_name: string, { start, pieces }: Curve, paint: Stroke): void {
+    this.doc.moveTo(pt(start[0]), pt(start[1]));
+    let from = start;
+    for (const { to, arc } of pieces) {
+      if (arc) {
+        const ends = arcEnds(arc, to, longestArc);
+        for (const end of ends) {
+          this.arcStep(from, end, arc.centre, arc.sweep / ends.length);
+          from = end;
+        }
+      } else this.doc.lineTo(pt(to[0]), pt(to[1]));
+      from = to;
+    }
+    this.doc.closePath();
+    this.stroke(paint);
+  }
+
+  circle(x: number, y: number, radius: number, { fill, outline }: Fill): void {
+    const arc = { centre: [x, y], radiusMm: radius, sweep: 2 * Math.PI } as const;
+    let from: readonly [number, number] = [x + radius, y];
+    this.doc.moveTo(pt(from[0]), pt(from[1]));
+    const ends = arcEnds(arc, from, longestArc);
+    for (const end of ends) {
+      this.arcStep(from, end, arc.centre, arc.sweep / ends.length);
+      from = end;
+    }
+    this.doc.closePath();
+    this.paint(fill, outline);
+  }
+
+  glyphs({ title, sizeMm, ink, glyphs }: GlyphRun): void {
+    if (glyphs.length === 0) return;
+    this.doc.fillColor(ink).fontSize(pt(sizeMm));
+    const first = glyphs[0];
+    this.doc.font(faceOf(first.glyph.id));
+    const text = title.normalize('NFC').trim();
+    if (this.runsOn(text, glyphs)) return this.text(text, first.x, first.y);
+    for (const { glyph, x, y } of glyphs) {
+      this.doc.font(faceOf(glyph.id));
+      this.text(glyph.character, x, y);
+    }
+  }
+
+  /** Draws what shows only inside a window; its edges in millimetres. */
+  clipped(
+    window: { left: number; top: number; right: number; bottom: number },
+    draw: () => void,
+  ): void {
+    const { left, top, right, bottom } = window;
+    this.doc.save();
+    this.doc.rect(pt(left), pt(top), pt(right - left), pt(bottom - top)).clip();
+    draw();
+    this.doc.restore();
+  }
+
+  beginGroup(): void {}
+  endGroup(): void {}
+
+  /** Whether a text set in one go puts every letter where the run has it. */
+  private runsOn(text: string, glyphs: GlyphRun['glyphs']): boolean {
+    const { id } = glyphs[0].glyph;
+    let n = 0;
+    let before = '';
+    for (const character of text) {
+      const given = glyphs[n];
+      if (given?.glyph.character === character) {
+        const x = glyphs[0].x + this.doc.widthOfString(before, { features }) / pointsPerMm;
+        const near = Math.abs(given.x - x) < sameplaceMm && given.y === glyphs[0].y;
+        if (!near || faceOf(given.glyph.id) !== faceOf(id)) return false;
+        n++;
+      } else if (character.trim() !== '') return false;
+      before += character;
+    }
+    return n === glyphs.length;
+  }
+
+  private text(text: string, x: number, y: number): void {
+    this.doc.text(text, pt(x), pt(y), { lineBreak: false, baseline: 'alphabetic', features });
+  }
+
+  private trace(line: Polyline, closed: boolean): void {
+    this.doc.moveTo(pt(line[0]), pt(line[1]));
+    for (let p = 2; p < line.length; p += 2) this.doc.lineTo(pt(line[p]), pt(line[p + 1]));
+    if (closed) this.doc.closePath();
+  }
+
+  /** One Bézier piece whose middle lies on the circle as well. */
+  private arcStep(
+    from: readonly [number, number],
+    to: readonly [number, number],
+    [cx, cy]: readonly [number, number],
+    sweep: number,
+  ): void {
+    const k = (4 / 3) * Math.tan(sweep / 4);
+    this.doc.bezierCurveTo(
+      pt(from[0] - k * (from[1] - cy)),
+      pt(from[1] + k * (from[0] - cx)),
+      pt(to[0] + k * (to[1] - cy)),
+      pt(to[1] - k * (to[0] - cx)),
+      pt(to[0]),
+      pt(to[1]),
+    );
+  }
+
+  private paint(fill: string, outline: Stroke | undefined): void {
+    if (!outline) return void this.doc.fill(fill, 'non-zero');
+    this.prepare(outline);
+    this.doc.fillAndStroke(fill, outline.stroke, 'non-zero');
+  }
+
+  private stroke(paint: Stroke): void {
+    this.prepare(paint);
+    this.doc.stroke(paint.stroke);
+  }
+
+  private prepare({ widthMm, dashMm }: Stroke): void {
+    this.doc.lineWidth(pt(widthMm)).lineCap('round').lineJoin('round');
+    if (dashMm) this.doc.dash(pt(dashMm[0]), { space: pt(dashMm[1]) });
+    else this.doc.undash();
+  }
+}
+
+const pt = (mm: number): number => mm * pointsPerMm;
+
+/** `loadFonts` begins the ids of the bold face's glyphs with a b. */
+const faceOf = (glyphId: string): 'bold' | 'regular' => (glyphId[0] === 'b' ? 'bold' : 'regular');

@@ -1,0 +1,190 @@
+import { boxOf, drawLiningPiece } from './lining-piece.js';
+import type { LiningSheet } from './lining-piece.js';
+import { drawLiningNotes, liningNotes } from './lining-notes.js';
+import { drawRuler, drawTestSquare, rulerHeightMm, testSquaresMm } from './print-check.js';
+import { printPapers, safeArea, safeAreaOf } from './print-sheet.js';
+import type { Area, PrintPaper } from './print-sheet.js';
+import type { Surface } from './surface.js';
+import { drawText, mmPerPoint, shortened } from './text.js';
+
+/** Neighbouring sheets show this much of the same. */
+const overlapMm = 12;
+const spaceMm = 5;
+const headMm = 8;
+const squares = { widthMm: testSquaresMm[1], heightMm: testSquaresMm[0] + testSquaresMm[1] + 6 };
+
+/** One sheet of a template: what is drawn on it, and what only shows inside a window. */
+export interface LiningPage {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  draw(surface: Surface): void;
+  readonly window?: Area;
+  drawInWindow?(surface: Surface): void;
+}
+
+/**
+ * The sheets of a template for one paper: one sheet where notes, squares, ruler and piece have
+ * room together, else the piece on sheets of its own, tiled with an overlap when it must be.
+ */
+export function liningPages(sheet: LiningSheet, paper: PrintPaper): LiningPage[] {
+  const page = printPapers[paper];
+  const whole = together(sheet, page);
+  return whole ? [whole] : apart(sheet, page);
+}
+
+/** The same on one sheet, of that paper or as large as it must be. */
+export function liningOnePage(sheet: LiningSheet, paper: PrintPaper): LiningPage {
+  const page = printPapers[paper];
+  const whole = together(sheet, page);
+  if (whole) return whole;
+  const box = boxOf(sheet.lining.cut);
+  const { left, top: border } = safeAreaOf(page);
+  const wide = Math.max(safeArea.widthMm, box.right - box.left);
+  const widthMm = Math.ceil(10 * (wide + 2 * left)) / 10;
+  const area = { left, top: border, right: left + wide };
+  const top = notesEnd(sheet, liningNotes(sheet), area) + spaceMm;
+  const pieceTop = top + testSquaresMm[1] + spaceMm;
+  const bottom = pieceTop + box.bottom - box.top + spaceMm + rulerHeightMm;
+  return {
+    widthMm,
+    heightMm: Math.ceil(10 * (bottom + border)) / 10,
+    draw(surface) {
+      drawLiningNotes(surface, sheet, liningNotes(sheet), placeOf(area));
+      drawSquaresInRow(surface, sheet, area.left, top);
+      drawLiningPiece(surface, sheet, widthMm / 2 - (box.left + box.right) / 2, pieceTop - box.top);
+      drawRuler(surface, { ...area, bottom }, sheet);
+    },
+  };
+}
+
+function together(
+  sheet: LiningSheet,
+  page: { widthMm: number; heightMm: number },
+): LiningPage | undefined {
+  const area = safeAreaOf(page);
+  const box = boxOf(sheet.lining.cut);
+  const notes = liningNotes(sheet);
+  const top = notesEnd(sheet, notes, area) + spaceMm;
+  const room = area.bottom - rulerHeightMm - spaceMm - top;
+  const right = area.right - squares.widthMm - 2 * spaceMm;
+  const [wide, high] = [box.right - box.left, box.bottom - box.top];
+  if (wide > right - area.left || Math.max(high, squares.heightMm) > room) return undefined;
+  const x = (area.left + right) / 2 - (box.left + box.right) / 2;
+  const y = top + room / 2 - (box.top + box.bottom) / 2;
+  return {
+    ...page,
+    draw(surface) {
+      drawLiningNotes(surface, sheet, notes, placeOf(area));
+      drawLiningPiece(surface, sheet, x, y);
+      const squaresTop = top + (room - squares.heightMm) / 2;
+      const squaresLeft = area.right - squares.widthMm;
+      drawTestSquare(surface, 0, squaresLeft, squaresTop, sheet);
+      drawTestSquare(surface, 1, squaresLeft, squaresTop + testSquaresMm[0] + 6, sheet);
+      drawRuler(surface, area, sheet);
+    },
+  };
+}
+
+function apart(sheet: LiningSheet, page: { widthMm: number; heightMm: number }): LiningPage[] {
+  const area = safeAreaOf(page);
+  const box = boxOf(sheet.lining.cut);
+  const window = { ...area, top: area.top + headMm, bottom: area.bottom - rulerHeightMm - 4 };
+  const [wide, high] = [window.right - window.left, window.bottom - window.top];
+  const columns = tilesFor(box.right - box.left + 2, wide);
+  const rows = tilesFor(box.bottom - box.top + 2, high);
+  const notes = liningNotes(sheet, { rows, columns });
+  const cover: LiningPage = {
+    ...page,
+    draw(surface) {
+      const top = drawLiningNotes(surface, sheet, notes, placeOf(area)) + spaceMm;
+      drawSquaresInRow(surface, sheet, area.left, top);
+      drawRuler(surface, area, sheet);
+    },
+  };
+  // Grid: the tiles laid out with their overlap, the piece in the middle.
+  const gridWide = columns * wide - (columns - 1) * overlapMm;
+  const gridHigh = rows * high - (rows - 1) * overlapMm;
+  // Arrow and sizes stand in the middle of a sheet, not on a join.
+  const besideJoin = (count: number, tile: number) =>
+    count % 2 === 0 ? (overlapMm - tile) / 2 : 0;
+  const wordsAt = [
+    besideJoin(columns, wide) + (box.left + box.right) / 2,
+    besideJoin(rows, high) + (box.top + box.bottom) / 2,
+  ] as const;
+  const tiles = Array.from({ length: rows * columns }, (_, n): LiningPage => {
+    const [row, column] = [Math.floor(n / columns), n % columns];
+    const left = window.left - column * (wide - overlapMm);
+    const top = window.top - row * (high - overlapMm);
+    const grid = { rows, columns, left, top, wide, high };
+    return {
+      ...page,
+      window,
+      draw(surface) {
+        const style = { face: sheet.fonts.bold, sizeMm: 12 * mmPerPoint };
+        const said = sheet.words.lining;
+        const where = said.sheet({ row: row + 1, column: column + 1, rows, columns });
+        const line = `${said.title(sheet)}  ·  ${where}`;
+        const wide = area.right - area.left;
+        drawText(surface, shortened(line, style, wide), style, area.left, area.top + 4.4);
+        drawRuler(surface, area, sheet);
+      },
+      drawInWindow(surface) {
+        const x = left + gridWide / 2 - (box.left + box.right) / 2;
+        const y = top + gridHigh / 2 - (box.top + box.bottom) / 2;
+        drawLiningPiece(surface, sheet, x, y, wordsAt);
+        drawJoins(surface, grid);
+      },
+    };
+  });
+  return [cover, ...tiles];
+}
+
+/** Dotted lines along the middle of every overlap, with crosses that must lie on one another. */
+function drawJoins(
+  surface: Surface,
+  grid: { rows: number; columns: number; left: number; top: number; wide: number; high: number },
+): void {
+  const { rows, columns, left, top, wide, high } = grid;
+  if (rows * columns === 1) return;
+  const right = left + columns * wide - (columns - 1) * overlapMm;
+  const bottom = top + rows * high - (rows - 1) * overlapMm;
+  const middles = (count: number, from: number, step: number) =>
+    Array.from(
+      { length: count - 1 },
+      (_, k) => from + (k + 1) * (step - overlapMm) + overlapMm / 2,
+    );
+  const xs = middles(columns, left, wide);
+  const ys = middles(rows, top, high);
+  const lines = [
+    ...xs.map((x) => Float64Array.of(x, top, x, bottom)),
+    ...ys.map((y) => Float64Array.of(left, y, right, y)),
+  ];
+  surface.beginGroup('joins');
+  surface.strokePath(lines, { stroke: '#000000', widthMm: 0.25, dashMm: [0.01, 1.5] });
+  const crosses: Float64Array[] = [];
+  const cross = (x: number, y: number) =>
+    crosses.push(Float64Array.of(x - 4, y, x + 4, y), Float64Array.of(x, y - 4, x, y + 4));
+  for (const x of xs)
+    for (let y = top + overlapMm / 2; y < bottom; y += (high - overlapMm) / 4) cross(x, y);
+  for (const y of ys)
+    for (let x = left + overlapMm / 2; x < right; x += (wide - overlapMm) / 3) cross(x, y);
+  surface.strokePath(crosses, { stroke: '#000000', widthMm: 0.25 });
+  surface.endGroup();
+}
+
+function drawSquaresInRow(surface: Surface, sheet: LiningSheet, left: number, top: number): void {
+  surface.beginGroup('print-check', sheet.words.lining.groups.check);
+  drawTestSquare(surface, 0, left, top, sheet);
+  drawTestSquare(surface, 1, left + testSquaresMm[0] + 2 * spaceMm, top, sheet);
+  surface.endGroup();
+}
+
+const tilesFor = (size: number, tile: number): number =>
+  Math.max(1, Math.ceil((size - overlapMm) / (tile - overlapMm) - 1e-9));
+
+type Corner = Pick<Area, 'left' | 'top'>;
+
+const placeOf = ({ left, top }: Corner) => ({ left, top, widthMm: safeArea.widthMm });
+
+const notesEnd = (sheet: LiningSheet, notes: readonly string[], area: Corner): number =>
+  drawLiningNotes(undefined, sheet, notes, placeOf(area));

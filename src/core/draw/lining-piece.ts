@@ -1,0 +1,166 @@
+import type { Words } from '../../words/index.js';
+import { holds, outlineCurve, support } from '../lining/soft-outline.js';
+import type { OutlineSpot, SoftOutline } from '../lining/soft-outline.js';
+import type { Lining } from '../lining/plan.js';
+import { movedCurve } from './curve.js';
+import type { Fonts } from './font.js';
+import type { Surface } from './surface.js';
+import { drawText, mmPerPoint, textWidth } from './text.js';
+import type { TextStyle } from './text.js';
+
+const black = '#000000';
+const cutLine = { stroke: black, widthMm: 0.4 } as const;
+const seamLine = { stroke: black, widthMm: 0.3, dashMm: [3, 2] } as const;
+const mark = { stroke: black, widthMm: 0.3 } as const;
+const bar = { stroke: black, widthMm: 0.6 } as const;
+
+/** Everything a lining template is drawn from. */
+export interface LiningSheet {
+  readonly lining: Lining;
+  /** Title of the pattern, and the panel's name where there are several. */
+  readonly title: string;
+  readonly panel?: string | undefined;
+  readonly words: Words;
+  readonly fonts: Fonts;
+}
+
+/** Edges of an outline about the panel's centre. */
+export function boxOf(outline: SoftOutline) {
+  return {
+    left: -support(outline, Math.PI),
+    top: -support(outline, -Math.PI / 2),
+    right: support(outline, 0),
+    bottom: support(outline, Math.PI / 2),
+  };
+}
+
+/**
+ * The piece with its lines and marks, the panel's centre at x, y; arrow and sizes stand about a
+ * point that lies `wordsAt` from there.
+ */
+export function drawLiningPiece(
+  surface: Surface,
+  sheet: LiningSheet,
+  x: number,
+  y: number,
+  wordsAt: readonly [number, number] = [0, 0],
+): void {
+  const { lining, words } = sheet;
+  surface.beginGroup('piece', words.lining.groups.piece);
+  surface.strokeCurve('cut-line', movedCurve(outlineCurve(lining.cut), x, y), cutLine);
+  surface.strokeCurve('seam-line', movedCurve(outlineCurve(lining.seam), x, y), seamLine);
+  drawMarks(surface, lining, x, y);
+  drawMiddle(surface, sheet, x + wordsAt[0], y + wordsAt[1]);
+  nameMarks(surface, sheet, x, y);
+  surface.endGroup();
+}
+
+/** Marks cross the seam line and reach the cut line, so that they can be snipped or chalked. */
+function drawMarks(surface: Surface, lining: Lining, x: number, y: number): void {
+  const { top, hinges, gap, allowanceMm } = lining;
+  const inward = Math.min(4, 0.06 * lining.seamAcrossMm);
+  const across = (spot: OutlineSpot) =>
+    Float64Array.of(
+      x + spot.x - inward * spot.outX,
+      y + spot.y - inward * spot.outY,
+      x + spot.x + allowanceMm * spot.outX,
+      y + spot.y + allowanceMm * spot.outY,
+    );
+  surface.beginGroup('centre-top');
+  const peak = y + top.y;
+  surface.strokePath([Float64Array.of(x, peak + inward, x, peak - allowanceMm)], mark);
+  const wing = inward / 2;
+  const arrow = Float64Array.of(x, peak, x - wing, peak + inward, x + wing, peak + inward);
+  surface.fillPath([arrow], { fill: black });
+  surface.endGroup();
+  surface.beginGroup('hinges');
+  surface.strokePath(hinges.map(across), mark);
+  for (const spot of hinges) {
+    surface.circle(x + spot.x, y + spot.y, 0.3 * inward, { fill: black });
+  }
+  surface.endGroup();
+  if (gap.length === 0) return;
+  surface.beginGroup('turning-gap');
+  surface.strokePath([gap[0], gap[2]].map(across), bar);
+  surface.endGroup();
+}
+
+/** Lettering of a piece; nothing below a size where it would cover the marks. */
+function lettering({ lining, fonts }: LiningSheet) {
+  const wide = lining.seamAcrossMm;
+  if (wide < 40) return undefined;
+  const points = wide < 70 ? 8 : 12;
+  const small = { face: fonts.regular, sizeMm: points * mmPerPoint };
+  return { small, bold: { face: fonts.bold, sizeMm: (points + 2) * mmPerPoint } };
+}
+
+function drawMiddle(surface: Surface, sheet: LiningSheet, x: number, y: number): void {
+  const { lining, words } = sheet;
+  const said = words.lining.marks;
+  const styles = lettering(sheet);
+  if (!styles) return drawGrain(surface, sheet, x, y);
+  const { small, bold } = styles;
+  const line = 1.4 * small.sizeMm;
+  drawGrain(surface, sheet, x - Math.min(35, 0.24 * lining.seamAcrossMm), y, small);
+  const middle = x + Math.min(12, 0.07 * lining.seamAcrossMm);
+  const lines = [
+    said.cut({ mm: lining.cutAcrossMm }),
+    said.seam({ mm: lining.seamAcrossMm }),
+    ...(lining.measuredMm === undefined ? [said.estimate] : []),
+  ];
+  const first = y - (lines.length * line) / 2;
+  drawText(surface, said.pieces(lining), bold, middle, first, 'middle');
+  lines.forEach((text, n) => {
+    drawText(surface, text, small, middle, first + (n + 1.1) * line, 'middle');
+  });
+}
+
+function nameMarks(surface: Surface, sheet: LiningSheet, x: number, y: number): void {
+  const { lining, words } = sheet;
+  const said = words.lining.marks;
+  const small = lettering(sheet)?.small;
+  if (!small) return;
+  const half = textWidth(said.top, small) / 2;
+  let upper = lining.top.y + 4.5;
+  while (upper < 0 && ![-half, half].every((end) => holds(lining.seam, end, upper, 1.5)))
+    upper += 0.5;
+  drawText(surface, said.top, small, x, y + upper + 0.75 * small.sizeMm, 'middle');
+  // On a small piece they would run into the arrow; the notes name the dots.
+  const named = lining.seamAcrossMm < 75 ? [] : lining.hinges;
+  for (const spot of named) {
+    const end = spot.x > 0 ? 'end' : 'start';
+    const side = spot.x > 0 ? -1 : 1;
+    drawText(surface, said.hinge, small, x + spot.x + 5.5 * side, y + spot.y + 1.3, end);
+  }
+  const [, middle] = lining.gap;
+  if (!middle) return;
+  const text = said.gap({ mm: lining.gapMm });
+  const { outX, outY } = middle;
+  const room = (textWidth(text, small) * Math.abs(outX) + small.sizeMm * Math.abs(outY)) / 2;
+  const inward = 6 + room;
+  const [textX, textY] = [x + middle.x - inward * outX, y + middle.y - inward * outY];
+  drawText(surface, text, small, textX, textY + small.sizeMm / 3, 'middle');
+}
+
+/** An arrow with a head at both ends, straight up and down. */
+function drawGrain(
+  surface: Surface,
+  { lining, words }: LiningSheet,
+  x: number,
+  y: number,
+  style?: TextStyle,
+): void {
+  const half = Math.min(40, 0.2 * lining.seamAcrossMm);
+  const head = Math.min(3, 0.15 * half);
+  surface.beginGroup('grain');
+  surface.strokePath([Float64Array.of(x, y - half, x, y + half)], mark);
+  for (const side of [-1, 1]) {
+    const tip = y + side * half;
+    const back = tip - side * 2 * head;
+    surface.fillPath([Float64Array.of(x, tip, x - head, back, x + head, back)], { fill: black });
+  }
+  if (style) {
+    drawText(surface, words.lining.marks.grain, style, x + head + 1.5, y + half - 1, 'start');
+  }
+  surface.endGroup();
+}
