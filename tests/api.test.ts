@@ -27,3 +27,11 @@ test('the JSON Schema of the pattern is published and names its parts', () => {
   expect(schema.properties.format.const).toBe('rondure-pattern');
   expect(schema.properties.shape.properties.wedges).toMatchObject({ minimum: 3, maximum: 12 });
 });
+
+test('the JSON Schema of the swatch is published and names its parts', () => {
+  const schema = JSON.parse(readFileSync(`${top}dist/swatch.schema.json`, 'utf8'));
+  expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+  expect(schema.additionalProperties).toBe(false);
+  expect(schema.required).toEqual(['format', 'version', 'worked', 'lies', 'measured']);
+  expect(schema.properties.format.const).toBe('rondure-swatch');
+});

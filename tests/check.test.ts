@@ -14,6 +14,7 @@ import { encodePng } from '../src/node/rasterise.js';
 import { patternTextIn } from '../src/node/read-pattern.js';
 import { patternOf, someBeads } from './support/patterns.js';
 import { inProcess } from './support/run.js';
+import { smallSwatch } from './support/swatch.js';
 import { paint } from './support/paint.js';
 
 let folder: string;
@@ -28,7 +29,7 @@ const utf8 = (text: string) => new TextEncoder().encode(text);
 function smallPattern(): Pattern {
   const pattern = patternOf(['AAB', 'AB.AC_', 'AAAABCDDD']);
   pattern.title = 'Møn 🌕';
-  pattern.swatch = { stitches: 20, notes: ['damp'] };
+  pattern.swatch = smallSwatch();
   pattern.panels[0].picture = {
     file: 'moon.png',
     width: 1200,

@@ -7,6 +7,7 @@ import { patternText } from '../src/core/pattern/serialise.js';
 import type { Pattern } from '../src/core/pattern/schema.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
+import { smallSwatch } from './support/swatch.js';
 
 /** A pattern with every optional part. */
 function wholePattern(): Pattern {
@@ -29,7 +30,7 @@ function wholePattern(): Pattern {
     proven: false,
     method: 'greedy',
   };
-  pattern.swatch = { stitches: 20, notes: ['damp', 'blocked'], deep: { er: [1, [2]] } };
+  pattern.swatch = smallSwatch();
   return pattern;
 }
 
@@ -105,9 +106,9 @@ describe('patternText and parsePattern', () => {
     expect(patternText(pattern)).toContain('"mmPerPixel": 0.0000001,');
     fc.assert(
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (number) => {
-        pattern.swatch = { number };
+        pattern.panels[0].startDegrees = number;
         const text = patternText(pattern);
-        const written = /"number": (.*)\n/.exec(text)?.[1] ?? '';
+        const written = /"startDegrees": (.*),\n/.exec(text)?.[1] ?? '';
         expect(written).toMatch(/^-?\d+(\.\d+)?$/);
         expect(Number(written)).toBe(number + 0);
       }),

@@ -18,6 +18,11 @@ try {
     new URL('pattern.schema.json', made),
     JSON.stringify(patternJsonSchema(), null, 2) + '\n',
   );
+  const { swatchJsonSchema } = await import(new URL('core/swatch/schema.js', made).href);
+  writeFileSync(
+    new URL('swatch.schema.json', made),
+    JSON.stringify(swatchJsonSchema(), null, 2) + '\n',
+  );
   // A program that runs meanwhile finds the old build or the new one.
   rmSync(new URL('dist/', top), { recursive: true, force: true });
   renameSync(made, new URL('dist/', top));

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { blankPattern } from '../core/blank.js';
-import { RondureError } from '../core/errors.js';
+import { RondureError, warningSentence } from '../core/errors.js';
 import { defaultSize, sizeOf } from '../core/palette/sizes.js';
 import { stitchCount } from '../core/shape.js';
 import { blankFiles } from '../node/blank-files.js';
@@ -11,6 +11,7 @@ import { option, shown } from './option-makers.js';
 import { outputOption, printOptions, refusePrintContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
+import { useSwatch } from './swatch-option.js';
 import { title } from './values.js';
 import { writeSet } from './write-set.js';
 
@@ -43,6 +44,7 @@ export function addBlankCommand(program: Command, words: Words, io: Io): void {
 }
 
 async function blank(command: Command, words: Words, io: Io): Promise<void> {
+  const swatch = await useSwatch(command, words);
   const options = command.opts<BlankOptions>();
   const { output } = options;
   refuseShapeContradictions(command);
@@ -51,18 +53,22 @@ async function blank(command: Command, words: Words, io: Io): Promise<void> {
   const force = options.force === true;
   await checkOutputFree(output, force);
   const { diameterMm } = sizeOf(options.size ?? defaultSize);
-  const pattern = blankPattern({
+  const made = blankPattern({
     shape: shapeWish(options, diameterMm),
     ...(options.across !== undefined && { acrossMm: options.across }),
     ...(options.start !== undefined && { startDegrees: options.start }),
     title: options.title ?? words.blank.title,
+  });
+  const pattern = swatch.pattern(made);
+  const told = swatch.warnings(made, diameterMm).map((one) => {
+    return `${words.cli.summary.warning} ${warningSentence(words, one)}`;
   });
   const { files, paper } = await blankFiles(pattern, words);
   await writeSet(output, files, { force }, io);
   if (options.quiet) return;
   const { wedges, rounds } = pattern.shape;
   const facts = { folder: output, wedges, rounds, stitches: stitchCount(pattern.shape), paper };
-  if (!options.json) return io.out(`${words.blank.made(facts)}\n`);
+  if (!options.json) return io.out([words.blank.made(facts), ...told, ''].join('\n'));
   const summary = { schema: 'rondure-blank', version: 1, title: pattern.title, ...facts };
   io.out(`${JSON.stringify({ ...summary, files: [...files.keys()].sort() }, null, 2)}\n`);
 }

@@ -13,6 +13,7 @@ import { runFolderCommand } from './folder-command.js';
 import { frameFor } from './frame-options.js';
 import type { Io } from './io.js';
 import { paletteFor } from './palette-for.js';
+import { useSwatch } from './swatch-option.js';
 
 /** `chart PICTURE`: the main job, from a picture to a folder. */
 export function addChartCommand(program: Command, words: Words, io: Io): void {
@@ -28,6 +29,7 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
 async function chart(command: Command, argument: string, words: Words, io: Io): Promise<void> {
   refuseContradictions(command, argument, words);
   const options = command.opts<ChartOptions>();
+  const swatch = await useSwatch(command, words);
   await runFolderCommand(options, words, io, async (progress) => {
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
@@ -53,8 +55,9 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
       frame,
       back: back(palette.beads),
     });
-    const { pattern, report } = makePattern(wish);
-    report.warnings.unshift(...palette.notes);
+    const { pattern: made, report } = makePattern(wish);
+    const pattern = swatch.pattern(made);
+    report.warnings.unshift(...palette.notes, ...swatch.warnings(made, palette.diameterMm));
     return { pattern, report, wishMm: wish.acrossMm };
   });
 }

@@ -18,6 +18,9 @@ const usage = new Set<string>([
   'bead-unknown',
   'bead-kept-and-left-out',
   'polygon-needs-end-increase',
+  'swatch-measures-nothing',
+  'photo-points-too-few',
+  'photo-points-in-line',
   'palette-too-small-to-keep',
   'palette-all-left-out',
   'size-unknown',
@@ -40,8 +43,11 @@ const impossible = new Set<string>([
   'across-out-of-reach',
   'nothing-to-bead',
   'stock-too-small',
-  'stock-too-small-for-plain',
   'lining-impossible',
+  'measurement-impossible',
+  'photo-lean-impossible',
+  'turn-impossible',
+  'stock-too-small-for-plain',
 ]);
 
 /** The one table from error codes to exit codes; what is not named is about the input. */

@@ -9,6 +9,26 @@ import { similarTo } from './similar.js';
 export const helpWidth = 80;
 
 type Group = keyof Words['cli']['groups'];
+/** Options of `swatch` that are read off a ruler. */
+const measured = [
+  '--rim-stitches',
+  '--rim-mm',
+  '--turn',
+  '--from-round',
+  '--to-round',
+  '--marked-wedge',
+  '--thread-mm',
+  '--thread-stitches',
+  '--fifty-beads',
+  '--bead-mm',
+  '--lies',
+  '--ruler',
+  '--protractor',
+  '--photo',
+  '--points',
+  '--pixels',
+  '--ruler-length',
+];
 /** Where an option stands in help, by its long name; what is not named here stands under `rest`. */
 const groupOf: Record<string, Group> = {
   '--output': 'files',
@@ -74,6 +94,8 @@ for (const name of ['--hinge-width', '--fixing', '--channel-depth', '--hole-spac
   groupOf[name] = 'frame';
 }
 for (const name of ['--ratio', '--gather']) groupOf[name] = 'frame';
+groupOf['--swatch'] = 'shape';
+for (const name of measured) groupOf[name] = 'measured';
 for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
   groupOf[name] = 'making';
 const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];

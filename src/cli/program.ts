@@ -18,6 +18,7 @@ import { addRedrawCommand } from './redraw.js';
 import { addRecolourCommand } from './recolour.js';
 import { addRoundsCommand } from './rounds.js';
 import { addReadCommand } from './read.js';
+import { addSwatchCommand } from './swatch.js';
 
 /**
  * Control characters in names must not reach a terminal; line ends stay only where a list of
@@ -55,6 +56,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addFindCommand(program, words, io);
   addMendCommand(program, words, io);
   addFrameCommand(program, words, io);
+  addSwatchCommand(program, words, io);
   addLiningCommand(program, words, io);
   layOutHelp(program, words);
   return program;

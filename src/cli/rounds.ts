@@ -22,6 +22,7 @@ import type { OutputOptions } from './output-options.js';
 import { paletteFor } from './palette-for.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
+import { useSwatch } from './swatch-option.js';
 import { threadOptions } from './thread-options.js';
 import type { ThreadOptions } from './thread-options.js';
 import { title } from './values.js';
@@ -54,6 +55,7 @@ export function addRoundsCommand(program: Command, words: Words, io: Io): void {
   ];
   for (const one of options) command.addOption(one);
   command.action(async (file: string) => {
+    const swatch = await useSwatch(command, words);
     const given = command.opts<RoundsOptions>();
     refuseInputTwice('FILE', file, given.beads);
     refuseShapeContradictions(command);
@@ -72,10 +74,12 @@ export function addRoundsCommand(program: Command, words: Words, io: Io): void {
         ...(given.start !== undefined && { startDegrees: given.start }),
       };
       const made = patternFromRounds(wish, words);
-      const pattern = { ...made.pattern, ...(given.title && { title: given.title }) };
+      const titled = { ...made.pattern, ...(given.title && { title: given.title }) };
+      const pattern = swatch.pattern(titled);
       const report = patternReport(pattern);
       const notes = given.beads === undefined ? [] : palette.notes;
-      report.warnings.unshift(...notes, ...made.warnings);
+      const about = swatch.warnings(titled, given.beads ? palette.diameterMm : undefined);
+      report.warnings.unshift(...notes, ...made.warnings, ...about);
       return { pattern, report };
     });
   });

@@ -4,6 +4,7 @@ import type { ShapeWish } from '../core/shape.js';
 import { en } from '../words/index.js';
 import type { Words } from '../words/index.js';
 import { decimal, option, shown, whole } from './option-makers.js';
+import { swatchOption } from './swatch-option.js';
 import { length } from './values.js';
 
 /** The options that say how a panel is worked, as commander hands them over. */
@@ -21,6 +22,7 @@ export interface ShapeOptions {
   hand: 'right' | 'left';
   beadsFace: 'away' | 'toward';
   start?: number;
+  swatch?: string;
 }
 
 /** The shape options, each with its default shown in help, in the order of help. */
@@ -47,6 +49,7 @@ export function shapeOptions(words: Words): Option[] {
     option('--hand <HAND>', said.hand).choices(['right', 'left']).default('right'),
     option('--beads-face <WAY>', said.beadsFace).choices(['away', 'toward']).default('away'),
     shown(decimal('--start <DEGREES>', said.start, -3600, 3600), said.startDefault),
+    swatchOption(words),
   ];
 }
 

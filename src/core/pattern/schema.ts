@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { en } from '../../words/index.js';
 import { frameFault } from '../frame/measures.js';
+import { swatchSchema } from '../swatch/schema.js';
 
 /** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
 export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
@@ -179,8 +180,6 @@ export const frameSchema = z
   .refine((frame) => frameFault(frame) === undefined, en.expected.pattern.frame)
   .describe('the purse frame, as it was measured; its stretch of the rim is centred at the top');
 
-const open = z.record(z.string(), z.unknown());
-
 /** What a pattern.json must look like; `parsePattern` and `checkPattern` find what is wrong in one. */
 export const patternSchema = z.strictObject({
   format: z.literal('rondure-pattern'),
@@ -190,7 +189,7 @@ export const patternSchema = z.strictObject({
   beads: z.array(beadSchema).max(letters.length),
   panels: z.array(panelSchema).min(1).max(2),
   choice: choiceSchema.optional(),
-  swatch: open.optional(),
+  swatch: swatchSchema.optional().describe('the trial panel that gave the stitch'),
   frame: frameSchema.optional(),
   thread: threadSchema.optional(),
 });

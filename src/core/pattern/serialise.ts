@@ -9,6 +9,7 @@ import {
   shapeSchema,
   threadSchema,
 } from './schema.js';
+import { measuredSchema, swatchSchema, workedSchema } from '../swatch/schema.js';
 import type { Pattern } from './schema.js';
 
 /** Order of the keys of each part, by its path; other objects keep the order they have. */
@@ -20,6 +21,9 @@ const keyOrder: Record<string, readonly string[]> = {
   '.panels[].picture': Object.keys(pictureSchema.shape),
   '.panels[].picture.place': Object.keys(placeSchema.shape),
   '.choice': Object.keys(choiceSchema.shape),
+  '.swatch': Object.keys(swatchSchema.shape),
+  '.swatch.worked': Object.keys(workedSchema.shape),
+  '.swatch.measured': Object.keys(measuredSchema.shape),
   '.frame': Object.keys(frameSchema.shape),
   '.thread': Object.keys(threadSchema.shape),
 };

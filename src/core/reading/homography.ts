@@ -1,5 +1,6 @@
 /** A plane seen in perspective: 8 numbers, the ninth is 1. */
 export type Homography = Float64Array;
+/** A point of a plane or a picture: x and y. */
 export type Point = readonly [number, number];
 
 /**

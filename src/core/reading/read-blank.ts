@@ -132,6 +132,8 @@ export function readBlank(wish: ReadingWish): { pattern: Pattern; report: Readin
     shape: blank.shape,
     beads: lettered.beads,
     panels: [{ name: panelName, startDegrees, rounds: roundStrings(geometry, lettered.letterOf) }],
+    ...(blank.swatch && { swatch: blank.swatch }),
+    ...(blank.thread && { thread: blank.thread }),
   };
   const report: ReadingReport = {
     stitches: geometry.count,

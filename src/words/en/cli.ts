@@ -32,6 +32,7 @@ export const cli = {
     frame: 'The purse frame:',
     thread: 'The thread:',
     amount: 'How much:',
+    measured: 'What you measured:',
     making: 'Making up:',
     printing: 'What is written and printed:',
     rest: 'More options:',

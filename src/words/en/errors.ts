@@ -1,6 +1,7 @@
 import { lining } from './lining.js';
 import { place } from './place.js';
 import { pictureFormats } from './picture-formats.js';
+import { swatch } from './swatch.js';
 
 /** A file as it stands in a sentence. */
 const named = (name: string) => (name === '-' ? 'the standard input' : name);
@@ -81,6 +82,18 @@ export const errors = {
     `More than ${f.most} beads are given, more than a panel can hold: check the counts.`,
   'panel-unknown': (f: { got: string; panels: readonly string[] }) => place.noPanel(f),
   'length-unknown': (f: { got: number; lengths: number }) => place.noLength(f),
+  'measurement-impossible': (f: Parameters<typeof swatch.errors.impossible>[0]) =>
+    swatch.errors.impossible(f),
+  'turn-impossible': (f: Parameters<typeof swatch.errors.turn>[0]) => swatch.errors.turn(f),
+  'photo-points-too-few': (f: { rims: number }) => swatch.errors.photoFew(f),
+  'photo-points-in-line': () => swatch.errors.photoLine,
+  'photo-lean-impossible': (f: { lean: number }) => swatch.errors.photoLean(f),
+  'swatch-measures-nothing': () => swatch.errors.nothing,
+  'swatch-not-ours': (f: { where: string }) => swatch.errors.notOurs(f),
+  'swatch-too-new': (f: { where: string; version: number; known: number }) =>
+    swatch.errors.tooNew(f),
+  'swatch-invalid': (f: { where: string; path: string; problem: string }) =>
+    swatch.errors.invalid(f),
   'across-out-of-reach': (f: { gotMm: number; leastMm: number; mostMm: number }) =>
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>

@@ -21,6 +21,7 @@ import { shopping } from './shopping.js';
 import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 const english = {
   beads,
@@ -46,6 +47,7 @@ const english = {
   rounds,
   sewing,
   stringing,
+  swatch,
 };
 
 type English = typeof english;

@@ -1,3 +1,5 @@
+import { swatch } from './swatch.js';
+
 /** One sentence for each warning code: what was noticed, and the cure. */
 export const warnings = {
   'polygon-stretches': (f: { increase: string; lean: number }) =>
@@ -24,6 +26,19 @@ export const warnings = {
     `The thread (${f.diameterMm.toFixed(2)} mm) goes through the hole of ${f.size} beads (usually ${f.holeMm} mm), but not folded at a needle's eye (up to ${f.mostMm.toFixed(2)} mm): stiffen its end, or string over a loop of thinner thread.`,
   'stitch-smaller-than-bead': (f: { what: 'width' | 'height'; gotMm: number; beadMm: number }) =>
     `A stitch ${f.what} of ${f.gotMm} mm is less than nine tenths of the bead (${f.beadMm} mm): the beads will not fit side by side. Measure a swatch, or use smaller beads.`,
+  'swatch-no-height': swatch.warnings.noHeight,
+  'swatch-rim-short': swatch.warnings.rimShort,
+  'swatch-rim-long': swatch.warnings.rimLong,
+  'swatch-heights-differ': swatch.warnings.heights,
+  'swatch-lean-rough': swatch.warnings.leanRough,
+  'photo-points-miss': swatch.warnings.photoMiss,
+  'swatch-other-hand': swatch.warnings.otherHand,
+  'swatch-other-face': swatch.warnings.otherFace,
+  'swatch-other-increase': swatch.warnings.otherIncrease,
+  'swatch-other-wedges': swatch.warnings.otherWedges,
+  'swatch-other-construction': swatch.warnings.otherConstruction,
+  'swatch-other-bead': swatch.warnings.otherBead,
+  'swatch-not-flat': swatch.warnings.notFlat,
   'kept-bead-unused': (f: { id: string }) =>
     `The bead “${f.id}” is kept, but no stitch comes nearest to it, so it is not in the chart.`,
   'palette-sizes-left-out': (f: { count: number; size: string; others: readonly string[] }) =>

@@ -1,0 +1,53 @@
+import type { Command, Option } from 'commander';
+import { RondureError } from '../core/errors.js';
+import type { Warning } from '../core/errors.js';
+import type { Pattern } from '../core/pattern/schema.js';
+import { parseSwatch } from '../core/swatch/swatch-file.js';
+import { patternWithSwatch, swatchWarnings } from '../core/swatch/use.js';
+import { readBytes } from '../node/read-bytes.js';
+import { nameIn, textOf } from '../node/read-text.js';
+import type { Words } from '../words/index.js';
+import { option, shown } from './option-makers.js';
+
+/** `--swatch FILE`, for every command that takes the options of the shape. */
+export function swatchOption(words: Words): Option {
+  return shown(option('--swatch <FILE>', words.swatch.options.use), words.cli.options.none);
+}
+
+/** What `--swatch` adds to a pattern that is finished otherwise. */
+export interface SwatchUse {
+  pattern(made: Pattern): Pattern;
+  warnings(made: Pattern, beadMm?: number): Warning[];
+}
+
+/**
+ * Reads the file of `--swatch` and fills in the options that it answers and that were not typed:
+ * stitch width, round height and lean.
+ *
+ * Throws what `readBytes` and `parseSwatch` throw.
+ */
+export async function useSwatch(command: Command, words: Words): Promise<SwatchUse> {
+  const { swatch: file } = command.opts<{ swatch?: string }>();
+  if (file === undefined) return { pattern: (made) => made, warnings: () => [] };
+  const { beads } = command.opts<{ beads?: string }>();
+  if (file === '-' && (beads === '-' || command.args.includes('-'))) {
+    const second = beads === '-' ? '--beads -' : '-';
+    const why = words.expected.contradictions.input;
+    throw new RondureError('options-contradict', { first: '--swatch -', second, why });
+  }
+  const swatch = parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
+  const answers = {
+    stitchWidth: swatch.stitchWidthMm,
+    roundHeight: swatch.roundHeightMm,
+    lean: swatch.lean,
+  };
+  for (const [key, answer] of Object.entries(answers)) {
+    if (answer && command.getOptionValueSource(key) !== 'cli') {
+      command.setOptionValueWithSource(key, answer.value, 'swatch');
+    }
+  }
+  return {
+    pattern: (made) => patternWithSwatch(made, swatch),
+    warnings: ({ shape }, beadMm) => swatchWarnings(swatch, shape, beadMm),
+  };
+}

@@ -1,0 +1,55 @@
+import { warning } from '../errors.js';
+import type { Warning } from '../errors.js';
+import type { Pattern, Shape } from '../pattern/schema.js';
+import type { Swatch } from './schema.js';
+
+/** The pattern with the swatch and what it tells of the thread. */
+export function patternWithSwatch(pattern: Pattern, swatch: Swatch | undefined): Pattern {
+  if (swatch === undefined) return pattern;
+  const { perStitchMm, beadLengthMm } = swatch;
+  const thread = {
+    ...(perStitchMm && { perStitchMm: perStitchMm.value }),
+    ...(beadLengthMm && { beadLengthMm: beadLengthMm.value }),
+    ...pattern.thread,
+  };
+  return {
+    ...pattern,
+    swatch,
+    ...(Object.keys(thread).length > 0 && { thread }),
+  };
+}
+
+/** Beads that differ by more than this share are other beads. */
+const sameBead = 0.1;
+
+/** Where the panel is worked in another way than the swatch, and whether its numbers still hold. */
+export function swatchWarnings(swatch: Swatch, shape: Shape, beadMm?: number): Warning[] {
+  const { worked, measured, lies } = swatch;
+  const found: Warning[] = [];
+  if (worked.hand !== shape.hand) {
+    found.push(warning('swatch-other-hand', { swatch: worked.hand, panel: shape.hand }));
+  }
+  if (worked.beadsFace !== shape.beadsFace) {
+    const facts = { swatch: worked.beadsFace, panel: shape.beadsFace };
+    found.push(warning('swatch-other-face', facts));
+  }
+  if (worked.increase !== shape.increase) {
+    const facts = { swatch: worked.increase, panel: shape.increase };
+    found.push(warning('swatch-other-increase', facts));
+  }
+  if (worked.wedges !== shape.wedges) {
+    const facts = { swatch: worked.wedges, panel: shape.wedges };
+    found.push(warning('swatch-other-wedges', facts));
+  }
+  if (worked.construction !== shape.construction) {
+    const facts = { swatch: worked.construction, panel: shape.construction };
+    found.push(warning('swatch-other-construction', facts));
+  }
+  if (beadMm !== undefined && Math.abs(beadMm / measured.beadMm - 1) > sameBead) {
+    found.push(warning('swatch-other-bead', { swatchMm: measured.beadMm, panelMm: beadMm }));
+  }
+  if (lies !== 'flat' && worked.wedges === shape.wedges) {
+    found.push(warning('swatch-not-flat', { lies, wedges: worked.wedges }));
+  }
+  return found;
+}
