@@ -13,6 +13,7 @@ import type { Io } from './io.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
+import { useSwatch } from './swatch-option.js';
 import { length } from './values.js';
 import { writeFileGuarded } from './write-file.js';
 
@@ -70,6 +71,7 @@ export function addFrameCommand(program: Command, words: Words, io: Io): void {
 }
 
 async function frame(command: Command, words: Words, io: Io): Promise<void> {
+  const swatch = await useSwatch(command, words);
   const options = command.opts<FrameOptions>();
   refuseShapeContradictions(command);
   refuseKindContradictions(options, words);
@@ -90,7 +92,10 @@ async function frame(command: Command, words: Words, io: Io): Promise<void> {
   const shape = { ...first, rounds };
   const geometry = panelGeometry(shape, start === undefined ? {} : { startDegrees: start });
   const plan = planFrame(measured, geometry);
-  const warnings = frameWarnings(measured, geometry);
+  const warnings = [
+    ...swatch.warnings({ shape }, diameterMm),
+    ...frameWarnings(measured, geometry),
+  ];
   const recommended = asked === undefined && across === undefined;
   const { output } = options;
   if (output !== undefined) {

@@ -17,7 +17,7 @@ export function swatchOption(words: Words): Option {
 /** What `--swatch` adds to a pattern that is finished otherwise. */
 export interface SwatchUse {
   pattern(made: Pattern): Pattern;
-  warnings(made: Pattern, beadMm?: number): Warning[];
+  warnings(made: Pick<Pattern, 'shape'>, beadMm?: number): Warning[];
 }
 
 /**
@@ -36,18 +36,24 @@ export async function useSwatch(command: Command, words: Words): Promise<SwatchU
     throw new RondureError('options-contradict', { first: '--swatch -', second, why });
   }
   const swatch = parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
+  // Rounded far below what a ruler tells, so that charts and lists show short numbers.
   const answers = {
-    stitchWidth: swatch.stitchWidthMm,
-    roundHeight: swatch.roundHeightMm,
-    lean: swatch.lean,
+    stitchWidth: rounded(swatch.stitchWidthMm?.value, 1000),
+    roundHeight: rounded(swatch.roundHeightMm?.value, 1000),
+    lean: rounded(swatch.lean?.value, 100),
   };
   for (const [key, answer] of Object.entries(answers)) {
-    if (answer && command.getOptionValueSource(key) !== 'cli') {
-      command.setOptionValueWithSource(key, answer.value, 'swatch');
+    if (answer !== undefined && command.getOptionValueSource(key) !== 'cli') {
+      command.setOptionValueWithSource(key, answer, 'swatch');
     }
   }
   return {
     pattern: (made) => patternWithSwatch(made, swatch),
     warnings: ({ shape }, beadMm) => swatchWarnings(swatch, shape, beadMm),
   };
+}
+
+/** To so many parts of one. */
+function rounded(value: number | undefined, parts: number): number | undefined {
+  return value === undefined ? undefined : Math.round(value * parts) / parts;
 }
