@@ -40,7 +40,7 @@ const ownFiles = [
   'wedges.svg',
   'worked.png',
 ];
-const shared = ['materials.csv', 'pattern.json', 'sewing.txt'];
+const shared = ['materials.csv', 'pattern.json', 'sewing.txt', 'shopping.txt'];
 const backFiles = ownFiles.map((name) => `back-${name}`);
 
 describe('chart --back', () => {
@@ -90,7 +90,9 @@ describe('chart --back', () => {
     const made = await charted('was two', '--force', '--quiet');
     expect(made).toEqual({ code: 0, out: '', err: '' });
     const left = readdirSync(at('was two')).sort();
-    expect(left).toEqual([...ownFiles, 'back-notes.txt', 'materials.csv', 'pattern.json'].sort());
+    expect(left).toEqual(
+      [...ownFiles, 'back-notes.txt', ...shared].filter((one) => one !== 'sewing.txt').sort(),
+    );
     expect(text('was two', 'rounds.txt')).toMatch(/a purse takes two/);
   });
 

@@ -15,13 +15,14 @@ import type { PanelWish } from '../src/core/make.js';
 import { readPalette } from '../src/core/palette/read-palette.js';
 import { checkPattern } from '../src/core/pattern/check.js';
 import type { Pattern } from '../src/core/pattern/schema.js';
-import { beadCounts, lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
+import { beadCounts, beadsOfPanel, lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
 import { placePicture } from '../src/core/sampling/place.js';
 import { samplePanel } from '../src/core/sampling/sample.js';
 import { completeShape, stitchesBefore, stitchesInRound } from '../src/core/shape.js';
 import type { Shape } from '../src/core/shape.js';
 import { stockLimits } from '../src/core/stock/limits.js';
 import { materials } from '../src/core/texts/materials.js';
+import { roundsText } from '../src/core/texts/rounds.js';
 import { seamBeside, sewingText, sewnPairs } from '../src/core/texts/sewing.js';
 import { expandStringing, stringingCsv } from '../src/core/texts/stringing.js';
 import { en } from '../src/words/index.js';
@@ -292,6 +293,11 @@ describe('a pattern of two panels', () => {
     );
     expect(pattern.choice!.objective).toBe(alone.pattern.choice!.objective);
     expect(materials(pattern).reduce((sum, { count }) => sum + count, 0)).toBe(770);
+    // Each panel's key names its own beads only.
+    expect(beadsOfPanel(pattern, 1).map(({ id }) => id)).toEqual(['op-21']);
+    const names = (text: string) => text.match(/^ {2}[A-Z] {2}.*$/gm)!.length;
+    expect(names(roundsText(pattern, 1, en))).toBe(1);
+    expect(names(roundsText(pattern, 0, en))).toBe(beadsOfPanel(pattern, 0).length);
   });
 
   it('tidies each panel within its own budget and tells both together', () => {

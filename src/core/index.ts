@@ -21,6 +21,7 @@ export { acrossMm, finishedEdge, holeRadius, ringLine, roundsForAcross } from '.
 export { panelFootprints } from './geometry/footprints.js';
 export type { Footprints } from './geometry/footprints.js';
 export { pairStart, parentOf } from './geometry/links.js';
+export { backStartDegrees, meetingStitch, pairStartDegrees } from './geometry/meet.js';
 export { panelGeometry } from './geometry/panel.js';
 export type { PanelGeometry } from './geometry/panel.js';
 export { defaultStartDegrees, doubledStitch, turnsInWedges } from './geometry/turn.js';
@@ -81,8 +82,9 @@ export { shoppingCsv, shoppingText } from './texts/shopping-text.js';
 export { readRoundList } from './texts/read-rounds.js';
 export type { RoundList } from './texts/read-rounds.js';
 export { roundsText } from './texts/rounds.js';
+export { sewingText } from './texts/sewing.js';
 export { findPlaces } from './place/find-place.js';
-export type { FoundPlace, PlaceWish } from './place/find-place.js';
+export type { FindWish, FoundPlace } from './place/find-place.js';
 export { mendString } from './place/mend.js';
 export type { Mending, MendWish, Repair } from './place/mend.js';
 export { typedRuns } from './place/typed-runs.js';

@@ -1,4 +1,10 @@
 /** The types that functions of the core take and give, by name; `index.ts` exports them all. */
+export type { Place as PlaceFacts, Repair as RepairFacts } from '../words/en/place.js';
+export type { Pair, Panels } from '../words/en/sewing.js';
+export type { ProofLevel } from './choice/choose.js';
+export type { Mask } from './importance/mask.js';
+export type { Threaded } from './thread/need.js';
+export type { Strung } from './texts/stringing.js';
 export type { GeometryOptions } from './geometry/panel.js';
 export type { Ring } from './geometry/rings.js';
 export type { ChoiceInput, ChoiceResult } from './choice/choose.js';
@@ -32,7 +38,7 @@ export type { PlaceWish } from './sampling/place.js';
 export type { SampleInput, StitchColours } from './sampling/sample.js';
 export type { ShapeWish } from './shape.js';
 export type { MaterialRow, MaterialsWish } from './texts/materials.js';
-export type { Lining, ShoppingThread, ShoppingTotals } from './texts/shopping.js';
+export type { LiningCloth, ShoppingThread, ShoppingTotals } from './texts/shopping.js';
 export type { Thread } from './pattern/schema.js';
 export type { Sewing } from './thread/sewing.js';
 export type { SwatchGuide } from './draw/swatch-guide.js';

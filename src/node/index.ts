@@ -15,6 +15,7 @@ export { readPngText, withPngScale, withPngText } from './png-text.js';
 export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';
 export { bundledFonts } from './fonts.js';
 export { defaultPalette } from './palettes.js';
+export type { Files } from './pattern-files.js';
 export { patternFiles, patternKeyword } from './pattern-files.js';
 export { patternTextIn, readPattern } from './read-pattern.js';
 export type { FolderKind } from './output-folder.js';

@@ -31,7 +31,8 @@ const chartWidthPx = (paperMm: number): number => Math.min(4960, Math.round(pape
 /** The bead of each stitch in working order; undefined where it is bare or not decided. */
 type StitchBeads = readonly (PatternBead | undefined)[];
 
-type Files = Map<string, Uint8Array | string>;
+/** Every file by its name. */
+export type Files = Map<string, Uint8Array | string>;
 
 /**
  * Every file of a pattern, by name, made from the pattern alone. Those of a second panel begin with

@@ -2,6 +2,7 @@ import type { Footprints } from '../geometry/footprints.js';
 import type { PanelGeometry } from '../geometry/panel.js';
 import type { Panel, Pattern, PatternBead } from '../pattern/schema.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
+import { beadsOfPanel } from '../pattern/stitches.js';
 import type { Words } from '../../words/index.js';
 import { inkOn } from '../colour/contrast.js';
 import type { Fonts } from './font.js';
@@ -35,7 +36,7 @@ export const panelOf = (sheet: PanelSheet): Panel => sheet.pattern.panels[sheet.
 /** The panel's stitches sorted by kind: beads in the pattern's order, then bare, then undecided. */
 export function cellKinds(sheet: PanelSheet): CellKind[] {
   const kinds = new Map<string, CellKind>();
-  for (const bead of sheet.pattern.beads) {
+  for (const bead of beadsOfPanel(sheet.pattern, sheet.panel)) {
     const { letter, hex } = bead;
     kinds.set(letter, { mark: letter, bead, fill: hex, ink: inkOn(hex), stitches: [] });
   }

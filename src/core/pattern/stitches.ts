@@ -1,5 +1,5 @@
 import { bareMark, undecidedMark } from './schema.js';
-import type { Panel, Pattern } from './schema.js';
+import type { Panel, Pattern, PatternBead } from './schema.js';
 
 /** What every stitch of a panel carries, in working order: a letter, `.` or `_` each. */
 export function lettersInWorkingOrder(panel: Pick<Panel, 'rounds'>): string {
@@ -14,6 +14,19 @@ export function beadsInWorkingOrder(panel: Pick<Panel, 'rounds'>): string {
 /** The letters of some stitches, without bare and undecided ones. */
 export function beadsOnly(marks: string): string {
   return marks.replaceAll(bareMark, '').replaceAll(undecidedMark, '');
+}
+
+/**
+ * The beads that a panel's key names, in the order of the pattern: all but those that only the
+ * other panel has.
+ */
+export function beadsOfPanel(
+  pattern: Pick<Pattern, 'beads' | 'panels'>,
+  panelIndex: number,
+): PatternBead[] {
+  const own = new Set(beadsInWorkingOrder(pattern.panels[panelIndex]));
+  const all = beadCounts(pattern);
+  return pattern.beads.filter(({ letter }) => own.has(letter) || all.get(letter) === 0);
 }
 
 /** How often each letter of the pattern is worked, over all its panels, in the order of its beads. */

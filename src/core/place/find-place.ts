@@ -4,7 +4,7 @@ import { panelLengths } from '../thread/lengths.js';
 import type { Length } from '../thread/lengths.js';
 
 /** What `findPlaces` looks for. */
-export interface PlaceWish {
+export interface FindWish {
   /** Letters in working order: those that come next on the thread, or those last worked. */
   readonly beads: string;
   /** true: `beads` are the last ones worked, the latest at the end. */
@@ -38,7 +38,7 @@ export interface FoundPlace {
  * Lengths are searched one by one, since a thread goes no further. Runs may be begun: 2A fits
  * wherever at least two beads A are left.
  */
-export function findPlaces(pattern: Pattern, wish: PlaceWish): FoundPlace[] {
+export function findPlaces(pattern: Pattern, wish: FindWish): FoundPlace[] {
   const worked = wish.worked ?? false;
   const strings: Strung[] = pattern.panels.flatMap((_, panel) => {
     if (wish.panel !== undefined && wish.panel !== panel) return [];

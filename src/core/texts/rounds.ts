@@ -6,7 +6,12 @@ import { panelGeometry } from '../geometry/panel.js';
 import { panelFile } from '../pattern/panel-file.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
 import type { Frame, Panel, Pattern, Shape } from '../pattern/schema.js';
-import { beadsInWorkingOrder, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
+import {
+  beadsInWorkingOrder,
+  beadsOfPanel,
+  beadsOnly,
+  lettersInWorkingOrder,
+} from '../pattern/stitches.js';
 import { listLine, oneLine, twoColumns, wrapped } from './lines.js';
 import { folded, runsOf, wedgesOf } from './runs.js';
 
@@ -156,7 +161,7 @@ export function headingText(
   const beads = beadsInWorkingOrder(panel);
   const counts = new Map<string, number>();
   for (const letter of beads) counts.set(letter, (counts.get(letter) ?? 0) + 1);
-  const key = pattern.beads.map(({ letter, id, name }): [string, string] => {
+  const key = beadsOfPanel(pattern, panelIndex).map(({ letter, id, name }): [string, string] => {
     const label = oneLine(id === name ? name : `${name} (${id})`);
     return [letter, words.lists.colour({ name: label, count: counts.get(letter) ?? 0 })];
   });

@@ -50,7 +50,7 @@ export interface ShoppingList {
   readonly sewing: Sewing | undefined;
   readonly hookMm: readonly [number, number] | undefined;
   readonly needleMm: readonly [number, number] | undefined;
-  readonly lining: Lining;
+  readonly lining: LiningCloth;
 }
 
 /** Sums over the beads. */
@@ -82,7 +82,7 @@ export interface ShoppingThread extends ThreadNeed {
 }
 
 /** Cloth for the lining, whole centimetres: pieces laid in rows. */
-export interface Lining {
+export interface LiningCloth {
   readonly pieces: number;
   readonly pieceWidthCm: number;
   readonly pieceHeightCm: number;
@@ -163,7 +163,7 @@ function threadOf(pattern: Pattern, times: number): ShoppingThread {
 }
 
 /** Pieces side by side as the panels hang, each as large as the largest panel and its allowance. */
-function liningOf(pattern: Pattern, pieces: number): Lining {
+function liningOf(pattern: Pattern, pieces: number): LiningCloth {
   let [width, height] = [0, 0];
   for (const { startDegrees } of pattern.panels) {
     const edge = finishedEdge(panelGeometry(pattern.shape, { startDegrees }));

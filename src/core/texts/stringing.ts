@@ -66,7 +66,7 @@ export function stringingCsv(pattern: Strung, panelIndex: number): string {
 }
 
 /** What a stringing list is made from. */
-type Strung = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
+export type Strung = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
 
 /**
  * The letters that stringing.csv stands for, as if all lengths were one: the last length first,

@@ -22,7 +22,7 @@ export interface ThreadNeed {
   readonly totalMm: number;
 }
 
-type Threaded = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
+export type Threaded = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
 
 /** The thread that one length of a panel needs. */
 export function lengthThread(
