@@ -22,6 +22,7 @@ export interface ThreadNeed {
   readonly totalMm: number;
 }
 
+/** The parts of a pattern that say how much thread it takes. */
 export type Threaded = Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>;
 
 /** The thread that one length of a panel needs. */

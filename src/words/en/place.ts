@@ -66,6 +66,7 @@ export const place = {
     `There is no length ${f.got}: this panel has ${f.lengths === 1 ? 'one length' : `lengths 1 to ${f.lengths}`}.`,
 };
 
+/** A place in a pattern, as `find` tells it; rounds and stitches from 1. */
 export interface Place {
   panel: string | undefined;
   length: number | undefined;
@@ -75,6 +76,7 @@ export interface Place {
   more: number | undefined;
 }
 
+/** One slip of stringing, as `mend` tells it; rounds and stitches from 1. */
 export interface Repair {
   after: string;
   wanted: string;
