@@ -215,7 +215,7 @@ function backPanel(wish: PanelWish, back: BackWish, front: PicturePanel, startDe
 
 /** Whether a picture was lost on its way to the panel. */
 function lostWarnings(
-  { back }: PanelWish,
+  { back, beads: palette, colours, leaveOut = [] }: PanelWish,
   pictured: readonly PicturePanel[],
   beads: readonly PatternBead[],
 ): Warning[] {
@@ -228,7 +228,9 @@ function lostWarnings(
     return warning('thin-lines-lost', { percent, ...(several && { file: entry.file }) });
   });
   const [first, second] = beads;
-  if (told.length > 0 || second) return told;
+  // Where only one colour can be had, one colour is no surprise.
+  const most = Math.min(colours, palette.length - new Set(leaveOut).size);
+  if (told.length > 0 || second || most < 2) return told;
   return [warning('one-colour-only', { letter: first.letter, name: first.name })];
 }
 
