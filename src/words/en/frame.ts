@@ -111,8 +111,12 @@ export const frame = {
   }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm, to the other panel: ${runsText(f.runs)}`,
   notes: {
-    estimate:
-      'All this is worked out from the size of a stitch: an estimate until you have measured a swatch. Left, right and the times, which are places on a clock, are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).',
+    estimate: (f: { swatch: boolean }) =>
+      `All this is worked out from the size of a stitch${
+        f.swatch
+          ? ', that of your swatch: an estimate still, as good as the swatch. Measure the panel before you sew.'
+          : ': an estimate until you have measured a swatch.'
+      } Left, right and the times, which are places on a clock, are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).`,
     sewn: 'Take care: a frame may contain nickel, to which some people react; count your needles before and after. These are the usual cautions: see the rules where you live.',
     glued:
       'Take care: a frame may contain nickel, to which some people react; glue in a room with fresh air, away from flames and children, and read its label. These are the usual cautions: see the rules where you live.',
