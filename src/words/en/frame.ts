@@ -34,7 +34,7 @@ export const frame = {
     holes: 'distance between the holes of a sewn frame',
     fourMm: '4mm',
     needed: 'needed',
-    ratio: 'width of the panel as worn over the width of the frame; 1.10 to 1.30 is usual',
+    ratio: 'width of the panel as it hangs over the width of the frame; 1.10 to 1.30 is usual',
     gather:
       'how much longer than the rail the rim is, in per cent; below 0 it is shorter and stretched',
     rounds: 'rounds, 2 to 80',
@@ -75,7 +75,7 @@ export const frame = {
   saved: (file: string) => `Saved as ${file}: give it to rondure chart --frame.`,
   rail: (f: { mm: string }) => `${f.mm} mm from hinge to hinge`,
   panel: (f: { rounds: number; widthMm: string; ratio: string; recommended: boolean }) =>
-    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as worn, ${f.ratio} × frame`,
+    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as it hangs, ${f.ratio} times the frame`,
   rim: (f: { stitches: number; mm: string; percent: number }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm (${f.percent} % of the rim), around 12 o'clock`,
   stitches: (f: { round: number; runs: readonly { from: number; to: number }[] }) =>
