@@ -35,7 +35,7 @@ export const rounds = {
   increases: (example: string) =>
     `Increases: two letters in square brackets, ${example}, are two stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
   reading:
-    'Reading: 3A is three stitches with bead A. A part in round brackets with x 7 behind it is worked 7 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
+    'Reading: 3A is three stitches with bead A. A part in round brackets with x 3 behind it is worked 3 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
   bare: '2 bare is two stitches without a bead.',
   stitchSize: (f: { size: string; widthMm: number; heightMm: number }) =>
     `${f.size}Stitch ${f.widthMm.toFixed(2)} mm wide, round ${f.heightMm.toFixed(2)} mm high.`,
