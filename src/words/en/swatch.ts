@@ -121,8 +121,8 @@ export const swatch = {
       '50 beads, mm',
     ],
     then: (f: GuideFacts) =>
-      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "… against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
-    care: 'Take care: beads are small parts, keep them and needles away from small children. Wear goggles when you break a bead. Work in good light, rest eyes and hands every half hour. Where you live or sell, local rules come first.',
+      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "…\u00a0against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
+    care: 'Take care: keep beads and needles away from small children. Wear goggles when you break a bead. Rest eyes and hands every half hour. Where you live or sell, local rules come first.',
     gaugeTitle: 'Turn gauge',
     round: (r: number) => `round ${r}`,
     lean: (lean: number) => `lean ${lean}`,
