@@ -64,6 +64,28 @@ describe('rondure swatch', () => {
     expect(again).toEqual(pattern);
   });
 
+  it('is taken by redraw, recolour and shopping for the thread; its stitch comes too late there', async () => {
+    const file = at('late.json');
+    expect((await inProcess('swatch', ...measured, '-o', file)).code).toBe(0);
+    const picture = join(fixtures, 'lighthouse.svg');
+    const chart = ['chart', picture, '--rounds', '6', '--quiet', '-o', at('late')];
+    expect((await inProcess(...chart)).code).toBe(0);
+    const swatch = parseSwatch(readFileSync(file, 'utf8'), 'late');
+    for (const command of ['redraw', 'recolour']) {
+      const out = at(`late-${command}`);
+      const more = command === 'recolour' ? ['--limit', '4'] : [];
+      const argv = [command, at('late/pattern.json'), ...more, '--swatch', file, '-o', out];
+      const told = await inProcess(...argv);
+      expect(told.err).toBe('');
+      expect(told.out).toContain('laid out for another stitch');
+      const made = parsePattern(readFileSync(join(out, 'pattern.json'), 'utf8'), command);
+      expect(made.thread!.perStitchMm).toBe(swatch.perStitchMm!.value);
+      expect(made.shape.lean).toBe(0.5);
+    }
+    const list = await inProcess('shopping', at('late/pattern.json'), '--swatch', file, '--json');
+    expect(JSON.stringify(JSON.parse(list.out).warnings)).toContain('swatch-too-late');
+  });
+
   it('is taken by blank and by rounds', async () => {
     await inProcess('swatch', ...measured, '-o', at('also.json'));
     const blank = ['blank', '--rounds', '6', '--swatch', at('also.json'), '-o', at('empty')];

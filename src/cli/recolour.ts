@@ -19,6 +19,7 @@ import {
 import type { OutputOptions } from './output-options.js';
 import { paletteFor } from './palette-for.js';
 import { withFolder } from './pattern-folder.js';
+import { swatchOption, useSwatchLate } from './swatch-option.js';
 import { threadOptions } from './thread-options.js';
 import type { ThreadOptions } from './thread-options.js';
 import { list } from './values.js';
@@ -52,6 +53,7 @@ export function addRecolourCommand(program: Command, words: Words, io: Io): void
     shown(whole('--limit <K>', said.limit, 1, 24), said.limitDefault),
     shown(option('--beads <FILE>', said.beads), said.beadsDefault),
     shown(option('--size <SIZE>', words.cli.options.size), words.cli.options.sizeDefault),
+    swatchOption(words),
     ...threadOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
@@ -67,11 +69,13 @@ export function addRecolourCommand(program: Command, words: Words, io: Io): void
     refuseInputTwice('PATTERN', file, beads);
     refuseOutputContradictions(options, words);
     const { readPattern } = await import('../node/read-pattern.js');
-    const pattern = await readPattern(file, words);
+    const read = await readPattern(file, words);
+    const swatch = await useSwatchLate(command, words);
+    const pattern = swatch.pattern(read);
     const { wish, notes } = await wishFrom(pattern, options, words);
     const made = recolour(pattern, wish);
     const report = { ...patternReport(made.pattern), recoloured: made.report };
-    report.warnings.unshift(...notes);
+    report.warnings.unshift(...notes, ...swatch.warnings(pattern));
     await runFolderCommand(options, words, io, () =>
       Promise.resolve({ pattern: made.pattern, report }),
     );

@@ -7,6 +7,7 @@ import { option } from './option-makers.js';
 import { printOptions, refuseOutputContradictions, writeOptions } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
 import { withFolder } from './pattern-folder.js';
+import { swatchOption, useSwatchLate } from './swatch-option.js';
 import { threadOptions } from './thread-options.js';
 import type { ThreadOptions } from './thread-options.js';
 
@@ -18,15 +19,24 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
     .argument('<PATTERN>', words.edits.redrawPattern)
     .addHelpText('before', words.edits.redrawExamples);
   command.addOption(option('-o, --output <DIR>', words.edits.redrawOutput));
-  const options = [...threadOptions(words), ...printOptions(words), ...writeOptions(words)];
+  const options = [
+    swatchOption(words),
+    ...threadOptions(words),
+    ...printOptions(words),
+    ...writeOptions(words),
+  ];
   for (const one of options) command.addOption(one);
   command.action(async (file: string) => {
     const options = withFolder(command.opts<OutputOptions & ThreadOptions>(), file, words);
     refuseOutputContradictions(options, words);
     // Read first: a slip in pattern.json is worth more than what it makes of its folder.
     const { readPattern } = await import('../node/read-pattern.js');
-    const pattern = await readPattern(file, words);
-    const made = { pattern, report: patternReport(pattern) };
+    const read = await readPattern(file, words);
+    const swatch = await useSwatchLate(command, words);
+    const pattern = swatch.pattern(read);
+    const report = patternReport(pattern);
+    report.warnings.unshift(...swatch.warnings(pattern));
+    const made = { pattern, report };
     await runFolderCommand(options, words, io, () => Promise.resolve(made));
   });
 }

@@ -11,6 +11,7 @@ import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { printOptions, refusePrintContradictions } from './output-options.js';
+import { swatchOption, useSwatchLate } from './swatch-option.js';
 import { refuseThreadContradictions, threadOptions, withThread } from './thread-options.js';
 import type { ThreadOptions } from './thread-options.js';
 
@@ -40,16 +41,18 @@ export function addShoppingCommand(program: Command, words: Words, io: Io): void
     whole('--pieces <COUNT>', said.pieces, 1, 10_000).default(1),
     shown(whole('--panels <COUNT>', said.panels, 1, 2), said.panelsDefault),
     decimal('--bead-reserve <PERCENT>', said.beadReserve, 0, 200).default(10),
+    swatchOption(words),
     ...threadOptions(words),
     json,
     quiet,
     shown(option('--force', said.force), off),
   ];
   for (const one of options) command.addOption(one);
-  command.action(async (file: string) => shop(file, command.opts<ShoppingOptions>(), words, io));
+  command.action(async (file: string) => shop(command, file, words, io));
 }
 
-async function shop(file: string, options: ShoppingOptions, words: Words, io: Io): Promise<void> {
+async function shop(command: Command, file: string, words: Words, io: Io): Promise<void> {
+  const options = command.opts<ShoppingOptions>();
   const said = words.shopping;
   const { output, panels } = options;
   refusePrintContradictions(options);
@@ -64,7 +67,8 @@ async function shop(file: string, options: ShoppingOptions, words: Words, io: Io
   const write = { force: options.force === true, isOurs, signal };
   if (output !== undefined) await checkFileFree(output, write);
   const { readPattern } = await import('../node/read-pattern.js');
-  const pattern: Pattern = withThread(await readPattern(file, words), options);
+  const swatch = await useSwatchLate(command, words);
+  const pattern: Pattern = withThread(swatch.pattern(await readPattern(file, words)), options);
   if (panels === 1 && pattern.panels.length === 2) {
     throw new RondureError('usage', { problem: said.twoPanels });
   }
@@ -73,7 +77,7 @@ async function shop(file: string, options: ShoppingOptions, words: Words, io: Io
     panels: panels === 1 ? 1 : 2,
     beadReservePercent: options.beadReserve,
   };
-  const warnings = threadWarnings(pattern);
+  const warnings = [...swatch.warnings(pattern), ...threadWarnings(pattern)];
   if (output !== undefined) {
     const content = asCsv ? shoppingCsv(pattern, words, wish) : shoppingText(pattern, words, wish);
     await guarded(io, () => writeOutputFile(output, content, write));

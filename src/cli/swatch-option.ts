@@ -3,7 +3,8 @@ import { RondureError } from '../core/errors.js';
 import type { Warning } from '../core/errors.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import { parseSwatch } from '../core/swatch/swatch-file.js';
-import { patternWithSwatch, swatchWarnings } from '../core/swatch/use.js';
+import type { Swatch } from '../core/swatch/schema.js';
+import { patternWithSwatch, swatchTooLate, swatchWarnings } from '../core/swatch/use.js';
 import { readBytes } from '../node/read-bytes.js';
 import { nameIn, textOf } from '../node/read-text.js';
 import type { Words } from '../words/index.js';
@@ -27,15 +28,8 @@ export interface SwatchUse {
  * Throws what `readBytes` and `parseSwatch` throw.
  */
 export async function useSwatch(command: Command, words: Words): Promise<SwatchUse> {
-  const { swatch: file } = command.opts<{ swatch?: string }>();
-  if (file === undefined) return { pattern: (made) => made, warnings: () => [] };
-  const { beads } = command.opts<{ beads?: string }>();
-  if (file === '-' && (beads === '-' || command.args.includes('-'))) {
-    const second = beads === '-' ? '--beads -' : '-';
-    const why = words.expected.contradictions.input;
-    throw new RondureError('options-contradict', { first: '--swatch -', second, why });
-  }
-  const swatch = parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
+  const swatch = await readSwatch(command, words);
+  if (swatch === undefined) return { pattern: (made) => made, warnings: () => [] };
   // Rounded far below what a ruler tells, so that charts and lists show short numbers.
   const answers = {
     stitchWidth: rounded(swatch.stitchWidthMm?.value, 1000),
@@ -51,6 +45,35 @@ export async function useSwatch(command: Command, words: Words): Promise<SwatchU
     pattern: (made) => patternWithSwatch(made, swatch),
     warnings: ({ shape }, beadMm) => swatchWarnings(swatch, shape, beadMm),
   };
+}
+
+/**
+ * Reads the file of `--swatch` for a command that has its pattern already: the thread is taken
+ * from it; its stitch comes too late and is only compared.
+ *
+ * Throws what `readBytes` and `parseSwatch` throw.
+ */
+export async function useSwatchLate(command: Command, words: Words): Promise<SwatchUse> {
+  const swatch = await readSwatch(command, words);
+  if (swatch === undefined) return { pattern: (made) => made, warnings: () => [] };
+  return {
+    pattern: (made) => patternWithSwatch(made, swatch),
+    warnings: ({ shape }, beadMm) => [
+      ...swatchWarnings(swatch, shape, beadMm),
+      ...swatchTooLate(swatch, shape),
+    ],
+  };
+}
+
+async function readSwatch(command: Command, words: Words): Promise<Swatch | undefined> {
+  const { swatch: file, beads } = command.opts<{ swatch?: string; beads?: string }>();
+  if (file === undefined) return undefined;
+  if (file === '-' && (beads === '-' || command.args.includes('-'))) {
+    const second = beads === '-' ? '--beads -' : '-';
+    const why = words.expected.contradictions.input;
+    throw new RondureError('options-contradict', { first: '--swatch -', second, why });
+  }
+  return parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
 }
 
 /** To so many parts of one. */

@@ -8,15 +8,31 @@ export function patternWithSwatch(pattern: Pattern, swatch: Swatch | undefined):
   if (swatch === undefined) return pattern;
   const { perStitchMm, beadLengthMm } = swatch;
   const thread = {
+    ...pattern.thread,
     ...(perStitchMm && { perStitchMm: perStitchMm.value }),
     ...(beadLengthMm && { beadLengthMm: beadLengthMm.value }),
-    ...pattern.thread,
   };
   return {
     ...pattern,
     swatch,
     ...(Object.keys(thread).length > 0 && { thread }),
   };
+}
+
+/** Shares of a stitch (lean: stitches) from which a chart no longer fits the hand. */
+const [sameSize, sameLean] = [0.02, 0.05];
+
+/**
+ * Where a pattern that is there already was laid out for another stitch than the swatch's: its
+ * chart and size no longer fit, though its counts and thread do.
+ */
+export function swatchTooLate(swatch: Swatch, shape: Shape): Warning[] {
+  const { stitchWidthMm: width, roundHeightMm: height, lean } = swatch;
+  const differs =
+    (width && Math.abs(shape.stitchWidthMm / width.value - 1) > sameSize) ||
+    (height && Math.abs(shape.roundHeightMm / height.value - 1) > sameSize) ||
+    (lean && Math.abs(shape.lean - lean.value) > sameLean);
+  return differs ? [warning('swatch-too-late', undefined)] : [];
 }
 
 /** Beads that differ by more than this share are other beads. */

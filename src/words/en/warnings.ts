@@ -37,6 +37,8 @@ export const warnings = {
   'swatch-other-increase': swatch.warnings.otherIncrease,
   'swatch-other-wedges': swatch.warnings.otherWedges,
   'swatch-other-construction': swatch.warnings.otherConstruction,
+  'swatch-too-late': () =>
+    'This pattern was laid out for another stitch than that of your swatch: the thread is now right, but size and lean are not. Make the chart again with --swatch to have both.',
   'swatch-other-bead': swatch.warnings.otherBead,
   'swatch-not-flat': swatch.warnings.notFlat,
   'kept-bead-unused': (f: { id: string }) =>
