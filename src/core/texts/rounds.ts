@@ -125,7 +125,7 @@ function panelSentence({ panels }: Pattern, panelIndex: number, { rounds: say }:
 }
 
 /** Which stitches lie in the frame, and which of them stay bare. */
-function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, words: Words): string {
+export function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, words: Words): string {
   const { startDegrees } = panel;
   const plan = planFrame(frame, panelGeometry(pattern.shape, { startDegrees }));
   const [rim] = plan.framed;

@@ -1,0 +1,37 @@
+import type { Fonts } from '../../core/draw/font.js';
+import type { Pattern } from '../../core/pattern/schema.js';
+import type { Words } from '../../words/index.js';
+
+/** What a booklet is made from. */
+export interface BookletFacts {
+  readonly pattern: Pattern;
+  readonly words: Words;
+  readonly fonts: Fonts;
+  readonly author?: string | undefined;
+  readonly licence?: string | undefined;
+  /** YYYY-MM-DD. */
+  readonly date?: string | undefined;
+  /** Version of this program. */
+  readonly version: string;
+}
+
+/** `Chart: front` where there are two panels, else `Chart`. */
+export function partName({ pattern, words }: BookletFacts, part: string, panel: number): string {
+  if (pattern.panels.length === 1) return part;
+  return words.booklet.ofPanel({ part, panel: pattern.panels[panel].name });
+}
+
+/** What the foot of a page says: the part, and panel and length where it belongs to one. */
+export function whereOf(
+  { pattern, words }: BookletFacts,
+  part: string,
+  panel?: number,
+  length?: { length: number; lengths: number },
+): string {
+  const say = words.booklet;
+  return [
+    part,
+    ...(panel === undefined ? [] : [say.panel({ panel: pattern.panels[panel].name })]),
+    ...(length ? [say.length(length)] : []),
+  ].join('  ·  ');
+}
