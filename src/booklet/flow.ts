@@ -73,12 +73,12 @@ export class Flow {
     this.y += lines.length * step;
   }
 
-  /** A paragraph; it stays whole. */
-  paragraph(text: string, style = this.look.body): void {
+  /** A paragraph; it stays whole. `after` is the room below it, in lines. */
+  paragraph(text: string, style = this.look.body, after = 0.5): void {
     const lines = linesOf(text, style, this.wide);
     if (!this.fits(lines.length * lineMm(style))) this.next();
     this.lines(lines, style);
-    this.y += 0.5 * lineMm(style);
+    this.y += after * lineMm(style);
   }
 
   /** A heading and the height of what must stay with it, on one page. */
@@ -92,12 +92,12 @@ export class Flow {
     this.y += 1.2;
   }
 
-  /** A heading with paragraphs; it stays with the first of them. */
-  titled(heading: string, paragraphs: readonly string[]): void {
+  /** A heading with paragraphs or, set closer, things; it stays with the first of them. */
+  titled(heading: string, paragraphs: readonly string[], after?: number): void {
     const [first = ''] = paragraphs;
     const { body } = this.look;
     this.subheading(heading, linesOf(first, body, this.wide).length * lineMm(body));
-    for (const one of paragraphs) this.paragraph(one);
+    for (const one of paragraphs) this.paragraph(one, body, after);
   }
 
   private open(heading: string, bookmark: string | undefined): void {

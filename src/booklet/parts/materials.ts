@@ -11,6 +11,8 @@ import type { Column, TableCell } from '../table.js';
 import { whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
+/** Room below each thing of a list, in lines. */
+const closeLines = 0.2;
 const sampleMm = { wide: 10, high: 5.4 };
 
 /** Beads with a sample, thread, tools. */
@@ -76,7 +78,7 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   const { thread } = list;
   const { perStitch, lengths, fit } = thread;
   const items = threadItems(list, words).map((item) => item.text);
-  flow.titled(say.thread, items);
+  flow.titled(say.thread, items, closeLines);
   const details = [
     words.shopping.threadSum({ ...thread, perStitchMm: perStitch.mm, tails: 2 * lengths }),
     perStitch.from === 'pattern' ? say.ownFigure : say.estimate,
@@ -87,6 +89,7 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   flow.titled(
     say.tools,
     toolItems(list, words).map((item) => item.text),
+    closeLines,
   );
 }
 

@@ -87,6 +87,8 @@ function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: L
 }
 
 const roundGapMm = 1.4;
+/** Rounds of no more lines of runs are not broken. */
+const mostWhole = 6;
 
 /** Down the left column, then the right one, then on to the next page. */
 function drawColumns(flow: Flow, lines: readonly Line[]): void {
@@ -98,14 +100,18 @@ function drawColumns(flow: Flow, lines: readonly Line[]): void {
     lines.slice(n).reduce((sum, { kind }) => sum + step + (kind === 'round' ? roundGapMm : 0), 0);
   /** Where columns end: where the rest has room on the page, both are about as long. */
   const endOf = (top: number, n: number) =>
-    Math.min(look.bottom, top + heightFrom(n) / 2 + 2.5 * step + roundGapMm);
+    Math.min(look.bottom, top + heightFrom(n) / 2 + 3 * step + roundGapMm);
   let top = flow.y;
   let end = endOf(top, 0);
   let column = 0;
   lines.forEach((line, n) => {
-    // The head of a round stays with its first runs.
-    const needed = line.kind === 'round' ? 2 * step + roundGapMm : step;
-    if (flow.y + needed > (column === 0 ? end : look.bottom) + 1e-6) {
+    // Short rounds stay whole; the head of a long one stays with its first runs.
+    const rest = lines.slice(n + 1).findIndex(({ kind }) => kind === 'round');
+    const runs = rest < 0 ? lines.length - n - 1 : rest;
+    const held = runs <= mostWhole ? runs : 1;
+    const starts = line.kind === 'round';
+    const needed = starts ? (1 + held) * step + roundGapMm : step;
+    if (flow.y + needed > (starts && column === 0 ? end : look.bottom) + 1e-6) {
       if (column === 0) column = 1;
       else {
         flow.next();
