@@ -137,6 +137,33 @@ test.each(papers)('80 rounds come on %s sheets that fit together', async (paper)
   expect(middles[0][0] - middles[3][0]).toBeCloseTo(0, 2);
 });
 
+test('no word of a piece on several sheets is cut in two by the edge of one', async () => {
+  for (const [pattern, size] of [
+    [small, '170mm'],
+    [large, '230mm'],
+    [large, '400mm'],
+  ])
+    for (const [paper] of papers) {
+      const { pages } = await pdfOf('words.pdf', pattern, '--measured', size, '--paper', paper);
+      for (const page of pages.slice(1)) {
+        const edges = [(page.widthMm - 190) / 2, (page.widthMm + 190) / 2];
+        for (const { text, x, widthMm } of page.texts)
+          for (const edge of edges)
+            expect(x >= edge - 0.1 || x + widthMm <= edge + 0.1, `${size} ${text}`).toBe(true);
+        // All is on the piece, the grain's arrow and name too.
+        const dashed = page.paths.filter((one) => one.dashed && Math.abs(one.penMm - 0.3) < 0.001);
+        const box = dashed.reduce((most, one) => (widest(one) > widest(most) ? one : most)).box;
+        const named = page.texts.filter(({ text }) =>
+          /^(grain|hinge|cut \d|cut line|seam line)/.test(text),
+        );
+        for (const { text, x, widthMm } of named) {
+          expect(x, text).toBeGreaterThan(box[0]);
+          expect(x + widthMm, text).toBeLessThan(box[2]);
+        }
+      }
+    }
+});
+
 test('the SVG has millimetres, and its paths measure what it says', async () => {
   const file = join(folder, 'x.svg');
   const argv = ['--measured', '95mm', '--allowance', '5mm', '--ease', '0', '-o', file];

@@ -27,7 +27,7 @@ describe('rondure swatch', () => {
     const argv = ['swatch', ...measured, '-o', at('swatch.json')];
     const { code, out, err } = await inProcess(...argv);
     expect({ code, err }).toEqual({ code: 0, err: '' });
-    expect(out).toContain('round height  2.144 (2.109 to 2.178) mm');
+    expect(out).toContain('round height  2.14 (2.11 to 2.18) mm');
     const text = readFileSync(at('swatch.json'), 'utf8');
     const swatch = parseSwatch(text, 'swatch.json');
     expect(swatch.perStitchMm!.value).toBeCloseTo(1000 / 42, 5);

@@ -13,6 +13,8 @@ export interface FrameResult {
   /** Whether the number of rounds is ours, not the maker's. */
   readonly recommended: boolean;
   readonly file: string | undefined;
+  /** Whether the stitch is that of a swatch. */
+  readonly swatch: boolean;
 }
 
 /** The plan as one object; lengths to 0.01 mm. */
@@ -102,7 +104,7 @@ export function framePlanText(result: FrameResult, words: Words): string {
   for (const one of result.warnings) {
     text.push('', wrapped(`${words.cli.summary.warning} ${warningSentence(words, one)}`));
   }
-  text.push('', wrapped(said.notes.estimate), '', wrapped(said.notes[frame.fixing]));
+  text.push('', wrapped(said.notes.estimate(result)), '', wrapped(said.notes[frame.fixing]));
   if (file !== undefined) text.push('', said.saved(file));
   return `${text.join('\n')}\n`;
 }

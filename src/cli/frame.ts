@@ -30,6 +30,7 @@ interface FrameOptions extends Omit<ShapeOptions, 'rounds'> {
   ratio: number;
   gather: number;
   rounds?: number;
+  swatch?: string;
   json?: true;
   force?: true;
 }
@@ -107,7 +108,14 @@ async function frame(command: Command, words: Words, io: Io): Promise<void> {
       io,
     );
   }
-  const result = { frame: measured, plan, warnings, recommended, file: output };
+  const result = {
+    frame: measured,
+    plan,
+    warnings,
+    recommended,
+    file: output,
+    swatch: options.swatch !== undefined,
+  };
   io.out(options.json ? frameJson(result, words) : framePlanText(result, words));
 }
 

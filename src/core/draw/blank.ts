@@ -64,7 +64,7 @@ function drawTexts(surface: Surface, sheet: PanelSheet, page: BlankPage): void {
       paper: page.paper,
     }),
     words.chart.workLine(shape),
-  ].flatMap((text) => wrapped(text, small, wide));
+  ].flatMap((text) => wrapped(text, small, wide).map((part) => part.replace(/[ ·]+$/, '')));
   const line = small.sizeMm * 1.3;
   first.forEach((text, n) => {
     drawText(surface, text, small, left, marginMm + 9.4 + n * line);

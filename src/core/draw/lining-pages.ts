@@ -104,13 +104,12 @@ function apart(sheet: LiningSheet, page: { widthMm: number; heightMm: number }):
   // Grid: the tiles laid out with their overlap, the piece in the middle.
   const gridWide = columns * wide - (columns - 1) * overlapMm;
   const gridHigh = rows * high - (rows - 1) * overlapMm;
-  // Arrow and sizes stand in the middle of a sheet, not on a join.
-  const besideJoin = (count: number, tile: number) =>
-    count % 2 === 0 ? (overlapMm - tile) / 2 : 0;
-  const wordsAt = [
-    besideJoin(columns, wide) + (box.left + box.right) / 2,
-    besideJoin(rows, high) + (box.top + box.bottom) / 2,
-  ] as const;
+  // An even number of sheets side by side joins in the middle of the piece.
+  const join = {
+    x: columns % 2 === 0 ? (box.left + box.right) / 2 : undefined,
+    y: rows % 2 === 0 ? (box.top + box.bottom) / 2 : undefined,
+    clearMm: overlapMm / 2 + 3,
+  };
   const tiles = Array.from({ length: rows * columns }, (_, n): LiningPage => {
     const [row, column] = [Math.floor(n / columns), n % columns];
     const left = window.left - column * (wide - overlapMm);
@@ -132,7 +131,7 @@ function apart(sheet: LiningSheet, page: { widthMm: number; heightMm: number }):
       drawInWindow(surface) {
         const x = left + gridWide / 2 - (box.left + box.right) / 2;
         const y = top + gridHigh / 2 - (box.top + box.bottom) / 2;
-        drawLiningPiece(surface, sheet, x, y, wordsAt);
+        drawLiningPiece(surface, sheet, x, y, join);
         drawJoins(surface, grid);
       },
     };

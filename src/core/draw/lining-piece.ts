@@ -34,24 +34,29 @@ export function boxOf(outline: SoftOutline) {
   };
 }
 
-/**
- * The piece with its lines and marks, the panel's centre at x, y; arrow and sizes stand about a
- * point that lies `wordsAt` from there.
- */
+/** Where sheets overlap through the middle of a piece, millimetres from the panel's centre. */
+export interface MiddleJoin {
+  readonly x?: number | undefined;
+  readonly y?: number | undefined;
+  /** Half the overlap and some room: nothing is to be lettered nearer. */
+  readonly clearMm: number;
+}
+
+/** The piece with its lines and marks, the panel's centre at x, y; no word stands on a join. */
 export function drawLiningPiece(
   surface: Surface,
   sheet: LiningSheet,
   x: number,
   y: number,
-  wordsAt: readonly [number, number] = [0, 0],
+  join: MiddleJoin = { clearMm: 0 },
 ): void {
   const { lining, words } = sheet;
   surface.beginGroup('piece', words.lining.groups.piece);
   surface.strokeCurve('cut-line', movedCurve(outlineCurve(lining.cut), x, y), cutLine);
   surface.strokeCurve('seam-line', movedCurve(outlineCurve(lining.seam), x, y), seamLine);
   drawMarks(surface, lining, x, y);
-  drawMiddle(surface, sheet, x + wordsAt[0], y + wordsAt[1]);
-  nameMarks(surface, sheet, x, y);
+  drawMiddle(surface, sheet, x, y, join);
+  nameMarks(surface, sheet, x, y, join);
   surface.endGroup();
 }
 
@@ -94,20 +99,35 @@ function lettering({ lining, fonts }: LiningSheet) {
   return { small, bold: { face: fonts.bold, sizeMm: (points + 2) * mmPerPoint } };
 }
 
-function drawMiddle(surface: Surface, sheet: LiningSheet, x: number, y: number): void {
+/** Grain, number of pieces and sizes: beside a join through the middle, or above it. */
+function drawMiddle(
+  surface: Surface,
+  sheet: LiningSheet,
+  x: number,
+  centreY: number,
+  join: MiddleJoin,
+): void {
   const { lining, words } = sheet;
   const said = words.lining.marks;
   const styles = lettering(sheet);
+  const y = join.y === undefined ? centreY : centreY + join.y - join.clearMm - grainHalf(lining);
   if (!styles) return drawGrain(surface, sheet, x, y);
   const { small, bold } = styles;
   const line = 1.4 * small.sizeMm;
-  drawGrain(surface, sheet, x - Math.min(35, 0.24 * lining.seamAcrossMm), y, small);
-  const middle = x + Math.min(12, 0.07 * lining.seamAcrossMm);
   const lines = [
     said.cut({ mm: lining.cutAcrossMm }),
     said.seam({ mm: lining.seamAcrossMm }),
     ...(lining.measuredMm === undefined ? [said.estimate] : []),
   ];
+  const half = Math.max(...lines.map((text) => textWidth(text, small))) / 2;
+  const middle =
+    x +
+    (join.x === undefined
+      ? Math.min(12, 0.07 * lining.seamAcrossMm)
+      : join.x - join.clearMm - half);
+  const arrow =
+    join.x === undefined ? x - Math.min(35, 0.24 * lining.seamAcrossMm) : middle - half - 8;
+  drawGrain(surface, sheet, arrow, y, small);
   const first = y - (lines.length * line) / 2;
   drawText(surface, said.pieces(lining), bold, middle, first, 'middle');
   lines.forEach((text, n) => {
@@ -115,16 +135,28 @@ function drawMiddle(surface: Surface, sheet: LiningSheet, x: number, y: number):
   });
 }
 
-function nameMarks(surface: Surface, sheet: LiningSheet, x: number, y: number): void {
+function nameMarks(
+  surface: Surface,
+  sheet: LiningSheet,
+  x: number,
+  y: number,
+  join: MiddleJoin,
+): void {
   const { lining, words } = sheet;
   const said = words.lining.marks;
   const small = lettering(sheet)?.small;
   if (!small) return;
   const half = textWidth(said.top, small) / 2;
+  /** The middle of a text, moved off a join that would part it. */
+  const besideJoin = (middle: number, width: number) =>
+    join.x === undefined || Math.abs(middle - join.x) > join.clearMm + width / 2
+      ? middle
+      : join.x - join.clearMm - width / 2;
+  const topX = besideJoin(0, 2 * half);
   let upper = lining.top.y + 4.5;
-  while (upper < 0 && ![-half, half].every((end) => holds(lining.seam, end, upper, 1.5)))
+  while (upper < 0 && ![-half, half].every((end) => holds(lining.seam, topX + end, upper, 2.5)))
     upper += 0.5;
-  drawText(surface, said.top, small, x, y + upper + 0.75 * small.sizeMm, 'middle');
+  drawText(surface, said.top, small, x + topX, y + upper + 0.75 * small.sizeMm, 'middle');
   // On a small piece they would run into the arrow; the notes name the dots.
   const named = lining.seamAcrossMm < 75 ? [] : lining.hinges;
   for (const spot of named) {
@@ -138,9 +170,12 @@ function nameMarks(surface: Surface, sheet: LiningSheet, x: number, y: number): 
   const { outX, outY } = middle;
   const room = (textWidth(text, small) * Math.abs(outX) + small.sizeMm * Math.abs(outY)) / 2;
   const inward = 6 + room;
-  const [textX, textY] = [x + middle.x - inward * outX, y + middle.y - inward * outY];
-  drawText(surface, text, small, textX, textY + small.sizeMm / 3, 'middle');
+  const textX = besideJoin(middle.x - inward * outX, textWidth(text, small));
+  const textY = middle.y - inward * outY;
+  drawText(surface, text, small, x + textX, y + textY + small.sizeMm / 3, 'middle');
 }
+
+const grainHalf = ({ seamAcrossMm }: Lining) => Math.min(40, 0.2 * seamAcrossMm);
 
 /** An arrow with a head at both ends, straight up and down. */
 function drawGrain(
@@ -150,7 +185,7 @@ function drawGrain(
   y: number,
   style?: TextStyle,
 ): void {
-  const half = Math.min(40, 0.2 * lining.seamAcrossMm);
+  const half = grainHalf(lining);
   const head = Math.min(3, 0.15 * half);
   surface.beginGroup('grain');
   surface.strokePath([Float64Array.of(x, y - half, x, y + half)], mark);

@@ -43,7 +43,7 @@ export function drawTurnGauge(
     last = radius;
     reached = r;
   }
-  const style = { face: fonts.regular, sizeMm: 9 * mmPerPoint, ink: '#444444' };
+  const style = { face: fonts.regular, sizeMm: 10.5 * mmPerPoint, ink: '#444444' };
   const between = ((Math.floor(shape.wedges / 2) + 0.5) * 360) / shape.wedges;
   const [labelX, labelY] = at(between, last + 5);
   drawText(surface, said.round(reached), style, labelX, labelY, 'middle');
@@ -81,14 +81,14 @@ export function drawTurnGauge(
   function drawLeans(): void {
     const direction = directionOf(shape);
     const { fromRound, toRound, markedWedge } = guide;
-    const style = { face: fonts.regular, sizeMm: 9 * mmPerPoint };
+    const style = { face: fonts.regular, sizeMm: 10.5 * mmPerPoint };
     const marks = shownLeans.map((lean) => {
       const outline = naturalOutline(shape.increase, lean);
       const turn = markedTurn({ ...shape, outline, lean }, markedWedge, fromRound, toRound);
       const degrees = direction * turn;
       const side = Math.sin((degrees * Math.PI) / 180);
       const anchor = Math.abs(side) < 0.4 ? 'middle' : side > 0 ? 'start' : 'end';
-      const [tx, ty] = at(degrees, scale + numbersMm + (anchor === 'middle' ? 4.5 : 3));
+      const [tx, ty] = at(degrees, scale + numbersMm + (anchor === 'middle' ? 5 : 4));
       drawText(surface, said.lean(lean), style, tx, ty + 1.2, anchor);
       return ray(degrees, scale + numbersMm - 0.6, scale + numbersMm + 2);
     });

@@ -192,8 +192,8 @@ function threadOf({ threadMm, threadStitches, fiftyBeadsMm, rulerMm, beadMm }: S
       beadMm,
     });
     found.perStitchMm = estimate(threadMm / threadStitches, [
-      notBelowZero(threadMm - rulerMm) / threadStitches,
-      (threadMm + rulerMm) / threadStitches,
+      notBelowZero(threadMm - rulerMm) / (threadStitches + countedTo),
+      (threadMm + rulerMm) / (threadStitches - countedTo),
     ]);
   }
   if (fiftyBeadsMm !== undefined) {
@@ -208,6 +208,9 @@ function threadOf({ threadMm, threadStitches, fiftyBeadsMm, rulerMm, beadMm }: S
   }
   return found;
 }
+
+/** The mark on the thread seldom falls between two stitches. */
+const countedTo = 0.5;
 
 const notBelowZero = (mm: number) => Math.max(0, mm);
 

@@ -99,7 +99,7 @@ function roundsHeader(pattern: Pattern, panelIndex: number, words: Words): strin
   const paragraphs = [
     `${sizeParagraph(pattern, words)} ${panelSentence(pattern, panelIndex, words)}`,
     say.begin(shape.wedges),
-    say.stitch(shape),
+    say.stitch({ ...shape, measured: isLeanOfSwatch(pattern) }),
     say.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
     shape.construction === 'spiral' ? say.spiral : say.joined,
     say.marker,
@@ -171,4 +171,9 @@ export function headingText(
     '',
     ...(key.length > 0 ? [words.lists.colours, twoColumns(key)] : []),
   ].join('\n');
+}
+
+/** Whether the lean is that of the swatch, and not one that was typed. */
+function isLeanOfSwatch({ swatch, shape }: Pattern): boolean {
+  return swatch?.lean !== undefined && Math.abs(swatch.lean.value - shape.lean) < 0.0051;
 }

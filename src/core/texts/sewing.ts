@@ -114,7 +114,7 @@ export function sewingParagraphs(pattern: Pattern, words: Words): string[] {
       ? say.opening
       : say.openingOfFrame({ ...names, ...seamBeside(pattern, pattern.frame) }),
     say.work,
-    say.care,
+    say.care(pattern.frame?.fixing),
   ];
 }
 

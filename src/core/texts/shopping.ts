@@ -39,6 +39,8 @@ export interface ShoppingList {
   /** Panels of one purse, and how many of them the pattern holds. */
   readonly panels: number;
   readonly patternPanels: number;
+  /** Whether a swatch gave the stitch. */
+  readonly swatch: boolean;
   readonly beadReservePercent: number;
   /** Beads for all pieces: reserve and packets are worked out once, on the whole. */
   readonly beads: readonly MaterialRow[];
@@ -111,6 +113,7 @@ export function shoppingList(pattern: Pattern, wish: ShoppingWish = {}): Shoppin
     pieces,
     panels,
     patternPanels: held,
+    swatch: pattern.swatch !== undefined,
     beadReservePercent,
     beads,
     totals: totalsOf(beads),

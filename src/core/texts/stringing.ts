@@ -105,6 +105,7 @@ export function stringingText(pattern: Pattern, panelIndex: number, words: Words
       : say.lengthNote({ beads, ...metresOf(pattern, lengths[0]) }),
     ...(marks.includes(bareMark) ? [say.bare] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
+    say.care,
   ];
   const joins = new Map(
     (several ? panelJoins(pattern, panelIndex, lengths) : []).map((join) => [join.length, join]),

@@ -1,3 +1,5 @@
+import { lists } from './lists.js';
+
 const plural = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 /** Words of blank charts: the page itself, the commands `blank` and `read`, and what they say. */
@@ -13,7 +15,7 @@ export const blank = {
     [
       plural(f.wedges, 'wedge', 'wedges'),
       plural(f.rounds, 'round', 'rounds'),
-      plural(f.stitches, 'stitch', 'stitches'),
+      lists.stitches(f.stitches),
       `print on ${f.paper}`,
     ].join('  ·  '),
   how: 'Colour one cell for each bead, well covered, one colour for each bead colour. Keep the four corner marks clean, then scan the page or photograph all of it, lying flat in even light.',
@@ -21,5 +23,5 @@ export const blank = {
   title: 'Blank chart',
   titleDefault: 'Blank chart',
   made: (f: { folder: string; wedges: number; rounds: number; stitches: number; paper: string }) =>
-    `A blank chart is in ${f.folder}: ${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches.\nPrint blank.svg or blank.png on ${f.paper}, colour it, and keep blank.json: rondure read needs it.`,
+    `A blank chart is in ${f.folder}: ${f.wedges} wedges, ${f.rounds} rounds, ${lists.stitches(f.stitches)}.\nPrint blank.svg or blank.png on ${f.paper}, colour it, and keep blank.json: rondure read needs it.`,
 };

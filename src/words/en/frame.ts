@@ -34,7 +34,7 @@ export const frame = {
     holes: 'distance between the holes of a sewn frame',
     fourMm: '4mm',
     needed: 'needed',
-    ratio: 'width of the panel as worn over the width of the frame; 1.10 to 1.30 is usual',
+    ratio: 'width of the panel as it hangs over the width of the frame; 1.10 to 1.30 is usual',
     gather:
       'how much longer than the rail the rim is, in per cent; below 0 it is shorter and stretched',
     rounds: 'rounds, 2 to 80',
@@ -75,7 +75,7 @@ export const frame = {
   saved: (file: string) => `Saved as ${file}: give it to rondure chart --frame.`,
   rail: (f: { mm: string }) => `${f.mm} mm from hinge to hinge`,
   panel: (f: { rounds: number; widthMm: string; ratio: string; recommended: boolean }) =>
-    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as worn, ${f.ratio} × frame`,
+    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as it hangs, ${f.ratio} times the frame`,
   rim: (f: { stitches: number; mm: string; percent: number }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm (${f.percent} % of the rim), around 12 o'clock`,
   stitches: (f: { round: number; runs: readonly { from: number; to: number }[] }) =>
@@ -111,8 +111,12 @@ export const frame = {
   }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm, to the other panel: ${runsText(f.runs)}`,
   notes: {
-    estimate:
-      'All this is worked out from the size of a stitch: an estimate until you have measured a swatch. Left, right and the times, which are places on a clock, are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).',
+    estimate: (f: { swatch: boolean }) =>
+      `All this is worked out from the size of a stitch${
+        f.swatch
+          ? ', that of your swatch: an estimate still, as good as the swatch. Measure the panel before you sew.'
+          : ': an estimate until you have measured a swatch.'
+      } Left, right and the times, which are places on a clock, are those of the bead face. Begin at the middle of frame and stretch, and work outward both ways; end the seam 5 to 10 mm below the hinges (common practice, no source).`,
     sewn: 'Take care: a frame may contain nickel, to which some people react; count your needles before and after. These are the usual cautions: see the rules where you live.',
     glued:
       'Take care: a frame may contain nickel, to which some people react; glue in a room with fresh air, away from flames and children, and read its label. These are the usual cautions: see the rules where you live.',

@@ -36,7 +36,7 @@ export const lining = {
   describe: (f: { seamMm: number; cutMm: number }) =>
     `Cutting template for a purse lining at true size: cut line ${tenth(f.cutMm)} mm and seam line ${tenth(f.seamMm)} mm across at the widest place.`,
   size: (f: { seamMm: number; cutMm: number; allowanceMm: number; easeMm: number }) =>
-    `At the widest place: cut line ${tenth(f.cutMm)} mm, seam line ${tenth(f.seamMm)} mm (allowance ${short(f.allowanceMm)} mm all round, ease ${short(f.easeMm)} mm).`,
+    `At the widest place: cut line ${tenth(f.cutMm)} mm, seam line ${tenth(f.seamMm)} mm (allowance ${short(f.allowanceMm)} mm all round, ${f.easeMm === 0 ? 'no\u00a0ease' : `ease ${short(f.easeMm)} mm`}).`,
   measured: (f: { measuredMm: number; modelMm: number }) =>
     `Made for a panel of ${tenth(f.measuredMm)} mm, as you measured it (by the model ${tenth(f.modelMm)} mm).`,
   estimate: (f: { modelMm: number }) =>
@@ -50,7 +50,7 @@ export const lining = {
   hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame' }) =>
     ({
       asked: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, as you said.`,
-      frame: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, by the pattern’s frame.`,
+      frame: `Hinge marks (dots): ${Math.round(100 * f.share)} % of the rim lies in the frame, by the pattern’s frame.`,
       usual: `Hinge marks (dots): an estimate, ${percent(f.share)} of the rim in the frame (common practice, no source): mark where your frame ends.`,
     })[f.from],
   spiral:
@@ -58,7 +58,7 @@ export const lining = {
   print:
     'Print at 100 %, scaling off. Measure both squares: when one is wrong by more than 0.5 mm, do not cut.',
   caution:
-    'Pins, needles, scissors and loose beads: count them before and after, and keep them away from small children.',
+    'Take care: count pins and needles before and after, and keep them, scissors and beads away from small children. Seal frayed edges with a flame only on synthetic cloth, never near glue; air the room when you glue. Where you live or sell, local rules come first.',
   sheets: (f: { rows: number; columns: number }) =>
     f.rows * f.columns === 1
       ? 'The piece is on the next sheet.'

@@ -42,11 +42,10 @@ export const place = {
   wrong: (f: { agree: string; edits: number; wanted: string; strung: string; panel?: string }) =>
     `The first ${f.agree} agree${f.panel === undefined ? '' : ` with the list${ofPanel(f)}`}; then ${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list ${f.wanted}, thread ${f.strung}).`,
   repair: {
-    missing: (f: Repair) => `After bead ${f.after}: ${f.wanted} missing${at(f)}`,
-    extra: (f: Repair) => `After bead ${f.after}: ${f.got} too many${at(f)}`,
-    other: (f: Repair) => `After bead ${f.after}: ${f.got} instead of ${f.wanted}${at(f)}`,
-    swap: (f: Repair) =>
-      `After bead ${f.after}: ${f.got} in the wrong order, ${f.wanted} is wanted${at(f)}`,
+    missing: (f: Repair) => `${after(f)}: ${f.wanted} missing${at(f)}`,
+    extra: (f: Repair) => `${after(f)}: ${f.got} too many${at(f)}`,
+    other: (f: Repair) => `${after(f)}: ${f.got} instead of ${f.wanted}${at(f)}`,
+    swap: (f: Repair) => `${after(f)}: ${f.got} in the wrong order, ${f.wanted} is wanted${at(f)}`,
   },
   restring: (f: { beads: string; one: boolean }) =>
     `Nothing is crocheted yet? Only ${f.beads} ${f.one ? 'lies' : 'lie'} after the first slip: to take ${f.one ? 'it' : 'them'} off and string anew is the surest way.`,
@@ -84,6 +83,9 @@ export interface Repair {
   round: number;
   stitch: number;
 }
+
+const after = (f: Repair): string =>
+  f.after === '0' ? 'Before the first bead' : `After bead ${f.after}`;
 
 function ofPanel({ panel }: { panel?: string }): string {
   return panel === undefined ? '' : ` of the ${panel} panel`;

@@ -50,7 +50,15 @@ export const sewing = {
     return `${open} Sew ${f.pairs} pairs, from ${pair(f.first)} around past 6 o’clock to ${pair(f.last)}; finish 5 to 10 mm below each hinge, so that it can move (common practice, no source).${eased}`;
   },
   work: 'Pin or tie the pairs of the table below together first, 6 o’clock before the others, and then sew stitch to stitch, under both loops of each stitch, with the working thread or a strong nylon or polyester thread, about three times as long as the seam.',
-  care: 'Take care: count needles and pins before and after, and keep them and the beads away from small children. Rest eyes and hands often.',
+  /** How the frame is fixed, where the pattern knows one. */
+  care: (fixing: 'sewn' | 'glued' | undefined) =>
+    `Take care: count needles and pins before and after, and keep them and the beads away from small children. ${
+      fixing === undefined ? '' : 'The frame may contain nickel, to which some people react. '
+    }${
+      fixing === 'glued'
+        ? 'Glue in a room with fresh air, away from flames and children, and read the label. '
+        : ''
+    }Rest eyes and hands often. Where you live or sell, local rules come first.`,
   table: 'Stitches of the last round that meet:',
   columns: (f: Panels) => ['on the clock', f.front, f.back],
   row: (f: {

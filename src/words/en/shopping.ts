@@ -55,8 +55,8 @@ export const shopping = {
       ? `A purse has two panels, and this pattern has both.${batch}`
       : `A purse has two panels. This pattern has one, so it counts twice, for the front and for an equal back (materials.csv counts it once).${batch}`;
   },
-  estimates: (f: { panels: number }) =>
-    `${f.panels === 2 ? 'Thread, hook, frame, cloth and braid' : 'Thread, hook and cloth'} are estimates from the pattern and from usual figures (common practice, no source): work a swatch before you buy a lot.`,
+  estimates: (f: { panels: number; swatch: boolean }) =>
+    `${f.panels === 2 ? 'Thread, hook, frame, cloth and braid' : 'Thread, hook and cloth'} are estimates from the pattern and from usual figures (common practice, no source)${f.swatch ? '; stitch and thread are those of your swatch, as far as you measured them' : ': work a swatch before you buy a lot'}.`,
   heads: {
     beads: 'BEADS',
     thread: 'THREAD',
@@ -210,7 +210,7 @@ export const shopping = {
     `Braid to cover the frame seam inside, if you like: ${cm(f.mm)}`,
   care: [
     'Every bead is a small part that a child under three can choke on: keep beads, needles and finished purses away from small children. A purse is not a toy.',
-    'Breaking a wrong bead: goggles, and a cloth over the bead. Count needles and hooks before and after.',
+    'Breaking a wrong bead: goggles on, a cloth over the bead. Count needles and hooks before and after.',
     'Seal only synthetic ends with heat, and never near solvent glue; air the room when you glue.',
     'Metal frames may contain nickel. Rest eyes and hands every half hour; stop when something hurts.',
     'The usual cautions, not legal advice: if you sell, see the rules where you and your buyers live.',

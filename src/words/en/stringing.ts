@@ -4,8 +4,9 @@ export const stringing = {
   order:
     'String the beads in the order of this list, from the top down and in each line from the left: the outermost round goes on first. The last bead on the thread is the first one worked.',
   reading:
-    'Reading: 3A is three beads A. A part in round brackets with x 7 behind it is strung 7 times. In front stand the beads of the round, and the total on the thread when its line is strung: count at the end of each line.',
+    'Reading: 3A is three beads A. A part in round brackets with x 3 behind it is strung 3 times. In front stand the beads of the round, and the total on the thread when its line is strung: count at the end of each line.',
   bare: 'Bare stitches need no bead and are not in this list.',
+  care: 'Take care: keep beads and needles away from small children, who can choke on small parts, and count the needles before and after. Where you live or sell, local rules come first.',
   severalLengths: (f: { beads: string; lengths: number }) =>
     `All ${f.beads} on one thread would tangle and wear it, so they come in ${f.lengths} lengths. String and work length 1, then length 2 and so on; each list is in stringing order by itself.`,
   length: (f: {

@@ -21,7 +21,7 @@ export interface EstimateEnds {
   least: number;
   most: number;
 }
-/** `2.31 (2.28 to 2.34)` */
+/** `2.31 (2.28 to 2.34)`, millimetres to a hundredth: finer than any ruler. */
 const between = (f: { value: number } & EstimateEnds, places: number) =>
   `${f.value.toFixed(places)} (${f.least.toFixed(places)} to ${f.most.toFixed(places)})`;
 
@@ -94,7 +94,7 @@ export const swatch = {
       },
       {
         head: 'Look at it.',
-        text: 'Damp it, pat it out, let it dry. Does it lie flat? When it stands up like a saucer it cups, when its rim waves it ruffles: then leave out step 4, and add --lies cups or --lies ruffles.',
+        text: 'Damp it, pat it out, let it dry. Does it lie flat? When it stands up like a saucer it cups, when its rim waves it ruffles: then leave out step 4, and add --lies\u00a0cups or --lies\u00a0ruffles.',
       },
       {
         head: 'Across.',
@@ -121,15 +121,15 @@ export const swatch = {
       '50 beads, mm',
     ],
     then: (f: GuideFacts) =>
-      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "… against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
-    care: 'Take care: beads are small parts, keep them and needles away from small children. Work in good light, rest eyes and hands every half hour. Where you sell, local rules come first.',
+      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "…\u00a0against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
+    care: 'Take care: keep beads and needles away from small children. Wear goggles when you break a bead. Rest eyes and hands every half hour. Where you live or sell, local rules come first.',
     gaugeTitle: 'Turn gauge',
     round: (r: number) => `round ${r}`,
     lean: (lean: number) => `lean ${lean}`,
     with: 'with the work',
     against: 'against the work',
     scale:
-      'Print at 100 %, “actual size”. Measure the squares: when they are off by more than half a millimetre, print again without scaling. Grey: rounds and wedges of a usual stitch, to centre the piece. Outside: where the marked stitch lies for some leans.',
+      'Print at 100 %, “actual size”. Measure the squares: when they are off by more than half a millimetre, print again without scaling. Grey: rounds and wedges of a usual stitch, to centre the piece. Outside the scale: where the marked stitch comes to lie with a lean of 0, 0.25 and 0.5 stitches.',
   },
   rulerNeeds:
     'A known length in the photograph needs --ruler-length and two points ruler=x,y in --points: give both.',
@@ -167,13 +167,13 @@ export const swatch = {
     hand: string;
   }) =>
     `${f.wedges} wedges, ${f.rounds} rounds, increase ${f.increase}, ${f.outline}, ${f.construction}, ${f.hand} hand`,
-  mm: (f: { value: number } & EstimateEnds) => `${between(f, 3)} mm`,
+  mm: (f: { value: number } & EstimateEnds) => `${between(f, 2)} mm`,
   lean: (f: { value: number } & EstimateEnds) => `${between(f, 2)} stitches`,
   flat: (f: { value: number; wedges: number } & EstimateEnds) =>
     `with ${between(f, 1)} increases a round: take ${f.wedges} wedges`,
   perStitch: (f: { value: number } & EstimateEnds) => `${between(f, 1)} mm a stitch`,
   unknown: 'not measured',
-  note: 'In brackets: what the precision of your ruler allows. Use it: --swatch swatch.json with chart, blank or rounds.',
+  note: 'In brackets: what the precision of your ruler and of your count allows. Use it: --swatch swatch.json with frame, chart, blank or rounds.',
   cure: {
     cups: (f: { wedges: number }) =>
       `The swatch cups: ${f.wedges} increases a round are too few for your hand. Work it again with ${f.wedges < 12 ? `${f.wedges + 1} wedges, or with ` : ''}a thinner hook or tighter posts so that rounds become lower.`,
