@@ -150,3 +150,13 @@ test('a large panel asks for larger paper, and a wished size gives the rounds', 
   const nearest = blankPattern({ title: 'x', shape, acrossMm: 91 });
   expect(Math.abs(wished.shape.rounds - nearest.shape.rounds)).toBeLessThanOrEqual(1);
 });
+
+test('the largest page is written with fewer dots, so that it can be opened again', async () => {
+  const dir = join(folder, 'largest');
+  const { code, out } = await cli('blank', '--wedges', '3', '--rounds', '80', '--json', '-o', dir);
+  expect(code).toBe(0);
+  expect(JSON.parse(out)).toMatchObject({ paper: 'A0' });
+  const { width, height, density } = await sharp(join(dir, 'blank.png')).metadata();
+  // A0 (841 by 1189 mm, ISO 216) at 200 dots an inch.
+  expect([width, height, density]).toEqual([6622, 9362, 200]);
+});

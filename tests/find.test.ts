@@ -59,6 +59,21 @@ describe('find your place', () => {
     expect(findPlaces(pattern, { beads: 'BAC' })).toMatchObject([{ round: 1, stitch: 3 }]);
   });
 
+  it('beads last worked are found over a join, those on a thread are not', () => {
+    const pattern = { ...patternOf(['AAB', 'ACACCA']), thread: { lengthBeads: 6 } };
+    expect(panelLengths(pattern, 0).map(({ beads }) => beads)).toEqual(['AABAC', 'ACCA']);
+    expect(findPlaces(pattern, { beads: 'ACAC' })).toEqual([]);
+    const place = { panel: 0, length: 2, round: 2, stitch: 4, left: 2, leftInPanel: 2 };
+    const worked = { beads: 'ACAC', worked: true };
+    expect(findPlaces(pattern, worked)).toEqual([{ ...place, certainAfter: 0 }]);
+    expect(findPlaces(pattern, { ...worked, length: 2 })).toHaveLength(1);
+    expect(findPlaces(pattern, { ...worked, length: 1 })).toEqual([]);
+    // What is left of the panel is the same, whichever length is asked for.
+    expect(findPlaces(pattern, { beads: 'AAB', length: 1 })).toMatchObject([
+      { left: 5, leftInPanel: 9 },
+    ]);
+  });
+
   it('a place is always among those found, and certain after the beads it says (brute force)', () => {
     fc.assert(
       fc.property(
@@ -78,9 +93,11 @@ describe('find your place', () => {
           expect(mine).toBeGreaterThanOrEqual(0);
           // Every other place must stop to fit by then, and at least one must fit just before.
           const rest = ({ length: number, left: still }: (typeof places)[number]) => {
-            const { beads: all } = panelLengths(pattern, 0)[number - 1];
-            const ahead = all.slice(all.length - still + (worked ? 0 : count)) + '|';
-            return worked ? backwards(all.slice(0, all.length - still - count)) + '|' : ahead;
+            const all = panelLengths(pattern, 0).map((one) => one.beads);
+            const own = all[number - 1];
+            if (!worked) return own.slice(own.length - still + count) + '|';
+            const upTo = [...all.slice(0, number - 1), own.slice(0, own.length - still)].join('');
+            return backwards(upTo.slice(0, -count)) + '|';
           };
           const after = places[mine].certainAfter;
           const others = places.filter((_, n) => n !== mine).map(rest);

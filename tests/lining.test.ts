@@ -72,20 +72,25 @@ function supportOfCurve({ start, pieces }: Curve, angle: number): number {
 test('the cut line is the seam line and the allowance, in every direction', () => {
   const allowances = fc.double({ min: 0, max: 30, noNaN: true });
   fc.assert(
-    fc.property(anyShape, allowances, fc.double({ min: 0, max: 0.2 }), (shape, by, share) => {
-      const across = acrossMm(shape);
-      fc.pre(across >= 10);
-      const easeMm = share * across;
-      const { seam, cut } = planLining(patternOf(shape), { allowanceMm: by, easeMm, gapMm: 0 });
-      const [seamCurve, cutCurve] = [outlineCurve(seam), outlineCurve(cut)];
-      for (const angle of degrees) {
-        const inner = supportOfCurve(seamCurve, angle);
-        expect(Math.abs(supportOfCurve(cutCurve, angle) - inner - by)).toBeLessThan(1e-6);
-        expect(Math.abs(support(seam, angle) - inner)).toBeLessThan(1e-6);
-      }
-      expect(widestMm(seam)).toBeCloseTo(across - easeMm, 6);
-      expect(widestMm(cut)).toBeCloseTo(across - easeMm + 2 * by, 6);
-    }),
+    fc.property(
+      anyShape,
+      allowances,
+      fc.double({ min: 0, max: 0.2, noNaN: true }),
+      (shape, by, share) => {
+        const across = acrossMm(shape);
+        fc.pre(across >= 10);
+        const easeMm = share * across;
+        const { seam, cut } = planLining(patternOf(shape), { allowanceMm: by, easeMm, gapMm: 0 });
+        const [seamCurve, cutCurve] = [outlineCurve(seam), outlineCurve(cut)];
+        for (const angle of degrees) {
+          const inner = supportOfCurve(seamCurve, angle);
+          expect(Math.abs(supportOfCurve(cutCurve, angle) - inner - by)).toBeLessThan(1e-6);
+          expect(Math.abs(support(seam, angle) - inner)).toBeLessThan(1e-6);
+        }
+        expect(widestMm(seam)).toBeCloseTo(across - easeMm, 6);
+        expect(widestMm(cut)).toBeCloseTo(across - easeMm + 2 * by, 6);
+      },
+    ),
     { numRuns: 60 },
   );
 });

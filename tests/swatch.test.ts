@@ -9,6 +9,7 @@ import { rimWedge } from '../src/core/swatch/model.js';
 import { solveSwatch } from '../src/core/swatch/solve.js';
 import type { SwatchWish } from '../src/core/swatch/solve.js';
 import { parseSwatch, swatchText } from '../src/core/swatch/swatch-file.js';
+import { en } from '../src/words/index.js';
 import { smallSwatch } from './support/swatch.js';
 
 /** Any panel that lies flat, of any way of working, with its height, lean and beads. */
@@ -217,11 +218,27 @@ describe('a swatch', () => {
     expect(refusal({ rimStitches: 4, rimMm: 50 })?.code).toBe('measurement-impossible');
     expect(refusal({ threadMm: 100, threadStitches: 42 })?.code).toBe('measurement-impossible');
     expect(refusal({ fiftyBeadsMm: 7.5 })?.code).toBe('measurement-impossible');
+    // 7 wedges: 50 mm over 0.45 and 3 beads of 2.1 mm are 52.91 and 7.94 stitches.
+    const rim = {
+      unit: 'stitches' as const,
+      rounds: 10,
+      beadMm: 2.1,
+      least: 50 / 6.3,
+      most: 50 / 0.945,
+    };
+    const facts = { option: '--rim-stitches', got: 53, ...rim };
+    const sentence = en.errors['measurement-impossible'](facts);
+    expect(sentence).toMatch(/ it is 8 to 52\.9\. /);
     const leanOf3 = refusal({ turnDegrees: -250 });
     expect(leanOf3?.code).toBe('turn-impossible');
     expect(leanOf3?.facts).toMatchObject({ otherWay: false, from: 2, to: 10 });
   });
 });
+
+/** The file of a swatch with so much thread a stitch, millimetres. */
+function withThread(value: number): string {
+  return swatchText({ ...smallSwatch(), perStitchMm: { value, least: value, most: value } });
+}
 
 describe('the file of a swatch', () => {
   it('reads back as it was written', () => {
@@ -236,6 +253,8 @@ describe('the file of a swatch', () => {
     ['{"format":"rondure-swatch","version":1}', 'swatch-invalid'],
     [swatchText(smallSwatch()).replace('"lean": {', '"lien": {'), 'swatch-invalid'],
     [swatchText(smallSwatch()).replace(/"value": -?0\.\d+/, '"value": 3'), 'swatch-invalid'],
+    [withThread(-1), 'swatch-invalid'],
+    [withThread(1e300), 'swatch-invalid'],
     [swatchText(smallSwatch()).replace('"flat"', '"wobbles"'), 'swatch-invalid'],
   ])('is refused when it is not sound (%#)', (text, code) => {
     expect(() => parseSwatch(text, 'swatch.json')).toThrow(expect.objectContaining({ code }));

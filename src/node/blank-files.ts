@@ -10,9 +10,16 @@ import { bundledFonts } from './fonts.js';
 import { patternKeyword } from './pattern-files.js';
 import { withPngScale, withPngText } from './png-text.js';
 import { rasteriseSvg } from './rasterise.js';
+import { pixelLimit } from './sharp.js';
 
-/** Dots a millimetre of the PNG: 300 an inch. */
-const dotsPerMm = 300 / 25.4;
+/** Dots an inch of the PNG, and those of a page that would have too many pixels: A0. */
+const dotsPerInch = { usual: 300, large: 200 } as const;
+
+/** Dots a millimetre of a page's PNG, so that what is drawn can be read again. */
+function dotsPerMmOf({ widthMm, heightMm }: { widthMm: number; heightMm: number }): number {
+  const usual = dotsPerInch.usual / 25.4;
+  return widthMm * heightMm * usual ** 2 < pixelLimit ? usual : dotsPerInch.large / 25.4;
+}
 
 /** The files of a blank chart by name, and the paper that its page is meant for. */
 export async function blankFiles(
@@ -33,6 +40,7 @@ export async function blankFiles(
     fonts,
   });
   const page = blankPage(geometry);
+  const dotsPerMm = dotsPerMmOf(page);
   const png = await rasteriseSvg(svg, Math.round(page.widthMm * dotsPerMm));
   const files = new Map<string, Uint8Array | string>([
     ['blank.json', json],

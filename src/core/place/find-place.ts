@@ -35,46 +35,49 @@ export interface FoundPlace {
 
 /**
  * Every place of a pattern where these beads come next, or were last worked; in working order.
- * Lengths are searched one by one, since a thread goes no further. Runs may be begun: 2A fits
+ * What comes next is searched length by length, since a thread goes no further; what was worked is
+ * searched through the whole panel, since the work goes on over a join. Runs may be begun: 2A fits
  * wherever at least two beads A are left.
  */
 export function findPlaces(pattern: Pattern, wish: FindWish): FoundPlace[] {
   const worked = wish.worked ?? false;
-  const strings: Strung[] = pattern.panels.flatMap((_, panel) => {
+  const found = pattern.panels.flatMap((_, panel) => {
     if (wish.panel !== undefined && wish.panel !== panel) return [];
-    return panelLengths(pattern, panel)
-      .filter(({ number }) => wish.length === undefined || wish.length === number)
-      .map((length) => ({ panel, length, stitchOf: beadStitches(pattern, panel, length) }));
+    return placesInPanel(pattern, panel, wish);
   });
-  const found = strings.flatMap((strung) =>
-    occurrences(strung.length.beads, wish.beads).map((at) => ({ ...strung, at })),
-  );
-  const rests = found.map(({ length: { beads }, at }) =>
-    worked ? backwards(beads.slice(0, at)) : beads.slice(at + wish.beads.length),
-  );
+  const rests = found.map(({ before, after }) => (worked ? backwards(before) : after));
   const certain = certainAfter(rests);
-  return found.map(({ panel, length, stitchOf, at }, n) => {
-    const bead = worked ? at + wish.beads.length - 1 : at;
-    const left = length.beads.length - (worked ? bead + 1 : bead);
-    const later = strings.filter((one) => one.panel === panel && one.length.number > length.number);
-    const leftInPanel = later.reduce((sum, one) => sum + one.length.beads.length, left);
-    const place = placeOf(pattern, stitchOf[bead]);
-    return {
-      panel,
-      length: length.number,
-      ...place,
-      left,
-      leftInPanel: wish.length === undefined ? leftInPanel : left,
-      certainAfter: certain[n],
-    };
-  });
+  return found.map(({ place }, n) => ({ ...place, certainAfter: certain[n] }));
 }
 
-interface Strung {
-  readonly panel: number;
-  readonly length: Length;
-  /** Stitch of the panel of each bead of the length. */
-  readonly stitchOf: Int32Array;
+/** The places of one panel, with the beads before and after those that were looked for. */
+function placesInPanel(pattern: Pattern, panel: number, wish: FindWish) {
+  const worked = wish.worked ?? false;
+  const lengths = panelLengths(pattern, panel);
+  const all = lengths.map(({ beads }) => beads).join('');
+  let start = 0;
+  return lengths.flatMap((length) => {
+    const [from, to] = [start, start + length.beads.length];
+    start = to;
+    if (wish.length !== undefined && wish.length !== length.number) return [];
+    const stitchOf = beadStitches(pattern, panel, length);
+    const text = all.slice(worked ? 0 : from, to);
+    const offset = worked ? 0 : from;
+    return occurrences(text, wish.beads)
+      .map((at) => ({ at, bead: offset + (worked ? at + wish.beads.length - 1 : at) }))
+      .filter(({ bead }) => bead >= from)
+      .map(({ at, bead }) => ({
+        before: text.slice(0, at),
+        after: text.slice(at + wish.beads.length),
+        place: {
+          panel,
+          length: length.number,
+          ...placeOf(pattern, stitchOf[bead - from]),
+          left: to - bead - (worked ? 1 : 0),
+          leftInPanel: all.length - bead - (worked ? 1 : 0),
+        },
+      }));
+  });
 }
 
 /** Stitch of the panel, in working order, of each bead of a length. */

@@ -50,14 +50,18 @@ function requireSense(swatch: Swatch, where: string, words: Words): void {
       throw new RondureError('swatch-invalid', { where, path: `${path}.value`, problem });
     }
   }
-  for (const path of ['perStitchMm', 'beadLengthMm'] as const) {
-    const value = swatch[path]?.value;
-    if (value !== undefined && !(value > 0)) {
-      const problem = words.expected.pattern.aboveZero;
+  for (const [path, most] of Object.entries(mostOfThread)) {
+    const value = swatch[path as keyof typeof mostOfThread]?.value;
+    if (value !== undefined && !(value > 0 && value <= most)) {
+      const problem =
+        value > 0 ? words.expected.pattern.atMost(most) : words.expected.pattern.aboveZero;
       throw new RondureError('swatch-invalid', { where, path: `${path}.value`, problem });
     }
   }
 }
+
+/** What the largest bead that can be measured could take, millimetres. */
+const mostOfThread = { perStitchMm: 800, beadLengthMm: 50 } as const;
 
 function parseJson(text: string): unknown {
   try {

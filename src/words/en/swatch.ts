@@ -225,7 +225,10 @@ export const swatch = {
           : f.stitches !== undefined
             ? `${short(f.stitches)} stitches of`
             : '50';
-      const [least, most] = [f.least, f.most].map((one) => one.toFixed(f.most < 20 ? 1 : 0));
+      // Rounded inward, so that both numbers are ones that will do.
+      const unit = f.most < 20 || f.least < 10 ? 10 : 1;
+      const least = Math.ceil(f.least * unit - 1e-9) / unit;
+      const most = Math.floor(f.most * unit + 1e-9) / unit;
       return `${f.option} cannot be ${short(f.got)} ${f.unit}: with ${made} beads of ${short(f.beadMm)} mm it is ${least} to ${most}. Measure it again, and check --rounds, --wedges and --size.`;
     },
     turn: (f: {
