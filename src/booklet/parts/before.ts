@@ -4,6 +4,7 @@ import { acrossMm } from '../../core/geometry/edge.js';
 import { undecidedMark, bareMark } from '../../core/pattern/schema.js';
 import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { directionOf } from '../../core/shape.js';
+import { isLeanOfSwatch } from '../../core/texts/rounds.js';
 import type { Flow } from '../flow.js';
 import { linesOf } from '../look.js';
 import { drawTable, roomIn } from '../table.js';
@@ -35,7 +36,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
   flow.titled(say.hand, [rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 })]);
   flow.titled(say.start, [
     rounds.begin(shape.wedges),
-    rounds.stitch(shape),
+    rounds.stitch({ ...shape, measured: isLeanOfSwatch(pattern) }),
     shape.construction === 'spiral' ? rounds.spiral : rounds.joined,
     rounds.marker,
   ]);

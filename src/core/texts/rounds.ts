@@ -174,6 +174,6 @@ export function headingText(
 }
 
 /** Whether the lean is that of the swatch, and not one that was typed. */
-function isLeanOfSwatch({ swatch, shape }: Pattern): boolean {
+export function isLeanOfSwatch({ swatch, shape }: Pattern): boolean {
   return swatch?.lean !== undefined && Math.abs(swatch.lean.value - shape.lean) < 0.0051;
 }
