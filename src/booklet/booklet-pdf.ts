@@ -115,7 +115,7 @@ function drawFoot(
     surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
   }
   const room = right - left - textWidth(number, style) - 6;
-  const rest = shortened(`  ·  ${where}`, style, 0.75 * room);
+  const rest = shortened(`  ·  ${where}`, style, 0.85 * room);
   const title = shortened(pattern.title, style, room - textWidth(rest, style));
   drawText(surface, `${title}${rest}`, style, left, y);
   drawText(surface, number, { ...style, face: fonts.bold }, right, y, 'end');

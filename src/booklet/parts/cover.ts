@@ -53,9 +53,13 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
   const bottom = look.bottom - belowMm;
   const many = pattern.panels.length;
   const gap = 8;
-  const radius =
-    Math.min((flow.wide - gap * (many - 1)) / many, bottom - top - (many > 1 ? 14 : 6)) / 2;
-  const y = (top + bottom) / 2 - (many > 1 ? 4 : 0);
+  const columnMm = (flow.wide - gap * (many - 1)) / many;
+  const names = pattern.panels.map(({ name }) =>
+    many === 1 ? [] : linesOf(name, look.body, columnMm),
+  );
+  const namesMm = Math.max(...names.map((lines) => lines.length)) * lineMm(look.body) + 2;
+  const radius = Math.min(columnMm, bottom - top - namesMm - 4) / 2;
+  const y = (top + bottom - namesMm) / 2;
   pattern.panels.forEach((panel, n) => {
     const geometry = panelGeometry(shape, { startDegrees: panel.startDegrees });
     const marks = lettersInWorkingOrder(panel);
@@ -65,8 +69,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       const hexOf = (s: number) => hexes.get(marks[s]);
       drawWorkedBeads(surface, { geometry, hexOf }, { x, y, radiusMm: radius });
     });
-    if (many === 1) return;
-    centred(linesOf(panel.name, look.body, 2 * radius), look.body, y + radius + 2, x);
+    centred(names[n], look.body, y + radius + 2, x);
   });
   top = centred(below, look.body, bottom + 2);
   centred(by, name, top + 4);

@@ -21,6 +21,9 @@ export function partName({ pattern, words }: BookletFacts, part: string, panel: 
   return words.booklet.ofPanel({ part, panel: pattern.panels[panel].name });
 }
 
+/** Longer names of panels are shortened in the foot of a page, characters. */
+const mostOfName = 30;
+
 /** What the foot of a page says: the part, and panel and length where it belongs to one. */
 export function whereOf(
   { pattern, words }: BookletFacts,
@@ -31,7 +34,13 @@ export function whereOf(
   const say = words.booklet;
   return [
     part,
-    ...(panel === undefined ? [] : [say.panel({ panel: pattern.panels[panel].name })]),
+    ...(panel === undefined ? [] : [say.panel({ panel: inFoot(pattern.panels[panel].name) })]),
     ...(length ? [say.length(length)] : []),
   ].join('  ·  ');
+}
+
+function inFoot(name: string): string {
+  const characters = Array.from(name);
+  if (characters.length <= mostOfName) return name;
+  return `${characters.slice(0, mostOfName - 1).join('')}…`;
 }
