@@ -7,6 +7,9 @@ export interface PdfOptions {
   readonly subject: string;
   /** Language of the text (BCP 47), for whoever has it read aloud. */
   readonly language: string;
+  readonly author?: string | undefined;
+  /** What made it; tells one kind of our PDFs from another. */
+  readonly creator?: string;
   /** Bytes of the two TrueType files that the core's `Fonts` were loaded from. */
   readonly fontFiles: FontFiles;
 }
@@ -24,6 +27,8 @@ const fixedDate = new Date(Date.UTC(2000, 0, 1));
 export interface PdfBook {
   /** Begins a page; drawing on an earlier one is over. */
   page(widthMm: number, heightMm: number): PdfSurface;
+  /** Names the page begun last in the reader's list of contents. */
+  bookmark(name: string): void;
   /** The whole document. */
   finish(): Promise<Uint8Array>;
 }
@@ -41,8 +46,9 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     info: {
       Title: options.title,
       Subject: options.subject,
-      Producer: 'Rondure',
-      Creator: 'Rondure',
+      ...(options.author !== undefined && { Author: options.author }),
+      Producer: options.creator ?? 'Rondure',
+      Creator: options.creator ?? 'Rondure',
       CreationDate: fixedDate,
     },
   });
@@ -52,6 +58,9 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     page(widthMm, heightMm) {
       doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
       return new PdfSurface(doc, widthMm, heightMm);
+    },
+    bookmark(name) {
+      doc.outline.addItem(name);
     },
     async finish() {
       const chunks: Uint8Array[] = [];

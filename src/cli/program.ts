@@ -4,6 +4,7 @@ import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
 import { addBeadsCommand } from './beads.js';
 import { addBlankCommand } from './blank.js';
+import { addBookletCommand } from './booklet.js';
 import { addChartCommand } from './chart.js';
 import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
@@ -58,6 +59,7 @@ export function makeProgram(words: Words, io: Io): Command {
   addFrameCommand(program, words, io);
   addSwatchCommand(program, words, io);
   addLiningCommand(program, words, io);
+  addBookletCommand(program, words, io);
   layOutHelp(program, words);
   return program;
 }

@@ -19,7 +19,7 @@ import { panelLines } from './panel-lines.js';
 import { pairBars } from './pair-bars.js';
 import { fitPanel } from './panel-view.js';
 import type { Marks, PanelView } from './panel-view.js';
-import { marginMm, smallestPaper } from './paper.js';
+import { marginMm, papers, smallestPaper } from './paper.js';
 import type { Paper } from './paper.js';
 import { cellKinds, panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
@@ -137,8 +137,8 @@ export function drawChart(surface: Surface, sheet: PanelSheet): void {
   drawPanel(surface, sheet, kinds, view, cellMm);
   if (layout.frameMark) drawFrameMark(surface, sheet, view, layout.frameMark, label);
   drawMarks(surface, sheet, view, marks, label);
-  const paper = smallestPaper((one) => one.widthMm === widthMm && one.heightMm === heightMm);
-  if (paper.name !== 'A4') {
+  const paper = papers.find((one) => one.widthMm === widthMm && one.heightMm === heightMm);
+  if (paper && paper.name !== 'A4') {
     const note = { face: fonts.regular, sizeMm: 9.5 * mmPerPoint };
     const text = words.chart.paper({ paper: paper.name });
     drawText(surface, text, note, widthMm - marginMm, marginMm + 4.6, 'end');

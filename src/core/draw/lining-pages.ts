@@ -5,7 +5,7 @@ import { drawRuler, drawTestSquare, rulerHeightMm, testSquaresMm } from './print
 import { printPapers, safeArea, safeAreaOf } from './print-sheet.js';
 import type { Area, PrintPaper } from './print-sheet.js';
 import type { Surface } from './surface.js';
-import { drawText, mmPerPoint, shortened } from './text.js';
+import { drawText, mmPerPoint, shortened, textWidth } from './text.js';
 
 /** Neighbouring sheets show this much of the same. */
 const overlapMm = 12;
@@ -122,9 +122,10 @@ function apart(sheet: LiningSheet, page: { widthMm: number; heightMm: number }):
         const style = { face: sheet.fonts.bold, sizeMm: 12 * mmPerPoint };
         const said = sheet.words.lining;
         const where = said.sheet({ row: row + 1, column: column + 1, rows, columns });
-        const line = `${said.title(sheet)}  ·  ${where}`;
-        const wide = area.right - area.left;
-        drawText(surface, shortened(line, style, wide), style, area.left, area.top + 4.4);
+        const rest = `  ·  ${where}`;
+        const room = area.right - area.left - textWidth(rest, style);
+        const line = `${shortened(said.title(sheet), style, room)}${rest}`;
+        drawText(surface, line, style, area.left, area.top + 4.4);
         drawRuler(surface, area, sheet);
       },
       drawInWindow(surface) {

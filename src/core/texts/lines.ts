@@ -16,12 +16,17 @@ export function wrapped(paragraph: string, width = paragraphWidth): string {
   return [...lines, line].join('\n');
 }
 
+/** The parts of a line of runs that stay whole: square brackets, `2 bare`, `x 7`. */
+export function runPieces(body: string): string[] {
+  return body.split(/ (?![^[\]]*\])(?!x \d)(?<!\bx )(?!(?<=\d )[a-z])/);
+}
+
 /**
  * A line of a list, `R7 (…): ` and what follows, broken where it is long; what follows is set in.
  * No line begins or ends inside square brackets, `2 bare` or `x 7`, so that each reads by itself.
  */
 export function listLine(head: string, body: string): string {
-  const pieces = body.split(/ (?![^[\]]*\])(?!x \d)(?<!\bx )(?!(?<=\d )[a-z])/);
+  const pieces = runPieces(body);
   const lines: string[] = [];
   let line = head;
   pieces.forEach((piece, n) => {

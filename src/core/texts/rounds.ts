@@ -125,7 +125,7 @@ function panelSentence({ panels }: Pattern, panelIndex: number, { rounds: say }:
 }
 
 /** Which stitches lie in the frame, and which of them stay bare. */
-function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, words: Words): string {
+export function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, words: Words): string {
   const { startDegrees } = panel;
   const plan = planFrame(frame, panelGeometry(pattern.shape, { startDegrees }));
   const [rim] = plan.framed;
@@ -174,6 +174,6 @@ export function headingText(
 }
 
 /** Whether the lean is that of the swatch, and not one that was typed. */
-function isLeanOfSwatch({ swatch, shape }: Pattern): boolean {
+export function isLeanOfSwatch({ swatch, shape }: Pattern): boolean {
   return swatch?.lean !== undefined && Math.abs(swatch.lean.value - shape.lean) < 0.0051;
 }

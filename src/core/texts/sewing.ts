@@ -94,21 +94,21 @@ function numbers(from: number, to: number): number[] {
   return Array.from({ length: to - from }, (_, n) => from + n);
 }
 
-/** sewing.txt: how the two panels of a pattern are sewn together, by count. */
-export function sewingText(pattern: Pattern, words: Words): string {
+/** How the two panels of a pattern are sewn together, by count: paragraphs. */
+export function sewingParagraphs(pattern: Pattern, words: Words): string[] {
   const { shape, panels } = pattern;
   const [front, back] = panels.map(({ name }) => oneLine(name));
   const say = words.sewing;
   const inRim = stitchesInRound(shape, shape.rounds);
-  const pairs = sewnPairs(pattern);
-  const sum = (pairs[0].front + pairs[0].back) % inRim;
+  const [first] = sewnPairs(pattern);
+  const sum = (first.front + first.back) % inRim;
   const names = { front, back };
-  const paragraphs = [
+  return [
     say.lay(names),
     say.count({ ...names, round: shape.rounds, stitches: inRim }),
     sum === 1
       ? say.meet({ ...names, stitches: inRim })
-      : say.meetShifted({ ...names, stitch: pairs[0].front, meets: pairs[0].back }),
+      : say.meetShifted({ ...names, stitch: first.front, meets: first.back }),
     say[shape.construction],
     pattern.frame === undefined
       ? say.opening
@@ -116,15 +116,26 @@ export function sewingText(pattern: Pattern, words: Words): string {
     say.work,
     say.care(pattern.frame?.fixing),
   ];
-  const columns = [
-    say.columns(names),
-    ...pairs.map((pair) => say.row({ ...pair, backName: back })),
+}
+
+/** The table of stitches that meet, its head first. */
+export function sewingTable(pattern: Pattern, words: Words): string[][] {
+  const [front, back] = pattern.panels.map(({ name }) => oneLine(name));
+  const say = words.sewing;
+  return [
+    say.columns({ front, back }),
+    ...sewnPairs(pattern).map((pair) => say.row({ ...pair, backName: back })),
   ];
+}
+
+/** sewing.txt: how the two panels of a pattern are sewn together, by count. */
+export function sewingText(pattern: Pattern, words: Words): string {
+  const say = words.sewing;
   return `${[
     say.title(oneLine(pattern.title)),
-    ...paragraphs.map((paragraph) => wrapped(paragraph)),
+    ...sewingParagraphs(pattern, words).map((paragraph) => wrapped(paragraph)),
     wrapped(say.table),
-    table(columns),
+    table(sewingTable(pattern, words)),
   ].join('\n\n')}\n`;
 }
 

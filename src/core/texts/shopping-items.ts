@@ -132,7 +132,8 @@ export function toolItems(list: ShoppingList, words: Words): ShoppingItem[] {
   return tools;
 }
 
-function fitText(fit: NonNullable<ShoppingList['thread']['fit']>, words: Words): string {
+/** What thickness of thread the beads take, in a sentence. */
+export function fitText(fit: NonNullable<ShoppingList['thread']['fit']>, words: Words): string {
   const { diameterMm, single, doubled, doubledMostMm } = fit;
   const facts = { ...fit, size: fit.size.name };
   if (diameterMm === undefined || single === undefined || doubled === undefined) {

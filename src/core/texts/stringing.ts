@@ -140,7 +140,7 @@ export function joinText({ round, stitch, atRoundEnd, clock }: Join, words: Word
 }
 
 /** Metres of strung beads on a length, and of thread that working it takes; both estimates. */
-function metresOf(pattern: Pattern, length: Length): { metres: string; threadM: string } {
+export function metresOf(pattern: Pattern, length: Length): { metres: string; threadM: string } {
   return {
     metres: (length.strungMm / 1000).toFixed(2),
     threadM: (Math.ceil(lengthThread(pattern, length).totalMm / 100 - 1e-6) / 10).toFixed(1),
@@ -158,7 +158,7 @@ function linesOf(pattern: Pattern, panel: Panel, length: Length, words: Words): 
 }
 
 /** The runs of a round, reversed; folded by wedges where all are equal and that is shorter. */
-function strungText(marks: string, r: number): string {
+export function strungText(marks: string, r: number): string {
   const reversed = Array.from(marks).reverse().join('');
   const say = (part: string) =>
     runsOf(beadsOnly(part))

@@ -1,5 +1,6 @@
 import { beads } from './beads.js';
 import { blank } from './blank.js';
+import { booklet } from './booklet.js';
 import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
@@ -26,6 +27,7 @@ import { swatch } from './swatch.js';
 const english = {
   beads,
   blank,
+  booklet,
   chart,
   cli,
   compare,

@@ -41,7 +41,7 @@ export const lining = {
     `Made for a panel of ${tenth(f.measuredMm)} mm, as you measured it (by the model ${tenth(f.modelMm)} mm).`,
   estimate: (f: { modelMm: number }) =>
     `ESTIMATE: ${tenth(f.modelMm)} mm is the panel’s size by the model, not by a ruler. Measure the finished panel at its widest place, over bead edges, and make this sheet again with --measured before you cut.`,
-  cut: (f: { pieces: 1 | 2 }) =>
+  cut: (f: { pieces: 1 | 2 }): string =>
     f.pieces === 2
       ? 'Cut 2 (one for each panel): this side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.'
       : 'Cut 1 for this panel (the other panel’s lining is turned another way: make its sheet with --panel): this side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.',

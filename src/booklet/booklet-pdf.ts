@@ -1,0 +1,122 @@
+import { drawChart } from '../core/draw/chart.js';
+import type { PrintPaper } from '../core/draw/print-sheet.js';
+import type { PanelSheet } from '../core/draw/sheet.js';
+import { shiftedDown } from '../core/draw/shifted.js';
+import { drawText, mmPerPoint, shortened, textWidth } from '../core/draw/text.js';
+import { panelFootprints } from '../core/geometry/footprints.js';
+import { panelGeometry } from '../core/geometry/panel.js';
+import { oneLine } from '../core/texts/lines.js';
+import { Flow } from './flow.js';
+import type { FlowPage } from './flow.js';
+import { lookOf, quiet } from './look.js';
+import { addBefore } from './parts/before.js';
+import { addCover } from './parts/cover.js';
+import { addCautions, addLast } from './parts/ending.js';
+import { partName, whereOf } from './parts/facts.js';
+import type { BookletFacts } from './parts/facts.js';
+import { addMakingUp } from './parts/making-up.js';
+import { addMaterials } from './parts/materials.js';
+import { addRounds } from './parts/rounds.js';
+import { addStringing } from './parts/stringing.js';
+import { pdfBook } from './pdf-book.js';
+import type { FontFiles } from './pdf-book.js';
+import type { PdfSurface } from './pdf-surface.js';
+
+/** What tells a booklet from our other PDFs. */
+export const bookletCreator = 'Rondure booklet';
+
+/**
+ * A whole pattern as a booklet: cover, materials, instructions, charts, lists, making up, cautions.
+ *
+ * @returns the document and how many pages it has
+ * @throws RondureError `glyph-missing`, and those of `planFrame` where the pattern has a frame
+ */
+export async function bookletPdf(
+  given: BookletFacts,
+  paper: PrintPaper,
+  fontFiles: FontFiles,
+): Promise<{ bytes: Uint8Array; pages: number }> {
+  const facts = { ...given, pattern: onOneLine(given.pattern) };
+  const { pattern, words } = facts;
+  const look = lookOf(paper, facts.fonts);
+  const flow = new Flow(look, words.booklet.continued);
+  const sheets = pattern.panels.map((_, panel) => sheetOf(facts, panel));
+  addCover(flow, facts);
+  addMaterials(flow, facts);
+  addBefore(flow, facts, sheets[0]);
+  for (const sheet of sheets) addChart(flow, facts, sheet);
+  for (const { panel } of sheets) addRounds(flow, facts, panel);
+  for (const { panel } of sheets) addStringing(flow, facts, panel);
+  addMakingUp(flow, facts);
+  addCautions(flow, facts);
+  addLast(flow, facts);
+
+  const book = await pdfBook({
+    title: pattern.title,
+    subject: words.booklet.subject,
+    author: facts.author,
+    creator: bookletCreator,
+    language: 'en',
+    fontFiles,
+  });
+  const pages = flow.pages.length;
+  flow.pages.forEach((page, n) => {
+    const surface = book.page(look.widthMm, look.heightMm);
+    if (page.bookmark !== undefined) book.bookmark(page.bookmark);
+    for (const draw of page.draws) draw(surface);
+    drawFoot(surface, facts, page, words.booklet.pageOf({ page: n + 1, pages }));
+  });
+  return { bytes: await book.finish(), pages };
+}
+
+/** Names as they can stand on a line: a file may hold line ends in them. */
+function onOneLine(pattern: BookletFacts['pattern']): BookletFacts['pattern'] {
+  return {
+    ...pattern,
+    title: oneLine(pattern.title),
+    panels: pattern.panels.map((panel) => ({ ...panel, name: oneLine(panel.name) })),
+    beads: pattern.beads.map((bead) => ({
+      ...bead,
+      id: oneLine(bead.id),
+      name: oneLine(bead.name),
+    })),
+  };
+}
+
+function sheetOf({ pattern, words, fonts }: BookletFacts, panel: number): PanelSheet {
+  const { startDegrees } = pattern.panels[panel];
+  const geometry = panelGeometry(pattern.shape, { startDegrees });
+  return { pattern, panel, geometry, footprints: panelFootprints(geometry), words, fonts };
+}
+
+/** The chart as large as the page allows, above its foot. */
+function addChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
+  const { chart: part } = facts.words.booklet.parts;
+  const { panel } = sheet;
+  flow.page(
+    whereOf(facts, part, panel),
+    (surface) => drawChart(shiftedDown(surface, flow.look.heightMm - 10, 2), sheet),
+    partName(facts, part, panel),
+  );
+}
+
+/** Title, part, panel and length on the left, the page number on the right. */
+function drawFoot(
+  surface: PdfSurface,
+  { pattern, fonts }: BookletFacts,
+  { where, ruled }: FlowPage,
+  number: string,
+): void {
+  const style = { face: fonts.regular, sizeMm: 9 * mmPerPoint, ink: quiet };
+  const [left, right] = [20, surface.widthMm - 20];
+  const y = surface.heightMm - 7.5;
+  if (ruled) {
+    const rule = y - 4.2;
+    surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
+  }
+  const room = right - left - textWidth(number, style) - 6;
+  const rest = shortened(`  ·  ${where}`, style, 0.85 * room);
+  const title = shortened(pattern.title, style, room - textWidth(rest, style));
+  drawText(surface, `${title}${rest}`, style, left, y);
+  drawText(surface, number, { ...style, face: fonts.bold }, right, y, 'end');
+}

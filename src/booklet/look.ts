@@ -1,0 +1,94 @@
+import type { Face, Fonts } from '../core/draw/font.js';
+import { printPapers } from '../core/draw/print-sheet.js';
+import type { PrintPaper } from '../core/draw/print-sheet.js';
+import { mmPerPoint, textWidth, unparted } from '../core/draw/text.js';
+import type { TextStyle } from '../core/draw/text.js';
+
+/** Dark blue-green of headings and rules: 8:1 and more on white (W3C, WCAG 2.1, 1.4.6). */
+export const accent = '#1f4e5f';
+/** Grey of what is read last: 7:1 and more on white. */
+export const quiet = '#4a4a4a';
+/** Pale ground behind the head of a table. */
+export const pale = '#e8eff1';
+
+/** Sizes of a page and of its lettering, millimetres. */
+export interface Look {
+  readonly fonts: Fonts;
+  readonly paper: PrintPaper;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  /** Where running text ends; the foot stands below. */
+  readonly bottom: number;
+  readonly body: TextStyle;
+  readonly strong: TextStyle;
+  readonly small: TextStyle;
+  readonly heading: TextStyle;
+  readonly subheading: TextStyle;
+}
+
+/** Clear print is 12 points at least (UKAAF guidance G003, RNIB clear print). */
+export function lookOf(paper: PrintPaper, fonts: Fonts): Look {
+  const { widthMm, heightMm } = printPapers[paper];
+  const style = (face: Face, points: number, ink?: string): TextStyle => ({
+    face,
+    sizeMm: points * mmPerPoint,
+    ...(ink !== undefined && { ink }),
+  });
+  return {
+    fonts,
+    paper,
+    widthMm,
+    heightMm,
+    left: 20,
+    right: widthMm - 20,
+    top: 18,
+    bottom: heightMm - 18,
+    body: style(fonts.regular, 12),
+    strong: style(fonts.bold, 12),
+    small: style(fonts.regular, 10, quiet),
+    heading: style(fonts.bold, 20, accent),
+    subheading: style(fonts.bold, 14, accent),
+  };
+}
+
+/** From one baseline to the next. */
+export const lineMm = ({ sizeMm }: TextStyle): number => 1.34 * sizeMm;
+
+/** A text in lines no wider than given: broken at spaces, and a long word where it must be. */
+export function linesOf(text: string, style: TextStyle, widthMm: number): string[] {
+  const words = unparted(text.replace(/[\p{Cc}\s]+/gu, ' ').trim())
+    .split(' ')
+    .flatMap((word) => pieces(word, style, widthMm));
+  return filled(words, style, widthMm);
+}
+
+/** Parts that stay whole, set one after the other into lines no wider than given. */
+export function filled(parts: readonly string[], style: TextStyle, widthMm: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  for (const part of parts) {
+    const longer = line === '' ? part : `${line} ${part}`;
+    if (line !== '' && textWidth(longer, style) > widthMm) {
+      lines.push(line);
+      line = part;
+    } else line = longer;
+  }
+  return line === '' ? lines : [...lines, line];
+}
+
+function pieces(word: string, style: TextStyle, widthMm: number): string[] {
+  if (textWidth(word, style) <= widthMm) return [word];
+  const parts: string[] = [];
+  let part = '';
+  for (const character of word.normalize('NFC')) {
+    if (part !== '' && textWidth(part + character, style) > widthMm) {
+      parts.push(part);
+      part = '';
+    }
+    part += character;
+  }
+  return [...parts, part];
+}

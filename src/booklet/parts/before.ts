@@ -1,0 +1,66 @@
+import { chartPaper } from '../../core/draw/chart.js';
+import type { PanelSheet } from '../../core/draw/sheet.js';
+import { acrossMm } from '../../core/geometry/edge.js';
+import { undecidedMark, bareMark } from '../../core/pattern/schema.js';
+import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
+import { directionOf } from '../../core/shape.js';
+import { isLeanOfSwatch } from '../../core/texts/rounds.js';
+import type { Flow } from '../flow.js';
+import { linesOf } from '../look.js';
+import { drawTable, roomIn } from '../table.js';
+import { whereOf } from './facts.js';
+import type { BookletFacts } from './facts.js';
+
+/** Swatch, hand and face, how to begin, how to read, how to string, signs. */
+export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
+  const { pattern, words } = facts;
+  const { shape } = pattern;
+  const { look } = flow;
+  const say = words.booklet.before;
+  const { before: heading } = words.booklet.parts;
+  const { rounds, stringing } = words;
+  const marks = pattern.panels.map(lettersInWorkingOrder).join('');
+  const open = marks.split(undecidedMark).length - 1;
+  const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
+  const across = (n: number) => acrossMm({ ...shape, rounds: n }).toFixed(0);
+  flow.part({ heading, where: whereOf(facts, heading) });
+  flow.titled(say.swatch, [
+    say.swatchText({
+      wedges: shape.wedges,
+      widthMm: shape.stitchWidthMm.toFixed(2),
+      heightMm: shape.roundHeightMm.toFixed(2),
+      fiveMm: across(5),
+      tenMm: across(10),
+    }),
+  ]);
+  flow.titled(say.hand, [rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 })]);
+  flow.titled(say.start, [
+    rounds.begin(shape.wedges),
+    rounds.stitch({ ...shape, measured: isLeanOfSwatch(pattern) }),
+    shape.construction === 'spiral' ? rounds.spiral : rounds.joined,
+    rounds.marker,
+  ]);
+  const paper = chartPaper(sheet);
+  flow.titled(say.read, [
+    rounds.reading,
+    rounds.increases(`[A ${second}]`),
+    ...(marks.includes(bareMark) ? [rounds.bare] : []),
+    ...(open > 0 ? [words.lists.openLeft(open)] : []),
+    ...(paper.name === 'A4' ? [] : [say.smallChart({ paper: paper.name })]),
+  ]);
+  flow.titled(say.string, [
+    stringing.order,
+    stringing.reading,
+    ...(marks.includes(bareMark) ? [stringing.bare] : []),
+  ]);
+  const columns = [
+    { head: say.sign, widthMm: 32 },
+    { head: say.meaning, widthMm: flow.wide - 32 },
+  ];
+  const rows = say.table(second).map(([sign, meaning]) => [
+    { lines: linesOf(sign, look.strong, roomIn(columns[0])), style: look.strong },
+    { lines: linesOf(meaning, look.body, roomIn(columns[1])), style: look.body },
+  ]);
+  flow.subheading(say.signs, 30);
+  drawTable(flow, columns, rows);
+}

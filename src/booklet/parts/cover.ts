@@ -1,0 +1,76 @@
+import { drawText, mmPerPoint } from '../../core/draw/text.js';
+import type { TextStyle } from '../../core/draw/text.js';
+import { acrossMm } from '../../core/geometry/edge.js';
+import { panelGeometry } from '../../core/geometry/panel.js';
+import { beadCounts, lettersInWorkingOrder } from '../../core/pattern/stitches.js';
+import type { Flow } from '../flow.js';
+import { accent, lineMm, linesOf } from '../look.js';
+import { drawWorkedBeads } from '../worked-beads.js';
+import { whereOf } from './facts.js';
+import type { BookletFacts } from './facts.js';
+
+/** Title, the worked panels, size and author. */
+export function addCover(flow: Flow, facts: BookletFacts): void {
+  const { pattern, words, fonts, author } = facts;
+  const { look } = flow;
+  const say = words.booklet;
+  const middle = look.widthMm / 2;
+  const titleStyle = (points: number): TextStyle => ({
+    face: fonts.bold,
+    sizeMm: points * mmPerPoint,
+    ink: accent,
+  });
+  const sizes = [34, 26, 20, 17].map(titleStyle);
+  const style =
+    sizes.find((one) => linesOf(pattern.title, one, flow.wide).length <= 2) ?? sizes.at(-1)!;
+  const title = linesOf(pattern.title, style, flow.wide);
+  const counts = [...beadCounts(pattern).values()];
+  const { shape } = pattern;
+  const below = [
+    say.size({ acrossMm: acrossMm(shape) }),
+    pattern.swatch ? say.sizeFrom.swatch : say.sizeFrom.model,
+    say.amounts({
+      panels: pattern.panels.length,
+      rounds: shape.rounds,
+      beads: counts.reduce((sum, n) => sum + n, 0),
+      colours: counts.filter((n) => n > 0).length,
+    }),
+  ].flatMap((text) => linesOf(text, look.body, flow.wide));
+  const name = { ...look.subheading, face: fonts.regular };
+  const by = author === undefined ? [] : linesOf(say.by(author), name, flow.wide);
+  const centred = (lines: readonly string[], one: TextStyle, top: number, x = middle) => {
+    flow.draw((surface) => {
+      lines.forEach((line, n) =>
+        drawText(surface, line, one, x, top + (n + 0.78) * lineMm(one), 'middle'),
+      );
+    });
+    return top + lines.length * lineMm(one);
+  };
+  flow.page(whereOf(facts, say.parts.cover), () => {}, say.parts.cover);
+  let top = centred([say.kind], { ...look.body, ink: accent }, 24);
+  top = centred(title, style, top + 2) + 4;
+  const belowMm = below.length * lineMm(look.body) + by.length * lineMm(name) + 10;
+  const bottom = look.bottom - belowMm;
+  const many = pattern.panels.length;
+  const gap = 8;
+  const columnMm = (flow.wide - gap * (many - 1)) / many;
+  const names = pattern.panels.map(({ name }) =>
+    many === 1 ? [] : linesOf(name, look.body, columnMm),
+  );
+  const namesMm = Math.max(...names.map((lines) => lines.length)) * lineMm(look.body) + 2;
+  const radius = Math.min(columnMm, bottom - top - namesMm - 4) / 2;
+  const y = (top + bottom - namesMm) / 2;
+  pattern.panels.forEach((panel, n) => {
+    const geometry = panelGeometry(shape, { startDegrees: panel.startDegrees });
+    const marks = lettersInWorkingOrder(panel);
+    const hexes = new Map(pattern.beads.map(({ letter, hex }) => [letter, hex]));
+    const x = middle + (n - (many - 1) / 2) * (2 * radius + gap);
+    flow.draw((surface) => {
+      const hexOf = (s: number) => hexes.get(marks[s]);
+      drawWorkedBeads(surface, { geometry, hexOf }, { x, y, radiusMm: radius });
+    });
+    centred(names[n], look.body, y + radius + 2, x);
+  });
+  top = centred(below, look.body, bottom + 2);
+  centred(by, name, top + 4);
+}

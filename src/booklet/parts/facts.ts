@@ -1,0 +1,46 @@
+import type { Fonts } from '../../core/draw/font.js';
+import type { Pattern } from '../../core/pattern/schema.js';
+import type { Words } from '../../words/index.js';
+
+/** What a booklet is made from. */
+export interface BookletFacts {
+  readonly pattern: Pattern;
+  readonly words: Words;
+  readonly fonts: Fonts;
+  readonly author?: string | undefined;
+  readonly licence?: string | undefined;
+  /** YYYY-MM-DD. */
+  readonly date?: string | undefined;
+  /** Version of this program. */
+  readonly version: string;
+}
+
+/** `Chart: front` where there are two panels, else `Chart`. */
+export function partName({ pattern, words }: BookletFacts, part: string, panel: number): string {
+  if (pattern.panels.length === 1) return part;
+  return words.booklet.ofPanel({ part, panel: pattern.panels[panel].name });
+}
+
+/** Longer names of panels are shortened in the foot of a page, characters. */
+const mostOfName = 30;
+
+/** What the foot of a page says: the part, and panel and length where it belongs to one. */
+export function whereOf(
+  { pattern, words }: BookletFacts,
+  part: string,
+  panel?: number,
+  length?: { length: number; lengths: number },
+): string {
+  const say = words.booklet;
+  return [
+    part,
+    ...(panel === undefined ? [] : [say.panel({ panel: inFoot(pattern.panels[panel].name) })]),
+    ...(length ? [say.length(length)] : []),
+  ].join('  ·  ');
+}
+
+function inFoot(name: string): string {
+  const characters = Array.from(name);
+  if (characters.length <= mostOfName) return name;
+  return `${characters.slice(0, mostOfName - 1).join('')}…`;
+}

@@ -1,0 +1,41 @@
+import { beadsOnly } from '../../core/pattern/stitches.js';
+import { runPieces } from '../../core/texts/lines.js';
+import { roundBody } from '../../core/texts/rounds.js';
+import type { Flow } from '../flow.js';
+import { filled } from '../look.js';
+import { drawTable, roomIn } from '../table.js';
+import type { Column, TableCell } from '../table.js';
+import { partName, whereOf } from './facts.js';
+import type { BookletFacts } from './facts.js';
+
+/** The rounds of one panel in working order, with running totals. */
+export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void {
+  const { pattern, words } = facts;
+  const { look } = flow;
+  const say = words.booklet.rounds;
+  const { rounds: part } = words.booklet.parts;
+  flow.part({ heading: partName(facts, part, panel), where: whereOf(facts, part, panel) });
+  flow.paragraph(say.how);
+  const columns: Column[] = [
+    { head: say.round, widthMm: 17 },
+    { head: say.work, widthMm: flow.wide - 17 - 22 - 18 - 20 },
+    { head: say.stitches, widthMm: 22, end: true },
+    { head: say.beads, widthMm: 18, end: true },
+    { head: say.total, widthMm: 20, end: true },
+  ];
+  const one = (text: string, style = look.body): TableCell => ({ lines: [text], style });
+  let total = 0;
+  const rows = pattern.panels[panel].rounds.map((marks, index) => {
+    const beads = beadsOnly(marks).length;
+    total += beads;
+    const body = runPieces(roundBody(pattern.shape, index + 1, marks, words));
+    return [
+      one(`R${index + 1}`, look.strong),
+      { lines: filled(body, look.body, roomIn(columns[1])), style: look.body },
+      one(String(marks.length)),
+      one(String(beads)),
+      one(String(total), look.strong),
+    ];
+  });
+  drawTable(flow, columns, rows);
+}

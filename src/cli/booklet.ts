@@ -1,0 +1,98 @@
+import { extname } from 'node:path';
+import type { Command } from 'commander';
+import { RondureError } from '../core/errors.js';
+import type { PrintPaper } from '../core/draw/print-sheet.js';
+import { checkFileFree } from '../node/output-file.js';
+import { packageVersion } from '../node/package-version.js';
+import type { Words } from '../words/index.js';
+import type { Io } from './io.js';
+import { option, shown } from './option-makers.js';
+import { printOptions, refusePrintContradictions } from './output-options.js';
+import { title } from './values.js';
+import { writeFileGuarded } from './write-file.js';
+
+interface BookletOptions {
+  output?: string;
+  paper?: PrintPaper;
+  author?: string;
+  licence?: string;
+  date?: string;
+  force?: true;
+  json?: true;
+  quiet?: true;
+}
+
+/** `booklet PATTERN`: everything on pages to print or to sell. */
+export function addBookletCommand(program: Command, words: Words, io: Io): void {
+  const said = words.booklet.options;
+  const { printing } = words.cli.groups;
+  const command = program
+    .command('booklet')
+    .description(words.booklet.about)
+    .argument('<PATTERN>', words.lining.pattern)
+    .addHelpText('before', words.booklet.examples);
+  const line = (flags: string, text: string) =>
+    option(flags, text)
+      .argParser(title(flags.split(' ')[0]))
+      .helpGroup(printing);
+  const options = [
+    option('-o, --output <FILE>', said.output),
+    shown(option('--paper <PAPER>', said.paper).choices(['a4', 'letter']), 'a4').helpGroup(
+      printing,
+    ),
+    shown(line('--author <TEXT>', said.author), said.authorDefault),
+    shown(line('--licence <TEXT>', said.licence), said.licenceDefault),
+    shown(option('--date <DAY>', said.date).argParser(dayOf(words)), said.dateDefault).helpGroup(
+      printing,
+    ),
+    ...printOptions(words),
+    shown(option('--force', said.force), words.cli.options.off),
+  ];
+  for (const one of options) command.addOption(one);
+  command.action(async (file: string) =>
+    makeBooklet(file, command.opts<BookletOptions>(), words, io),
+  );
+}
+
+async function makeBooklet(
+  file: string,
+  options: BookletOptions,
+  words: Words,
+  io: Io,
+): Promise<void> {
+  const { output, paper = 'a4', author, licence, date } = options;
+  refusePrintContradictions(options);
+  if (output === undefined) throw new RondureError('usage', { problem: words.booklet.sayWhere });
+  if (extname(output).toLowerCase() !== '.pdf') {
+    const expected = words.booklet.ending;
+    throw new RondureError('option-value', { option: '--output', got: output, expected });
+  }
+  const writing = { force: options.force === true, isOurs };
+  await checkFileFree(output, writing);
+  const { readPattern } = await import('../node/read-pattern.js');
+  const pattern = await readPattern(file, words);
+  const { bundledFontFiles, bundledFonts } = await import('../node/fonts.js');
+  const { bookletPdf } = await import('../booklet/booklet-pdf.js');
+  const version = packageVersion();
+  const facts = { pattern, words, fonts: await bundledFonts(), author, licence, date, version };
+  const { bytes, pages } = await bookletPdf(facts, paper, await bundledFontFiles());
+  await writeFileGuarded(output, bytes, writing, io);
+  if (options.quiet) return;
+  if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);
+  const made = { schema: 'rondure-booklet', version: 1, title: pattern.title, file: output };
+  const given = { author: author ?? null, licence: licence ?? null, date: date ?? null };
+  io.out(`${JSON.stringify({ ...made, paper, pages, ...given }, null, 2)}\n`);
+}
+
+/** A day of the calendar, as it was typed. */
+function dayOf(words: Words) {
+  return (got: string): string => {
+    const day = /^\d{4}-\d{2}-\d{2}$/.test(got) ? new Date(`${got}T00:00:00Z`) : undefined;
+    if (day && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(got)) return got;
+    const facts = { option: '--date', got: got.replace(/\s+/g, ' '), expected: words.booklet.day };
+    throw new RondureError('option-value', facts);
+  };
+}
+
+const isOurs = (older: Uint8Array): boolean =>
+  /^%PDF-[^]*\(Rondure booklet\)/.test(Buffer.from(older).toString('latin1'));
