@@ -57,10 +57,12 @@ const values: Record<string, fc.Arbitrary<string>> = {
   '--title': fc.constantFrom('Barley moon', '=1+1', 'Møn', '-'),
 };
 
+const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
+const program = await makeProgram(en, io);
+
 /** Any of the options of `chart` together, each once. */
 function optionsTogether(): fc.Arbitrary<string[]> {
-  const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
-  const { options } = makeProgram(en, io).commands.find((one) => one.name() === 'chart')!;
+  const { options } = program.commands.find((one) => one.name() === 'chart')!;
   const able = options.filter(({ long }) => !['--output', '--json', '--quiet'].includes(long!));
   const few = fc.subarray(able, { maxLength: 6 });
   return fc.oneof({ arbitrary: few, weight: 3 }, fc.subarray(able)).chain((chosen) =>

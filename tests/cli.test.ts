@@ -200,7 +200,7 @@ test('every option and exit code stands in the README, with its default in help'
   const { out } = await inProcess('chart', '--help');
   const flat = out.replace(/\s+/g, ' ');
   const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
-  const chart = makeProgram(en, io).commands.find((command) => command.name() === 'chart')!;
+  const chart = (await makeProgram(en, io)).commands.find((command) => command.name() === 'chart')!;
   expect(chart.options.length).toBeGreaterThan(30);
   for (const option of chart.options) {
     expect(readme, option.long).toContain(`\`${option.long!}`);
@@ -215,7 +215,7 @@ test('every option and exit code stands in the README, with its default in help'
 test('every command has examples first in its help and none without a place in the README', async () => {
   const readme = readFileSync(join(top, 'README.md'), 'utf8');
   const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
-  for (const command of makeProgram(en, io).commands) {
+  for (const command of (await makeProgram(en, io)).commands) {
     const name = command.name();
     const { code, out } = await inProcess(name, '--help');
     expect(code).toBe(0);

@@ -65,7 +65,7 @@ afterAll(() => {
 });
 
 const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
-const { commands } = makeProgram(en, io);
+const { commands } = await makeProgram(en, io);
 
 /** One command line: a command, files, and a soup of its options, of others', and of nonsense. */
 function commandLine(): fc.Arbitrary<string[]> {

@@ -9,7 +9,7 @@ import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
 const silent = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
-const commands = makeProgram(en, silent).commands.map((command) => command.name());
+const commands = (await makeProgram(en, silent)).commands.map((command) => command.name());
 /** Help of the program itself stands under the empty name. */
 const pages = ['', ...commands];
 
@@ -45,7 +45,7 @@ test.each(pages)('help of “%s” starts with examples and ends with exit codes
 });
 
 test('every option stands once in help, in a group with a name', async () => {
-  for (const command of makeProgram(en, silent).commands) {
+  for (const command of (await makeProgram(en, silent)).commands) {
     const help = await helpOf(command.name());
     expect(help).not.toContain('\nOptions:\n');
     for (const { flags } of command.options) {

@@ -1,7 +1,5 @@
 import { basename } from 'node:path';
 import type { Command } from 'commander';
-import { makePattern } from '../core/make.js';
-import { bundledFonts, drawableText } from '../node/fonts.js';
 import { readBytes } from '../node/read-bytes.js';
 import { readPicture } from '../node/read-picture.js';
 import type { Words } from '../words/index.js';
@@ -33,18 +31,23 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
   await runFolderCommand(options, words, io, async (progress) => {
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
-    // The palette is read and the fonts are loaded while another thread decodes the picture.
+    // The palette is read, and fonts and most of the program are loaded, while another thread
+    // decodes the picture.
     const { mask: maskName } = options;
-    const [picture, palette, mask, frame, back] = await Promise.all([
+    const [picture, palette, mask, frame, back, { makePattern }, fonts] = await Promise.all([
       readBytes(argument).then((bytes) => readPicture(bytes, argument)),
       paletteFor(options),
       maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
       frameFor(options, words),
       readBack(options.back),
-      bundledFonts(),
+      import('../core/make.js'),
+      import('../node/fonts.js').then(async (found) => {
+        await found.bundledFonts();
+        return found;
+      }),
     ]);
     progress.say(words.cli.steps.choosing);
-    const title = (await drawableText(titleFrom(pictureName))) || words.cli.untitled;
+    const title = (await fonts.drawableText(titleFrom(pictureName))) || words.cli.untitled;
     const masked = mask && { mask: { picture: mask, name: maskName! } };
     const wish = panelWish(command, {
       picture,

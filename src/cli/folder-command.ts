@@ -2,7 +2,6 @@ import type { Pattern } from '../core/pattern/schema.js';
 import { colourChanges } from '../core/texts/runs.js';
 import { threadWarnings } from '../core/thread/fit.js';
 import { checkOutputFree } from '../node/output-folder.js';
-import { patternFiles, requireGlyphs } from '../node/pattern-files.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
 import type { OutputOptions } from './output-options.js';
@@ -37,7 +36,11 @@ export async function runFolderCommand(
   const force = options.force === true;
   try {
     if (options.output !== undefined) await checkOutputFree(options.output, force);
-    const made = await make(progress);
+    // What draws the files is loaded while the pattern is made.
+    const [made, { patternFiles, requireGlyphs }] = await Promise.all([
+      make(progress),
+      import('../node/pattern-files.js'),
+    ]);
     const { report, wishMm } = made;
     const pattern = withThread(made.pattern, options);
     report.warnings.push(...threadWarnings(pattern));

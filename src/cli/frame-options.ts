@@ -1,6 +1,5 @@
 import type { Option } from 'commander';
 import { RondureError } from '../core/errors.js';
-import { parseFrame } from '../core/frame/frame-file.js';
 import type { Frame } from '../core/pattern/schema.js';
 import { readBytes } from '../node/read-bytes.js';
 import { nameIn, textOf } from '../node/read-text.js';
@@ -41,6 +40,7 @@ export function refuseFrameContradictions(
 export async function frameFor(options: FrameOptions, words: Words): Promise<Frame | undefined> {
   const { frame: file, bareRounds } = options;
   if (file === undefined) return undefined;
+  const { parseFrame } = await import('../core/frame/frame-file.js');
   const frame = parseFrame(textOf(await readBytes(file), file), nameIn(file), words);
   return { ...frame, ...(bareRounds !== undefined && { bareRounds }) };
 }

@@ -2,24 +2,30 @@ import { Command, CommanderError } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
-import { addBeadsCommand } from './beads.js';
-import { addBlankCommand } from './blank.js';
-import { addBookletCommand } from './booklet.js';
-import { addChartCommand } from './chart.js';
-import { addCheckCommand } from './check.js';
 import { exitCodeFor, exitCodes } from './exit-codes.js';
-import { addFindCommand } from './find.js';
-import { addFrameCommand } from './frame.js';
 import { helpWidth, layOutHelp } from './help.js';
 import type { Io } from './io.js';
-import { addLiningCommand } from './lining.js';
-import { addMendCommand } from './mend.js';
-import { addShoppingCommand } from './shopping.js';
-import { addRedrawCommand } from './redraw.js';
-import { addRecolourCommand } from './recolour.js';
-import { addRoundsCommand } from './rounds.js';
-import { addReadCommand } from './read.js';
-import { addSwatchCommand } from './swatch.js';
+
+type AddCommand = (program: Command, words: Words, io: Io) => void;
+
+/** Every command, in the order of help; its module is loaded only when it is wanted. */
+const commands: Readonly<Record<string, () => Promise<AddCommand>>> = {
+  chart: async () => (await import('./chart.js')).addChartCommand,
+  redraw: async () => (await import('./redraw.js')).addRedrawCommand,
+  recolour: async () => (await import('./recolour.js')).addRecolourCommand,
+  check: async () => (await import('./check.js')).addCheckCommand,
+  rounds: async () => (await import('./rounds.js')).addRoundsCommand,
+  beads: async () => (await import('./beads.js')).addBeadsCommand,
+  blank: async () => (await import('./blank.js')).addBlankCommand,
+  read: async () => (await import('./read.js')).addReadCommand,
+  shopping: async () => (await import('./shopping.js')).addShoppingCommand,
+  find: async () => (await import('./find.js')).addFindCommand,
+  mend: async () => (await import('./mend.js')).addMendCommand,
+  frame: async () => (await import('./frame.js')).addFrameCommand,
+  swatch: async () => (await import('./swatch.js')).addSwatchCommand,
+  lining: async () => (await import('./lining.js')).addLiningCommand,
+  booklet: async () => (await import('./booklet.js')).addBookletCommand,
+};
 
 /**
  * Control characters in names must not reach a terminal; line ends stay only where a list of
@@ -28,8 +34,12 @@ import { addSwatchCommand } from './swatch.js';
 // eslint-disable-next-line no-control-regex
 const controls = /\n(?! {2}\S)|[\u0000-\u0009\u000b-\u001f\u007f-\u009f]+/g;
 
-/** The whole command line, ready to be parsed; prints and exits only through `io`. */
-export function makeProgram(words: Words, io: Io): Command {
+/**
+ * The command line, ready to be parsed; prints and exits only through `io`.
+ *
+ * @param only the command that is wanted; where there is no such one, all are there
+ */
+export async function makeProgram(words: Words, io: Io, only = ''): Promise<Command> {
   const program = new Command('rondure')
     .description(words.cli.about)
     .version(packageVersion(), '-V, --version', words.cli.options.version)
@@ -45,21 +55,8 @@ export function makeProgram(words: Words, io: Io): Command {
       getOutHelpWidth: () => helpWidth,
       getOutHasColors: () => false,
     });
-  addChartCommand(program, words, io);
-  addRedrawCommand(program, words, io);
-  addRecolourCommand(program, words, io);
-  addCheckCommand(program, words, io);
-  addRoundsCommand(program, words, io);
-  addBeadsCommand(program, words, io);
-  addBlankCommand(program, words, io);
-  addReadCommand(program, words, io);
-  addShoppingCommand(program, words, io);
-  addFindCommand(program, words, io);
-  addMendCommand(program, words, io);
-  addFrameCommand(program, words, io);
-  addSwatchCommand(program, words, io);
-  addLiningCommand(program, words, io);
-  addBookletCommand(program, words, io);
+  const wanted = Object.hasOwn(commands, only) ? [commands[only]] : Object.values(commands);
+  for (const add of await Promise.all(wanted.map((load) => load()))) add(program, words, io);
   layOutHelp(program, words);
   return program;
 }
@@ -78,7 +75,7 @@ export function wantsJson(argv: readonly string[]): boolean {
  */
 export async function run(argv: readonly string[], words: Words, io: Io): Promise<number> {
   const asJson = wantsJson(argv);
-  const program = makeProgram(words, io);
+  const program = await makeProgram(words, io, argv[0]);
   const known = program.commands.some((command) => command.name() === argv[0]);
   const name = known ? argv[0] : '';
   try {

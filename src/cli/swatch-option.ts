@@ -2,7 +2,6 @@ import type { Command, Option } from 'commander';
 import { RondureError } from '../core/errors.js';
 import type { Warning } from '../core/errors.js';
 import type { Pattern } from '../core/pattern/schema.js';
-import { parseSwatch } from '../core/swatch/swatch-file.js';
 import type { Swatch } from '../core/swatch/schema.js';
 import { patternWithSwatch, swatchTooLate, swatchWarnings } from '../core/swatch/use.js';
 import { readBytes } from '../node/read-bytes.js';
@@ -73,6 +72,7 @@ async function readSwatch(command: Command, words: Words): Promise<Swatch | unde
     const why = words.expected.contradictions.input;
     throw new RondureError('options-contradict', { first: '--swatch -', second, why });
   }
+  const { parseSwatch } = await import('../core/swatch/swatch-file.js');
   return parseSwatch(textOf(await readBytes(file), file), nameIn(file), words);
 }
 
