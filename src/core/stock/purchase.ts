@@ -1,6 +1,6 @@
 import type { Bead } from '../bead.js';
 import type { ChoiceInput, ChoiceResult } from '../choice/choose.js';
-import { beadsInStock, packetsFor, perGramOf, reserveOf, tenthsUp } from '../texts/materials.js';
+import { beadsInStock, purchaseOf, reserveOf } from '../texts/materials.js';
 import { chooseWithinStock } from './choose.js';
 import type { PlainPanel } from './plain-panel.js';
 
@@ -68,7 +68,7 @@ export function shortfall(
       : sum(kept) + sum(loose.filter((j) => j !== index).slice(0, spare - 1));
     const limit = stitches - others;
     const besides = plain?.bead === index ? plain.stitches : 0;
-    return { index, limit, purchase: purchaseOf(beads[index], limit * copies + besides) };
+    return { index, limit, purchase: purchaseFor(beads[index], limit * copies + besides) };
   });
   const best = cheapest(offers);
   const choice = best.length > 1 ? mostFitting(best, input, unlimited, limits) : best[0];
@@ -79,20 +79,9 @@ export function shortfall(
   };
 }
 
-function purchaseOf(bead: Bead, limit: number): Purchase {
+function purchaseFor(bead: Bead, limit: number): Purchase {
   const toBuy = limit + reserveOf(limit) - (beadsInStock(bead) ?? 0);
-  const perGram = perGramOf(bead);
-  const { id, name, packGrams, price } = bead;
-  const grams = perGram === undefined ? undefined : tenthsUp(toBuy / perGram);
-  const packets =
-    perGram === undefined || packGrams === undefined
-      ? undefined
-      : packetsFor(toBuy, perGram, packGrams);
-  const cost =
-    packets === undefined || price === undefined
-      ? undefined
-      : Math.round(packets * price * 100) / 100;
-  return { id, name, beads: toBuy, grams, packets, cost };
+  return { id: bead.id, name: bead.name, beads: toBuy, ...purchaseOf(bead, toBuy) };
 }
 
 /** The offers that cost least where any tells a cost, else those of fewest beads. */

@@ -96,6 +96,23 @@ export interface MaterialsWish {
   reservePercent?: number;
 }
 
+/** What so many beads weigh, rounded up to 0.1 g, and the packets and money that they take, if known. */
+export function purchaseOf(
+  bead: Pick<PatternBead, 'size' | 'beadsPerGram' | 'packGrams' | 'price'>,
+  toBuy: number,
+): { grams: number | undefined; packets: number | undefined; cost: number | undefined } {
+  const { packGrams, price } = bead;
+  const perGram = perGramOf(bead);
+  if (perGram === undefined) return { grams: undefined, packets: undefined, cost: undefined };
+  const grams = tenthsUp(toBuy / perGram);
+  const packets = packGrams === undefined ? undefined : packetsFor(toBuy, perGram, packGrams);
+  const cost =
+    packets === undefined || price === undefined
+      ? undefined
+      : Math.round(packets * price * 100) / 100;
+  return { grams, packets, cost };
+}
+
 /** The beads of a pattern and what to have and to buy of each, in the order of its beads. */
 export function materials(
   pattern: Pick<Pattern, 'beads' | 'panels'>,
@@ -110,15 +127,7 @@ export function materials(
     const grams = perGram === undefined ? undefined : tenthsUp(withReserve / perGram);
     const inStock = beadsInStock(bead);
     const toBuy = Math.max(0, withReserve - (inStock ?? 0));
-    const packets =
-      perGram === undefined || packGrams === undefined
-        ? undefined
-        : packetsFor(toBuy, perGram, packGrams);
-    const cost =
-      packets === undefined || price === undefined
-        ? undefined
-        : Math.round(packets * price * 100) / 100;
-    const toBuyGrams = perGram === undefined ? undefined : tenthsUp(toBuy / perGram);
+    const { grams: toBuyGrams, packets, cost } = purchaseOf(bead, toBuy);
     const have = { count, withReserve, grams, inStock };
     const buy = { toBuy, toBuyGrams, packGrams, price, packets, cost };
     return { letter, id, name, size, ...have, ...buy };
