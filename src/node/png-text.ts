@@ -110,7 +110,7 @@ const isKeyword = (keyword: string) =>
 
 function textChunk(keyword: string, text: string): Uint8Array {
   const name = Uint8Array.from(keyword, (letter) => letter.charCodeAt(0));
-  const packed = zlibSync(new TextEncoder().encode(text), { level: 6 });
+  const packed = zlibSync(new TextEncoder().encode(text), { level: 1 });
   // keyword, 0, packed, method 0, no language, no translated keyword, text
   return chunkOf('iTXt', [name, Uint8Array.of(0, 1, 0, 0, 0), packed]);
 }
