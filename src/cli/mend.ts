@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { mendString } from '../core/place/mend.js';
+import { mendString, mostEdits } from '../core/place/mend.js';
 import type { Mending, Repair } from '../core/place/mend.js';
 import { typedRuns } from '../core/place/typed-runs.js';
 import { wrapped } from '../core/texts/lines.js';
@@ -87,7 +87,7 @@ function mendText(
   const lines: string[] = [];
   if (found.betterBackwards) lines.push(said.backwards);
   if (found.edits === undefined) {
-    lines.push(said.tooMany({ ...asked, most: 400, agree: beads(found.agreeUpTo) }));
+    lines.push(said.tooMany({ ...asked, most: mostEdits, agree: beads(found.agreeUpTo) }));
     return `${lines.map((line) => wrapped(line)).join('\n')}\n`;
   }
   lines.push(

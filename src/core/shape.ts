@@ -142,6 +142,13 @@ export function stitchesBefore(shape: Pick<Shape, 'wedges'>, r: number): number 
   return (shape.wedges * r * (r - 1)) / 2;
 }
 
+/** The round, from 1, of a stitch of the panel, counted from 0 in working order. */
+export function roundOfStitch(shape: Pick<Shape, 'wedges' | 'rounds'>, s: number): number {
+  let r = 1;
+  while (r < shape.rounds && s >= stitchesBefore(shape, r + 1)) r++;
+  return r;
+}
+
 /** Stitches of the whole panel: N·R(R+1)/2. */
 export function stitchCount(shape: Pick<Shape, 'wedges' | 'rounds'>): number {
   return stitchesBefore(shape, shape.rounds + 1);

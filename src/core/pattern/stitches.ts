@@ -39,3 +39,8 @@ export function beadCounts(pattern: Pick<Pattern, 'beads' | 'panels'>): Map<stri
   }
   return counts;
 }
+
+/** The marks from last to first: working order becomes the order of stringing, and back. */
+export function backwards(marks: string): string {
+  return Array.from(marks).reverse().join('');
+}

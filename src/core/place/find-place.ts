@@ -1,5 +1,6 @@
 import type { Pattern } from '../pattern/schema.js';
-import { stitchesBefore } from '../shape.js';
+import { backwards } from '../pattern/stitches.js';
+import { roundOfStitch, stitchesBefore } from '../shape.js';
 import { panelLengths } from '../thread/lengths.js';
 import type { Length } from '../thread/lengths.js';
 
@@ -93,8 +94,7 @@ export function beadStitches(pattern: Pattern, panel: number, length: Length): I
 
 /** Round and stitch, both from 1, of a stitch of the panel. */
 export function placeOf({ shape }: Pick<Pattern, 'shape'>, s: number) {
-  let round = 1;
-  while (round < shape.rounds && s >= stitchesBefore(shape, round + 1)) round++;
+  const round = roundOfStitch(shape, s);
   return { round, stitch: s - stitchesBefore(shape, round) + 1 };
 }
 
@@ -102,10 +102,6 @@ function occurrences(text: string, part: string): number[] {
   const found: number[] = [];
   for (let at = text.indexOf(part); at >= 0; at = text.indexOf(part, at + 1)) found.push(at);
   return found;
-}
-
-function backwards(text: string): string {
-  return Array.from(text).reverse().join('');
 }
 
 /** Of each text: how many characters tell it from all others, with one more for its end. */

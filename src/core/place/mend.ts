@@ -1,4 +1,5 @@
 import type { Pattern } from '../pattern/schema.js';
+import { backwards } from '../pattern/stitches.js';
 import { panelLengths } from '../thread/lengths.js';
 import { alignBeads } from './align.js';
 import type { Edit } from './align.js';
@@ -48,7 +49,7 @@ export interface Mending {
 }
 
 /** Slips above which a string is another one rather than a wrong one. */
-const mostEdits = 400;
+export const mostEdits = 400;
 
 /**
  * Compares what was strung with the stringing list: the fewest beads to put in, take out, change
@@ -129,8 +130,4 @@ function agreement(one: string, other: string): number {
   let at = 0;
   while (at < Math.min(one.length, other.length) && one[at] === other[at]) at++;
   return at;
-}
-
-function backwards(text: string): string {
-  return Array.from(text).reverse().join('');
 }

@@ -1,7 +1,7 @@
 import type { Words } from '../../words/index.js';
 import { bareMark, undecidedMark } from '../pattern/schema.js';
 import type { Panel, Pattern, Shape } from '../pattern/schema.js';
-import { beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
+import { backwards, beadsOnly, lettersInWorkingOrder } from '../pattern/stitches.js';
 import { stitchesBefore } from '../shape.js';
 import { panelJoins, panelLengths } from '../thread/lengths.js';
 import type { Join, Length } from '../thread/lengths.js';
@@ -38,7 +38,7 @@ export function strungRounds(
     const first = stitchesBefore(shape, r);
     const [from, to] = [Math.max(0, fromStitch - first), Math.max(0, toStitch - first)];
     const marks = panel.rounds[r - 1].slice(from, to);
-    const beads = Array.from(beadsOnly(marks)).reverse().join('');
+    const beads = backwards(beadsOnly(marks));
     total += beads.length;
     if (beads) strung.push({ round: r, marks, beads, total });
   }
@@ -159,7 +159,7 @@ function linesOf(pattern: Pattern, panel: Panel, length: Length, words: Words): 
 
 /** The runs of a round, reversed; folded by wedges where all are equal and that is shorter. */
 export function strungText(marks: string, r: number): string {
-  const reversed = Array.from(marks).reverse().join('');
+  const reversed = backwards(marks);
   const say = (part: string) =>
     runsOf(beadsOnly(part))
       .map(({ letter, count }) => `${count}${letter}`)

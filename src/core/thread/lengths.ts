@@ -1,7 +1,7 @@
 import { panelGeometry } from '../geometry/panel.js';
 import { findSize, sizeOf } from '../palette/sizes.js';
 import type { Panel, Pattern, PatternBead, Shape, Thread } from '../pattern/schema.js';
-import { stitchesBefore } from '../shape.js';
+import { roundOfStitch, stitchesBefore } from '../shape.js';
 
 /** Beads strung at once where the maker says nothing, millimetres (common practice, no source). */
 export const usualLengthMm = 1500;
@@ -86,7 +86,7 @@ export function panelJoins(
   const { startDegrees } = panels[panelIndex];
   const { centres } = panelGeometry(shape, { startDegrees });
   return lengths.slice(1).map(({ number, fromStitch }) => {
-    const round = roundOf(shape, fromStitch);
+    const round = roundOfStitch(shape, fromStitch);
     const stitch = fromStitch - stitchesBefore(shape, round);
     const degrees = degreesOf(centres, fromStitch);
     return { length: number, round, stitch, atRoundEnd: stitch === 0, clock: degrees / 30 };
@@ -185,7 +185,7 @@ function placesToCut(
 
 /** How unwelcome a join before stitch s is. */
 function penaltyOf(shape: Shape, marks: string, s: number, degrees: number): number {
-  const round = roundOf(shape, s);
+  const round = roundOfStitch(shape, s);
   const place = s - stitchesBefore(shape, round);
   const last = place === 0 ? round - 1 : round;
   const atTop = Math.min(degrees, 360 - degrees) <= topDegrees;
@@ -193,13 +193,6 @@ function penaltyOf(shape: Shape, marks: string, s: number, degrees: number): num
   if (place === 0) return spoilsTop;
   if (place % round === 0) return 1 + spoilsTop;
   return (marks[s] === marks[s - 1] ? 4 : 3) + spoilsTop;
-}
-
-/** Round of a stitch of the panel. */
-function roundOf(shape: Pick<Shape, 'wedges' | 'rounds'>, s: number): number {
-  let r = 1;
-  while (r < shape.rounds && s >= stitchesBefore(shape, r + 1)) r++;
-  return r;
 }
 
 /** Face angle of a stitch, degrees clockwise from 12 o'clock, 0 up to 360. */
