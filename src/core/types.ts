@@ -1,6 +1,10 @@
 /** The types that functions of the core take and give, by name; `index.ts` exports them all. */
 export type { Place as PlaceFacts, Repair as RepairFacts } from '../words/en/place.js';
-export type { Pair, Panels } from '../words/en/sewing.js';
+export type { Pair, Panels } from '../words/pages/english/sewing.js';
+export type { FaceWord, HandWord } from '../words/pages/english/chart.js';
+export type { FrameKind, StitchSpan } from '../words/pages/english/frame.js';
+export type { PageWords } from '../words/pages/index.js';
+export type { Language } from '../words/pages/languages.js';
 export type { ProofLevel } from './choice/choose.js';
 export type { Mask } from './importance/mask.js';
 export type { Threaded } from './thread/need.js';

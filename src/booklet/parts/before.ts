@@ -22,13 +22,13 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
   const marks = pattern.panels.map(lettersInWorkingOrder).join('');
   const open = marks.split(undecidedMark).length - 1;
   const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
-  const across = (n: number) => acrossMm({ ...shape, rounds: n }).toFixed(0);
+  const across = (n: number) => acrossMm({ ...shape, rounds: n });
   flow.part({ heading, where: whereOf(facts, heading) });
   flow.titled(say.swatch, [
     say.swatchText({
       wedges: shape.wedges,
-      widthMm: shape.stitchWidthMm.toFixed(2),
-      heightMm: shape.roundHeightMm.toFixed(2),
+      widthMm: shape.stitchWidthMm,
+      heightMm: shape.roundHeightMm,
       fiveMm: across(5),
       tenMm: across(10),
     }),

@@ -66,7 +66,7 @@ interface Template {
 function liningTemplates({ look }: Flow, { pattern, words, fonts }: BookletFacts): Template[] {
   const said: Words = {
     ...words,
-    lining: { ...words.lining, estimate: words.booklet.liningEstimate, cut: cutText(words) },
+    lining: { ...words.lining, estimate: words.lining.estimated, cut: cutText(words) },
   };
   const templates: Template[] = [];
   try {
@@ -87,6 +87,6 @@ function liningTemplates({ look }: Flow, { pattern, words, fonts }: BookletFacts
 }
 
 const cutText =
-  ({ lining, booklet }: Words): Words['lining']['cut'] =>
+  ({ lining }: Words): Words['lining']['cut'] =>
   (f) =>
-    f.pieces === 2 ? lining.cut(f) : booklet.liningOne;
+    f.pieces === 2 ? lining.cutTwo : lining.cutOne;

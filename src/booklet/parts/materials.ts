@@ -41,7 +41,7 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   });
   const { number } = words.lists;
   const grams = (value: number | undefined) =>
-    value === undefined ? say.unknownGrams : value.toFixed(1);
+    value === undefined ? say.unknownGrams : words.lists.decimal(value, 1);
   const charted = materials(pattern);
   const beads = pattern.beads.filter((_, n) => charted[n].count > 0);
   const rows = beads.map((bead) => {

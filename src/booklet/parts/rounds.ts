@@ -30,11 +30,11 @@ export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void 
     total += beads;
     const body = runPieces(roundBody(pattern.shape, index + 1, marks, words));
     return [
-      one(`R${index + 1}`, look.strong),
+      one(words.lists.round(index + 1), look.strong),
       { lines: filled(body, look.body, roomIn(columns[1])), style: look.body },
-      one(String(marks.length)),
-      one(String(beads)),
-      one(String(total), look.strong),
+      one(words.lists.number(marks.length)),
+      one(words.lists.number(beads)),
+      one(words.lists.number(total), look.strong),
     ];
   });
   drawTable(flow, columns, rows);

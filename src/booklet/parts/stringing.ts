@@ -62,7 +62,7 @@ function weightText({ pattern, words }: BookletFacts, length: Length): string {
   const rest = { beads: length.beads.length, ...metresOf(pattern, length) };
   return grams === undefined
     ? say.noWeight(rest)
-    : say.weight({ ...rest, grams: grams.toFixed(1) });
+    : say.weight({ ...rest, grams });
 }
 
 const columnMm = (flow: Flow): number => (flow.wide - gapMm) / 2;

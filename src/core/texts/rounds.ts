@@ -132,7 +132,7 @@ export function frameParagraph(pattern: Pattern, frame: Frame, panel: Panel, wor
   const [left, right] = plan.hinges;
   return words.frame.paragraph({
     ...frame,
-    widthMm: String(Math.round(frame.widthMm * 10) / 10),
+    widthMm: frame.widthMm,
     round: rim.round,
     runs: rim.runs,
     bare: plan.framed.filter(({ bare }) => bare),

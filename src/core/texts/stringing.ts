@@ -140,10 +140,10 @@ export function joinText({ round, stitch, atRoundEnd, clock }: Join, words: Word
 }
 
 /** Metres of strung beads on a length, and of thread that working it takes; both estimates. */
-export function metresOf(pattern: Pattern, length: Length): { metres: string; threadM: string } {
+export function metresOf(pattern: Pattern, length: Length): { metres: number; threadM: number } {
   return {
-    metres: (length.strungMm / 1000).toFixed(2),
-    threadM: (Math.ceil(lengthThread(pattern, length).totalMm / 100 - 1e-6) / 10).toFixed(1),
+    metres: length.strungMm / 1000,
+    threadM: Math.ceil(lengthThread(pattern, length).totalMm / 100 - 1e-6) / 10,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { FrameKind } from '../../words/pages/english/frame.js';
 import { frameFault } from '../frame/measures.js';
 import { railLengthMm } from '../frame/rail.js';
 import type { Pattern, Shape } from '../pattern/schema.js';
@@ -24,7 +25,7 @@ export interface Sewing {
   /** Width of the frame: known, or by the panel, with the range that goes with it. */
   readonly frameWidthMm: number;
   readonly frameRangeMm: readonly [number, number] | undefined;
-  readonly kind: string | undefined;
+  readonly kind: FrameKind | undefined;
   readonly fixing: 'sewn' | 'glued' | undefined;
   readonly seamThreadMm: number;
   /** Both sides together; none for a glued frame. */
@@ -73,7 +74,7 @@ interface FrameFacts {
   /** What of the rim lies on it: more where it is gathered, less where it is eased. */
   readonly heldMm?: number;
   readonly widthMm?: number;
-  readonly kind?: string;
+  readonly kind?: FrameKind;
   readonly fixing?: 'sewn' | 'glued';
 }
 

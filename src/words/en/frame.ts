@@ -1,8 +1,5 @@
-/** `1 to 30 and 111 to 140`. */
-export const runsText = (runs: readonly { from: number; to: number }[]): string =>
-  runs.length === 0
-    ? 'none'
-    : runs.map(({ from, to }) => (from === to ? String(from) : `${from} to ${to}`)).join(' and ');
+import { runsText } from '../pages/english/frame.js';
+import { pages } from './pages.js';
 
 /** 7.5 hours as 7:30, and 0 as 12:00. */
 const clock = (degrees: number): string => {
@@ -14,6 +11,7 @@ const plural = (n: number, one: string, many = `${one}s`) => `${n} ${n === 1 ? o
 
 /** Words of `frame`, of `chart --frame`, and of the frame in the texts and on the chart. */
 export const frame = {
+  ...pages.frame,
   about: 'plan a panel for a purse frame: how large, and which stitches lie in the frame',
   examples: `Examples:
   rondure frame --width 85mm --height 45mm -o frame.json
@@ -129,24 +127,5 @@ export const frame = {
         ? 'none is bare'
         : `${plural(f.bare, 'stitch', 'stitches')} in ${plural(f.bareRounds, 'round')} bare`
     }`,
-  /** A paragraph of rounds.txt. */
-  paragraph: (f: {
-    kind: string;
-    widthMm: string;
-    fixing: 'sewn' | 'glued';
-    round: number;
-    runs: readonly { from: number; to: number }[];
-    bare: readonly { round: number; runs: readonly { from: number; to: number }[] }[];
-    left: { inFrame: number; inSeam: number };
-    right: { inFrame: number; inSeam: number };
-  }) =>
-    `Frame (${f.kind}, ${f.widthMm} mm wide, ${f.fixing}): stitches ${runsText(f.runs)} of round ${f.round} lie in it, the same length on both sides of 12 o'clock. The left hinge, seen on the bead face, comes between stitches ${f.left.inFrame} and ${f.left.inSeam}, the right one between ${f.right.inFrame} and ${f.right.inSeam}; the rest of the rim is sewn to the other panel. ${
-      f.bare.length === 0
-        ? 'No stitch is left bare for it.'
-        : `Left bare, worked without a bead, are: ${f.bare.map(({ round, runs }) => `in round ${round} stitches ${runsText(runs)}`).join('; ')}.`
-    }`,
-  /** On the chart. */
-  word: 'frame',
   group: 'The stretch of the rim that lies in the frame, and its hinges',
-  mark: 'The rim between the two dots, the hinges, lies in the frame.',
 };

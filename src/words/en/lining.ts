@@ -1,12 +1,16 @@
+import { numbersIn } from '../pages/numbers.js';
+import { pages } from './pages.js';
+
+const { fixed, short: decimals } = numbersIn('en-GB');
 /** 95 as 95.0: sizes to cut by are said to a tenth. */
-const tenth = (mm: number): string => mm.toFixed(1);
+const tenth = (mm: number): string => fixed(mm, 1);
 /** 5 as 5, 2.54 as 2.5: what the maker typed. */
-const short = (mm: number): string => String(Math.round(mm * 10) / 10);
-const percent = (share: number): string => `${Math.round(share * 1000) / 10} %`;
+const short = (mm: number): string => decimals(mm, 1);
 const paperName = { a4: 'A4', letter: 'Letter' } as const;
 
 /** Words of `lining`: the template, the command, and what it says. */
 export const lining = {
+  ...pages.lining,
   about: 'make a cutting template for the lining, at true size',
   examples: `Examples:
   rondure chart fixtures/kingfisher.svg -o bird
@@ -31,59 +35,16 @@ export const lining = {
   },
   sayWhere: 'Say where the template should go: add -o and a name that ends in .pdf or .svg.',
   endings: 'a name that ends in .pdf or .svg',
-  title: (f: { title: string; panel?: string | undefined }) =>
-    f.panel === undefined ? `Lining: ${f.title}` : `Lining: ${f.title}, ${f.panel}`,
   describe: (f: { seamMm: number; cutMm: number }) =>
     `Cutting template for a purse lining at true size: cut line ${tenth(f.cutMm)} mm and seam line ${tenth(f.seamMm)} mm across at the widest place.`,
-  size: (f: { seamMm: number; cutMm: number; allowanceMm: number; easeMm: number }) =>
-    `At the widest place: cut line ${tenth(f.cutMm)} mm, seam line ${tenth(f.seamMm)} mm (allowance ${short(f.allowanceMm)} mm all round, ${f.easeMm === 0 ? 'no\u00a0ease' : `ease ${short(f.easeMm)} mm`}).`,
   measured: (f: { measuredMm: number; modelMm: number }) =>
     `Made for a panel of ${tenth(f.measuredMm)} mm, as you measured it (by the model ${tenth(f.modelMm)} mm).`,
   estimate: (f: { modelMm: number }) =>
     `ESTIMATE: ${tenth(f.modelMm)} mm is the panel’s size by the model, not by a ruler. Measure the finished panel at its widest place, over bead edges, and make this sheet again with --measured before you cut.`,
   cut: (f: { pieces: 1 | 2 }): string =>
     f.pieces === 2
-      ? 'Cut 2 (one for each panel): this side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.'
+      ? pages.lining.cutTwo
       : 'Cut 1 for this panel (the other panel’s lining is turned another way: make its sheet with --panel): this side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.',
-  sew: (f: { gapMm: number }) =>
-    `Right sides together, sew from one hinge mark round the bottom to the other${f.gapMm > 0 ? `, and leave ${short(f.gapMm)} mm open between the bars for turning` : ''}.`,
-  hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame' }) =>
-    ({
-      asked: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, as you said.`,
-      frame: `Hinge marks (dots): ${Math.round(100 * f.share)} % of the rim lies in the frame, by the pattern’s frame.`,
-      usual: `Hinge marks (dots): an estimate, ${percent(f.share)} of the rim in the frame (common practice, no source): mark where your frame ends.`,
-    })[f.from],
-  spiral:
-    'The spiral’s step at the rim is left out: the outline is the closed ring halfway up the step.',
-  print:
-    'Print at 100 %, scaling off. Measure both squares: when one is wrong by more than 0.5 mm, do not cut.',
-  caution:
-    'Take care: count pins and needles before and after, and keep them, scissors and beads away from small children. Seal frayed edges with a flame only on synthetic cloth, never near glue; air the room when you glue. Where you live or sell, local rules come first.',
-  sheets: (f: { rows: number; columns: number }) =>
-    f.rows * f.columns === 1
-      ? 'The piece is on the next sheet.'
-      : `The piece is on the next ${f.rows * f.columns} sheets, ${f.rows} high and ${f.columns} wide. They overlap: cut one of two neighbours along the dotted line, lay it on the other so that crosses lie on crosses, and tape them together.`,
-  sheet: (f: { row: number; column: number; rows: number; columns: number }) =>
-    f.rows * f.columns === 1
-      ? 'The piece'
-      : `Row ${f.row} of ${f.rows}, column ${f.column} of ${f.columns}`,
-  marks: {
-    pieces: (f: { pieces: 1 | 2 }) => `cut ${f.pieces}`,
-    cut: (f: { mm: number }) => `cut line ${tenth(f.mm)} mm`,
-    seam: (f: { mm: number }) => `seam line ${tenth(f.mm)} mm`,
-    estimate: 'estimate',
-    grain: 'grain',
-    top: 'centre top',
-    hinge: 'hinge',
-    gap: (f: { mm: number }) => `leave ${short(f.mm)} mm open`,
-  },
-  check: {
-    mm: '50 mm',
-    inch: '2 in',
-    cm: 'cm',
-    in: 'in',
-    right: 'Is it? If not, print again at 100 %.',
-  },
   groups: { piece: 'Lining piece', check: 'Squares and ruler to check the print by' },
   impossible: {
     measured: (f: Range) =>

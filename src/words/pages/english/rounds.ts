@@ -1,0 +1,47 @@
+import type { FaceWord, HandWord } from './chart.js';
+import { numbersIn } from '../numbers.js';
+import type { English } from './spelling.js';
+
+/** How to work a panel, and what a line of its list of rounds means. */
+export const rounds = ({ language, anticlockwise, stitch, centre }: English) => {
+  const { short } = numbersIn(language);
+  return {
+    begin: (wedges: number) =>
+      `To begin: make a magic ring, or 3 or 4 chains closed into a ring, and work the ${wedges} stitches of round 1 into it, with a bead in each that has a letter. Draw a magic ring close; a small hole stays at the ${centre}. Leave a tail of 15 to 20 cm to sew in.`,
+    stitch: (f: { beadsFace: FaceWord; lean: number; measured: boolean }) =>
+      `The stitch: ${stitch}, with a bead in each. ${
+        f.beadsFace === 'away'
+          ? 'Put the hook in and draw up a loop. Slide a bead up close to the work, wrap the thread and draw it through both loops: the bead comes to lie on the face away from you.'
+          : 'Bring the bead to your own side with the hook over the thread: it comes to lie on the face toward you.'
+      } ${
+        f.lean === 0.5
+          ? `Work under both loops; each stitch then usually sits about half a stitch behind the one below (lean ${short(0.5, 2)}).`
+          : `This pattern counts on a lean of ${short(f.lean, 3)} stitch: how far each stitch sits behind the one below.`
+      } ${
+        f.measured
+          ? 'So you measured it on your swatch: work with the same hook, thread and beads.'
+          : 'Hands differ: measure the lean on a swatch before you begin.'
+      } Never turn the work.`,
+    direction: (f: { hand: HandWord; beadsFace: FaceWord; clockwise: boolean }) =>
+      `This list is for the ${f.hand} hand with the beads ${
+        f.beadsFace === 'away' ? 'away from you' : 'toward you'
+      }. On the bead face, which the chart shows and which is the outside of the purse, the work runs ${
+        f.clockwise ? 'clockwise' : anticlockwise
+      }. ${
+        f.beadsFace === 'away'
+          ? `You look at the other face, where it runs ${f.clockwise ? anticlockwise : 'clockwise'}.`
+          : 'You look at that same face while you work.'
+      } Worked by the other hand the panel comes out as its mirror image.`,
+    marker:
+      'Marker: hang a marker in the first stitch of the round and move it up at the start of every round.',
+    increases: (example: string) =>
+      `Increases: two letters in square brackets, ${example}, are two stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
+    reading:
+      'Reading: 3A is three stitches with bead A. A part in round brackets with x 3 behind it is worked 3 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
+    bare: '2 bare is two stitches without a bead.',
+    spiral:
+      'The rounds run on as a spiral and are not joined. After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted. Cut the thread 20 cm long and draw it through the last loop.',
+    joined:
+      'Close every round with a slip stitch into its first stitch and make one chain to step up. The first stitch of the next round goes into that same first stitch. The slip stitches and the step-up chains carry no bead and are not counted. At the end cut the thread 20 cm long and draw it through the last loop.',
+  };
+};

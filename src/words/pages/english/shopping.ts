@@ -1,0 +1,109 @@
+import type { FrameKind } from './frame.js';
+import { numbersIn } from '../numbers.js';
+import type { English } from './spelling.js';
+
+/** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
+export const shopping = ({ language }: English) => {
+  const { count, fixed, many, short } = numbersIn(language);
+  /** 82.8, and 10,920 where tenths no longer matter. */
+  const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
+  /** Metres to buy: whole ones, tenths under 10. */
+  const metres = (mm: number): string =>
+    mm < 10_000
+      ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
+      : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
+  const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+  const range = (f: readonly [number, number], digits: number): string =>
+    `${short(f[0], digits)} to ${short(f[1], digits)}`;
+  return {
+    beadReserveSaid: (f: { percent: number; batch: boolean }) =>
+      f.percent === 0
+        ? 'Without a reserve: broken and odd beads are not counted.'
+        : `The reserve is ${short(f.percent, 2)} %, at least 30 beads of each${f.batch ? ', worked out once for all purses' : ''}.`,
+    noBeads: 'No beads are decided yet.',
+    crochetThread: (f: { mm: number; name: string | undefined; grams: number | undefined }) =>
+      `${f.name ?? 'Crochet thread'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, about ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    threadSum: (f: {
+      stitches: number;
+      perStitchMm: number;
+      netMm: number;
+      reservePercent: number;
+      reserveMm: number;
+      tails: number;
+      tailMm: number;
+      tailsMm: number;
+    }) =>
+      `${count(f.stitches)} stitches of ${short(f.perStitchMm, 1)} mm take ${tenths(f.netMm / 1000)} m; ${f.reservePercent === 0 ? '' : `a reserve of ${short(f.reservePercent, 1)} % adds ${tenths(f.reserveMm / 1000)} m, `}${count(f.tails)} tails of ${short(f.tailMm / 10, 1)} cm add ${tenths(f.tailsMm / 1000)} m.`,
+    lengths: (f: { lengths: number; strungMm: number }) =>
+      `The beads take up ${fixed(f.strungMm / 1000, 2)} m of it when strung, in ${f.lengths === 1 ? 'one length' : many(f.lengths, { other: 'lengths' })}.`,
+    thickness: (f: {
+      size: string;
+      holeMm: number;
+      singleMostMm: number;
+      doubledMostMm: number;
+      doubledMostTex: number;
+    }) =>
+      `Through the hole of ${f.size}, usually ${short(f.holeMm, 2)} mm, goes a thread of up to ${short(f.singleMostMm, 2)} mm; folded at a needle's eye up to ${short(f.doubledMostMm, 2)} mm (about ${short(f.doubledMostTex, 0)} tex).`,
+    thicknessGiven: (f: {
+      size: string;
+      holeMm: number;
+      diameterMm: number;
+      single: boolean;
+      doubled: boolean;
+    }) => {
+      const start = `Your thread is ${short(f.diameterMm, 2)} mm thick, the hole of ${f.size} usually ${short(f.holeMm, 2)} mm:`;
+      if (!f.single) return `${start} TOO THICK. Take a thinner thread or larger beads.`;
+      return f.doubled
+        ? `${start} it fits, also folded at a needle's eye.`
+        : `${start} it fits singly, but not folded at a needle's eye. String with a stiffened thread end, or over a loop of thinner thread.`;
+    },
+    sewingThread: (f: { mm: number }) =>
+      `Strong sewing thread, nylon or polyester of 70 to 135 tex or 2 to 6 strands: ${metres(f.mm)}`,
+    cord: (f: { mm: number }) =>
+      `Glue for the frame, and paper cord to pack its channel: ${cm(f.mm)}`,
+    hook: (f: { range: readonly [number, number] | undefined; size: string | undefined }) =>
+      f.range === undefined
+        ? 'Crochet hook: as your swatch asks for'
+        : `Crochet hook, ${range(f.range, 2)} mm for ${f.size ?? 'these beads'}: your swatch decides`,
+    needle: (f: { range: readonly [number, number] | undefined }) =>
+      f.range === undefined
+        ? 'Beading needle that passes your beads'
+        : `Beading needle, ${range(f.range, 2)} mm thick: it must pass every bead`,
+    sewingNeedle: (f: { panels: number }) =>
+      f.panels === 2
+        ? 'Sewing needle, for seam, frame and lining'
+        : 'Sewing needle, for ends and lining',
+    frame: (f: {
+      pieces: number;
+      widthMm: number;
+      range: readonly [number, number] | undefined;
+      kind: FrameKind | undefined;
+      fixing: 'sewn' | 'glued' | undefined;
+    }) => {
+      const start = f.pieces === 1 ? 'Clasp frame' : `${count(f.pieces)} clasp frames`;
+      const kind = f.kind === undefined ? '' : `, ${f.kind}`;
+      const fixing = { sewn: ', to sew in', glued: ', to glue in' };
+      const wide = `${f.range === undefined ? short(f.widthMm, 1) : `about ${short(f.widthMm, 0)}`} mm wide`;
+      const can = f.range === undefined ? '' : ` (${range(f.range, 0)} mm can do)`;
+      return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}${can}`;
+    },
+    lining: (f: {
+      pieces: number;
+      pieceWidthCm: number;
+      pieceHeightCm: number;
+      widthCm: number;
+      heightCm: number;
+      allowanceMm: number;
+    }) =>
+      `Lining cloth, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'piece', other: 'pieces' })} of ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm allowance included`,
+    braid: (f: { mm: number; pieces: number }) =>
+      `Braid to cover the frame seam inside, if you like: ${cm(f.mm)}`,
+    care: [
+      'Every bead is a small part that a child under three can choke on: keep beads, needles and finished purses away from small children. A purse is not a toy.',
+      'Breaking a wrong bead: goggles on, a cloth over the bead. Count needles and hooks before and after.',
+      'Seal only synthetic ends with heat, and never near solvent glue; air the room when you glue.',
+      'Metal frames may contain nickel. Rest eyes and hands every half hour; stop when something hurts.',
+      'The usual cautions, not legal advice: if you sell, see the rules where you and your buyers live.',
+    ],
+  };
+};
