@@ -106,7 +106,7 @@ test.each(sizes)('%s: lists read back, pages are whole', async (name, pattern, p
   const bytes = await bookletOf(name, pattern, '--paper', paper, '--author', 'A. Maker');
   const { pages, title, language } = await readTexts(bytes);
   expect(title).toBe(pattern.title.replace('\n', ' '));
-  expect(language).toBe('en');
+  expect(language).toBe('en-GB');
   // ISO 216 A4; Letter is 8.5 × 11 inches of 25.4 mm.
   const [wide, high] = paper === 'a4' ? [210, 297] : [8.5 * 25.4, 11 * 25.4];
   for (const [n, page] of pages.entries()) {

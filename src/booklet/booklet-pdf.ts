@@ -6,6 +6,7 @@ import { drawText, mmPerPoint, shortened, textWidth } from '../core/draw/text.js
 import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import { oneLine } from '../core/texts/lines.js';
+import { plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import type { FlowPage } from './flow.js';
 import { lookOf, quiet } from './look.js';
@@ -36,7 +37,7 @@ export async function bookletPdf(
   paper: PrintPaper,
   fontFiles: FontFiles,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
-  const facts = { ...given, pattern: onOneLine(given.pattern) };
+  const facts = { ...given, pattern: asSaid(given) };
   const { pattern, words } = facts;
   const look = lookOf(paper, facts.fonts);
   const flow = new Flow(look, words.booklet.continued);
@@ -56,7 +57,7 @@ export async function bookletPdf(
     subject: words.booklet.subject,
     author: facts.author,
     creator: bookletCreator,
-    language: 'en',
+    language: facts.languages[0],
     fontFiles,
   });
   const pages = flow.pages.length;
@@ -69,17 +70,19 @@ export async function bookletPdf(
   return { bytes: await book.finish(), pages };
 }
 
-/** Names as they can stand on a line: a file may hold line ends in them. */
-function onOneLine(pattern: BookletFacts['pattern']): BookletFacts['pattern'] {
+/** Names as they can stand on a line, and our own names of panels in the languages of the pages. */
+function asSaid({ pattern, words }: BookletFacts): BookletFacts['pattern'] {
+  const { front, back } = words.booklet.panelNames;
+  const ours: Record<string, string> = { front, back };
+  const said = (name: string) => plain(oneLine(name));
   return {
     ...pattern,
-    title: oneLine(pattern.title),
-    panels: pattern.panels.map((panel) => ({ ...panel, name: oneLine(panel.name) })),
-    beads: pattern.beads.map((bead) => ({
-      ...bead,
-      id: oneLine(bead.id),
-      name: oneLine(bead.name),
+    title: said(pattern.title),
+    panels: pattern.panels.map((panel) => ({
+      ...panel,
+      name: ours[panel.name] ?? said(panel.name),
     })),
+    beads: pattern.beads.map((bead) => ({ ...bead, id: said(bead.id), name: said(bead.name) })),
   };
 }
 

@@ -4,8 +4,10 @@ import { RondureError } from '../core/errors.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import { checkFileFree } from '../node/output-file.js';
 import { packageVersion } from '../node/package-version.js';
-import type { Words } from '../words/index.js';
+import { wordsIn } from '../words/index.js';
+import type { LanguageChoice, Words } from '../words/index.js';
 import type { Io } from './io.js';
+import { languageOption } from './language-option.js';
 import { option, shown } from './option-makers.js';
 import { printOptions, refusePrintContradictions } from './output-options.js';
 import { title } from './values.js';
@@ -17,6 +19,7 @@ interface BookletOptions {
   author?: string;
   licence?: string;
   date?: string;
+  language?: LanguageChoice;
   force?: true;
   json?: true;
   quiet?: true;
@@ -45,6 +48,7 @@ export function addBookletCommand(program: Command, words: Words, io: Io): void 
     shown(option('--date <DAY>', said.date).argParser(dayOf(words)), said.dateDefault).helpGroup(
       printing,
     ),
+    languageOption(words).helpGroup(printing),
     ...printOptions(words),
     shown(option('--force', said.force), words.cli.options.off),
   ];
@@ -60,7 +64,7 @@ async function makeBooklet(
   words: Words,
   io: Io,
 ): Promise<void> {
-  const { output, paper = 'a4', author, licence, date } = options;
+  const { output, paper = 'a4', language = ['en-GB'], author, licence, date } = options;
   refusePrintContradictions(options);
   if (output === undefined) throw new RondureError('usage', { problem: words.booklet.sayWhere });
   if (extname(output).toLowerCase() !== '.pdf') {
@@ -74,14 +78,23 @@ async function makeBooklet(
   const { bundledFontFiles, bundledFonts } = await import('../node/fonts.js');
   const { bookletPdf } = await import('../booklet/booklet-pdf.js');
   const version = packageVersion();
-  const facts = { pattern, words, fonts: await bundledFonts(), author, licence, date, version };
+  const facts = {
+    pattern,
+    words: await wordsIn(language),
+    languages: language,
+    fonts: await bundledFonts(),
+    author,
+    licence,
+    date,
+    version,
+  };
   const { bytes, pages } = await bookletPdf(facts, paper, await bundledFontFiles());
   await writeFileGuarded(output, bytes, writing, io);
   if (options.quiet) return;
   if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);
   const made = { schema: 'rondure-booklet', version: 1, title: pattern.title, file: output };
   const given = { author: author ?? null, licence: licence ?? null, date: date ?? null };
-  io.out(`${JSON.stringify({ ...made, paper, pages, ...given }, null, 2)}\n`);
+  io.out(`${JSON.stringify({ ...made, paper, languages: language, pages, ...given }, null, 2)}\n`);
 }
 
 /** A day of the calendar, as it was typed. */

@@ -1,6 +1,44 @@
+import { en } from './en/index.js';
+import type { Words } from './en/index.js';
+import type { PageWords } from './pages/index.js';
+import type { Language } from './pages/languages.js';
+import { loadPages } from './pages/load.js';
+import { paired } from './pages/pairs.js';
+
 /** The typed message catalogue: every word a person reads. One folder a language. */
 export { en } from './en/index.js';
 export type { Words } from './en/index.js';
 export { languageNames, languages } from './pages/languages.js';
 export type { Language } from './pages/languages.js';
 export type { PageWords } from './pages/index.js';
+
+/** One language, or two side by side: the first leads where only one can stand. */
+export type LanguageChoice = readonly [Language] | readonly [Language, Language];
+
+/**
+ * The catalogue with the words of its pages in other languages; what only the command line says
+ * stays English. Of two languages every text holds both: `onSide` of pages/pairs.ts reads them.
+ */
+export async function wordsIn(choice: LanguageChoice): Promise<Words> {
+  const [first, second] = await Promise.all(choice.map((language) => loadPages[language]()));
+  if (second === undefined) return withPages(first);
+  // Numbers and the notation of lists stand once.
+  const { number, decimal, round, bare, open } = first.lists;
+  const both = paired(first, second);
+  return withPages({ ...both, lists: { ...both.lists, number, decimal, round, bare, open } });
+}
+
+function withPages(pages: PageWords): Words {
+  return {
+    ...en,
+    booklet: { ...en.booklet, ...pages.booklet },
+    chart: { ...en.chart, ...pages.chart, count: pages.lists.number },
+    frame: { ...en.frame, ...pages.frame },
+    lining: { ...en.lining, ...pages.lining },
+    lists: { ...en.lists, ...pages.lists },
+    rounds: { ...en.rounds, ...pages.rounds },
+    sewing: { ...en.sewing, ...pages.sewing },
+    shopping: { ...en.shopping, ...pages.shopping },
+    stringing: { ...en.stringing, ...pages.stringing },
+  };
+}

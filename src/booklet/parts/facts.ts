@@ -1,11 +1,13 @@
 import type { Fonts } from '../../core/draw/font.js';
 import type { Pattern } from '../../core/pattern/schema.js';
-import type { Words } from '../../words/index.js';
+import type { LanguageChoice, Words } from '../../words/index.js';
 
 /** What a booklet is made from. */
 export interface BookletFacts {
   readonly pattern: Pattern;
+  /** In all of `languages`. */
   readonly words: Words;
+  readonly languages: LanguageChoice;
   readonly fonts: Fonts;
   readonly author?: string | undefined;
   readonly licence?: string | undefined;

@@ -60,9 +60,7 @@ function weightText({ pattern, words }: BookletFacts, length: Length): string {
     grams = per === undefined || grams === undefined ? undefined : grams + 1 / per;
   }
   const rest = { beads: length.beads.length, ...metresOf(pattern, length) };
-  return grams === undefined
-    ? say.noWeight(rest)
-    : say.weight({ ...rest, grams });
+  return grams === undefined ? say.noWeight(rest) : say.weight({ ...rest, grams });
 }
 
 const columnMm = (flow: Flow): number => (flow.wide - gapMm) / 2;

@@ -20,8 +20,13 @@ export const booklet = {
     licenceDefault: 'none is stated',
     date: 'day of this edition, YYYY-MM-DD',
     dateDefault: 'no date is printed',
+    language:
+      'language of the pages: cs de en-GB en-US es fr it ja pl ru tr uk zh; two with a comma stand side by side',
+    languageDefault: 'en-GB',
     force: 'replace an earlier booklet of this name',
   },
+  languageForm: (languages: readonly string[]) =>
+    `one of ${languages.join(', ')}, or two different ones such as cs,en-GB`,
   sayWhere: 'Say where the booklet should go: add -o and a name that ends in .pdf.',
   ending: 'a name that ends in .pdf',
   day: 'a day of the calendar written as YYYY-MM-DD, for instance 2026-03-14',

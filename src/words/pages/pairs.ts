@@ -5,6 +5,11 @@
  */
 const [opens, parts, closes] = ['\ufdd0', '\ufdd1', '\ufdd2'];
 
+/** A text without the marks, should a file hold them. */
+export function plain(text: string): string {
+  return text.replace(/[\ufdd0-\ufdd2]/g, '');
+}
+
 /** Which of two languages. */
 export type Side = 0 | 1;
 

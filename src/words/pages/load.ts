@@ -1,0 +1,16 @@
+import type { PageWords } from './index.js';
+import type { Language } from './languages.js';
+
+/** Each language in files of its own: only those that are asked for are read. */
+export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
+  'en-GB': () => english('ukEnglish'),
+  'en-US': () => english('usEnglish'),
+} as never;
+
+async function english(which: 'ukEnglish' | 'usEnglish'): Promise<PageWords> {
+  const [{ englishPages }, spelling] = await Promise.all([
+    import('./english/index.js'),
+    import('./english/spelling.js'),
+  ]);
+  return englishPages(spelling[which]);
+}
