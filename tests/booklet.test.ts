@@ -184,7 +184,7 @@ const wrong: [why: string, argv: string[], code: number, sentence: RegExp][] = [
   ['a day that is none', ['-o', 'DIR/x.pdf', '--date', '2026-02-30'], 2, /--date cannot be/],
   ['an unknown paper', ['-o', 'DIR/x.pdf', '--paper', 'a5'], 2, /a4, letter/],
   ['no author', ['-o', 'DIR/x.pdf', '--author', ' '], 2, /--author cannot be/],
-  ['letters no font has', ['-o', 'DIR/x.pdf', '--author', '作者'], 3, /U\+4F5C/],
+  ['letters no font has', ['-o', 'DIR/x.pdf', '--author', '🐟'], 3, /U\+1F41F/],
   ['somebody else’s file', ['-o', 'DIR/theirs.pdf', '--force'], 5, /did not make/],
 ];
 

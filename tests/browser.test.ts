@@ -10,10 +10,10 @@ import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
 import { readPalette } from '../src/core/palette/read-palette.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { chromiumPath } from '../tools/chromium.js';
+import { chromiumPath } from '../tools/test-tools.js';
 
 // The core has to run in a browser as it stands: bundled for one, given the same pixels, it must
-// make the same bytes. Chromium is asked for by tools/chromium.js before the tests start.
+// make the same bytes. Chromium is asked for by tools/test-tools.js before the tests start.
 
 const palette = `id,name,hex
 r,rust,#b5482a
@@ -44,7 +44,7 @@ let browser: Browser;
 
 beforeAll(async () => {
   const executablePath = chromiumPath();
-  if (!executablePath) throw new Error('Chromium is missing: run node tools/chromium.js');
+  if (!executablePath) throw new Error('Chromium is missing: run node tools/test-tools.js');
   folder = mkdtempSync(join(tmpdir(), 'rondure-browser-'));
   browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '--disable-gpu'] });
 });

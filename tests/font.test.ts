@@ -70,7 +70,7 @@ describe.each([
     expect(() => face.glyph('🐟')).toThrowError(
       expect.objectContaining({
         code: 'glyph-missing',
-        facts: { character: '🐟', code: 'U+1F41F' },
+        facts: { character: '🐟', code: 'U+1F41F', script: undefined, canAdd: false },
       }),
     );
   });

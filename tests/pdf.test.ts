@@ -2,13 +2,11 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { pdfBook } from '../src/booklet/pdf-book.js';
 import { drawText } from '../src/core/draw/text.js';
-import { bundledFontFiles } from '../src/node/fonts.js';
 import { fonts } from './support/panel-sheet.js';
 import { readPdf } from './support/read-pdf.js';
 
 async function sample(): Promise<Uint8Array> {
-  const fontFiles = await bundledFontFiles();
-  const book = await pdfBook({ title: 'Měsíc', subject: 'a test', language: 'en', fontFiles });
+  const book = await pdfBook({ title: 'Měsíc', subject: 'a test', language: 'en', fonts });
   const page = book.page(210, 297);
   const style = { face: fonts.regular, sizeMm: 5 };
   drawText(page, 'AVAST, “Wolf” fiÿ 100 %', style, 20, 30);

@@ -20,7 +20,6 @@ import { addMaterials } from './parts/materials.js';
 import { addRounds } from './parts/rounds.js';
 import { addStringing } from './parts/stringing.js';
 import { pdfBook } from './pdf-book.js';
-import type { FontFiles } from './pdf-book.js';
 import type { PdfSurface } from './pdf-surface.js';
 
 /** What tells a booklet from our other PDFs. */
@@ -35,7 +34,6 @@ export const bookletCreator = 'Rondure booklet';
 export async function bookletPdf(
   given: BookletFacts,
   paper: PrintPaper,
-  fontFiles: FontFiles,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
   const facts = { ...given, pattern: asSaid(given) };
   const { pattern, words } = facts;
@@ -58,7 +56,7 @@ export async function bookletPdf(
     author: facts.author,
     creator: bookletCreator,
     language: facts.languages[0],
-    fontFiles,
+    fonts: facts.fonts,
   });
   const pages = flow.pages.length;
   flow.pages.forEach((page, n) => {

@@ -2,7 +2,6 @@ import { liningPages } from '../core/draw/lining-pages.js';
 import type { LiningSheet } from '../core/draw/lining-piece.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import { pdfBook } from './pdf-book.js';
-import type { FontFiles } from './pdf-book.js';
 
 /**
  * A lining template as a PDF.
@@ -13,7 +12,6 @@ import type { FontFiles } from './pdf-book.js';
 export async function liningPdf(
   sheet: LiningSheet,
   paper: PrintPaper,
-  fontFiles: FontFiles,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
   const { lining, words } = sheet;
   const book = await pdfBook({
@@ -23,7 +21,7 @@ export async function liningPdf(
       cutMm: lining.cutAcrossMm,
     }),
     language: 'en',
-    fontFiles,
+    fonts: sheet.fonts,
   });
   const pages = liningPages(sheet, paper);
   for (const page of pages) {

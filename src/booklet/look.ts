@@ -1,7 +1,7 @@
 import type { Face, Fonts } from '../core/draw/font.js';
 import { printPapers } from '../core/draw/print-sheet.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
-import { mmPerPoint, textWidth, unparted } from '../core/draw/text.js';
+import { mmPerPoint, setInLines, textWidth, unbroken, unparted } from '../core/draw/text.js';
 import type { TextStyle } from '../core/draw/text.js';
 
 /** Dark blue-green of headings and rules: 8:1 and more on white (W3C, WCAG 2.1, 1.4.6). */
@@ -57,30 +57,24 @@ export function lookOf(paper: PrintPaper, fonts: Fonts): Look {
 /** From one baseline to the next. */
 export const lineMm = ({ sizeMm }: TextStyle): number => 1.34 * sizeMm;
 
-/** A text in lines no wider than given: broken at spaces, and a long word where it must be. */
+/** A text in lines no wider than given; a word longer than a line is broken where it must be. */
 export function linesOf(text: string, style: TextStyle, widthMm: number): string[] {
-  const words = unparted(text.replace(/[\p{Cc}\s]+/gu, ' ').trim())
-    .split(' ')
-    .flatMap((word) => pieces(word, style, widthMm));
-  return filled(words, style, widthMm);
+  const whole = unparted(text.replace(/[\p{Cc}\s]+/gu, ' ').trim());
+  const parts = unbroken(whole, style).flatMap((part) => pieces(part, style, widthMm));
+  return setInLines(parts, style, widthMm);
 }
 
 /** Parts that stay whole, set one after the other into lines no wider than given. */
 export function filled(parts: readonly string[], style: TextStyle, widthMm: number): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const part of parts) {
-    const longer = line === '' ? part : `${line} ${part}`;
-    if (line !== '' && textWidth(longer, style) > widthMm) {
-      lines.push(line);
-      line = part;
-    } else line = longer;
-  }
-  return line === '' ? lines : [...lines, line];
+  return setInLines(
+    parts.map((part) => `${part} `),
+    style,
+    widthMm,
+  );
 }
 
 function pieces(word: string, style: TextStyle, widthMm: number): string[] {
-  if (textWidth(word, style) <= widthMm) return [word];
+  if (textWidth(word.trimEnd(), style) <= widthMm) return [word];
   const parts: string[] = [];
   let part = '';
   for (const character of word.normalize('NFC')) {

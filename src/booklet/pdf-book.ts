@@ -1,3 +1,4 @@
+import type { Fonts } from '../core/draw/font.js';
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
 
 /** What a PDF says about itself, and the faces it is lettered with. */
@@ -10,14 +11,8 @@ export interface PdfOptions {
   readonly author?: string | undefined;
   /** What made it; tells one kind of our PDFs from another. */
   readonly creator?: string;
-  /** Bytes of the two TrueType files that the core's `Fonts` were loaded from. */
-  readonly fontFiles: FontFiles;
-}
-
-/** Bytes of the bundled TrueType files. */
-export interface FontFiles {
-  readonly regular: Uint8Array;
-  readonly bold: Uint8Array;
+  /** The faces that the pages are lettered with. */
+  readonly fonts: Fonts;
 }
 
 /** The same input must give the same bytes, so every PDF claims the same date. */
@@ -52,12 +47,16 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
       CreationDate: fixedDate,
     },
   });
-  doc.registerFont('regular', bytes(options.fontFiles.regular));
-  doc.registerFont('bold', bytes(options.fontFiles.bold));
+  const registered = new Set<string>();
+  function useFont(file: string): void {
+    if (!registered.has(file)) doc.registerFont(file, bytes(options.fonts.file(file)));
+    registered.add(file);
+    doc.font(file);
+  }
   return {
     page(widthMm, heightMm) {
       doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
-      return new PdfSurface(doc, widthMm, heightMm);
+      return new PdfSurface(doc, useFont, widthMm, heightMm);
     },
     bookmark(name) {
       doc.outline.addItem(name);

@@ -17,6 +17,8 @@ const sameplaceMm = 0.01;
 export class PdfSurface implements Surface {
   constructor(
     private readonly doc: PDFKit.PDFDocument,
+    /** Makes a font of the document the current one. */
+    private readonly useFont: (file: string) => void,
     readonly widthMm: number,
     readonly heightMm: number,
   ) {}
@@ -66,13 +68,11 @@ export class PdfSurface implements Surface {
   glyphs({ title, sizeMm, ink, glyphs }: GlyphRun): void {
     if (glyphs.length === 0) return;
     this.doc.fillColor(ink).fontSize(pt(sizeMm));
-    const first = glyphs[0];
-    this.doc.font(faceOf(first.glyph.id));
-    const text = title.normalize('NFC').trim();
-    if (this.runsOn(text, glyphs)) return this.text(text, first.x, first.y);
-    for (const { glyph, x, y } of glyphs) {
-      this.doc.font(faceOf(glyph.id));
-      this.text(glyph.character, x, y);
+    for (const piece of ofOneFont(title.normalize('NFC').trim(), glyphs)) {
+      const [first] = piece.glyphs;
+      this.useFont(first.glyph.file);
+      if (this.runsOn(piece)) this.text(piece.text, first.x, first.y);
+      else for (const { glyph, x, y } of piece.glyphs) this.text(glyph.character, x, y);
     }
   }
 
@@ -92,16 +92,14 @@ export class PdfSurface implements Surface {
   endGroup(): void {}
 
   /** Whether a text set in one go puts every letter where the run has it. */
-  private runsOn(text: string, glyphs: GlyphRun['glyphs']): boolean {
-    const { id } = glyphs[0].glyph;
+  private runsOn({ text, glyphs }: Piece): boolean {
     let n = 0;
     let before = '';
     for (const character of text) {
       const given = glyphs[n];
       if (given?.glyph.character === character) {
         const x = glyphs[0].x + this.doc.widthOfString(before, { features }) / pointsPerMm;
-        const near = Math.abs(given.x - x) < sameplaceMm && given.y === glyphs[0].y;
-        if (!near || faceOf(given.glyph.id) !== faceOf(id)) return false;
+        if (Math.abs(given.x - x) >= sameplaceMm || given.y !== glyphs[0].y) return false;
         n++;
       } else if (character.trim() !== '') return false;
       before += character;
@@ -157,5 +155,31 @@ export class PdfSurface implements Surface {
 
 const pt = (mm: number): number => mm * pointsPerMm;
 
-/** `loadFonts` begins the ids of the bold face's glyphs with a b. */
-const faceOf = (glyphId: string): 'bold' | 'regular' => (glyphId[0] === 'b' ? 'bold' : 'regular');
+/** Part of a run whose glyphs are of one font; its text has the spaces that no glyph stands for. */
+interface Piece {
+  readonly text: string;
+  readonly glyphs: GlyphRun['glyphs'];
+}
+
+/** Fonts that surely have a space. */
+const spacedFonts = ['regular', 'bold'];
+
+/** A run in pieces of one font each; only the main fonts set the spaces within them. */
+function ofOneFont(text: string, glyphs: GlyphRun['glyphs']): Piece[] {
+  const pieces: { text: string; glyphs: GlyphRun['glyphs'][number][] }[] = [];
+  const characters = Array.from(text);
+  let at = 0;
+  for (const given of glyphs) {
+    let here = '';
+    while (at < characters.length && characters[at] !== given.glyph.character)
+      here += characters[at++];
+    const last = pieces.at(-1);
+    const same = last?.glyphs[0].glyph.file === given.glyph.file;
+    if (last && same && (here === '' || spacedFonts.includes(given.glyph.file))) {
+      last.text += here + given.glyph.character;
+      last.glyphs.push(given);
+    } else pieces.push({ text: given.glyph.character, glyphs: [given] });
+    at++;
+  }
+  return pieces;
+}

@@ -3,21 +3,16 @@ import type { PrintPaper } from '../core/draw/print-sheet.js';
 import { drawSwatchGuide, guideSheets } from '../core/draw/swatch-guide.js';
 import type { SwatchGuide } from '../core/draw/swatch-guide.js';
 import { pdfBook } from './pdf-book.js';
-import type { FontFiles } from './pdf-book.js';
 
 /**
  * The guide to a swatch as a PDF, a sheet a page.
  *
  * @throws RondureError `glyph-missing`
  */
-export async function swatchGuidePdf(
-  guide: SwatchGuide,
-  paper: PrintPaper,
-  fontFiles: FontFiles,
-): Promise<Uint8Array> {
+export async function swatchGuidePdf(guide: SwatchGuide, paper: PrintPaper): Promise<Uint8Array> {
   const { widthMm, heightMm } = printPapers[paper];
   const said = guide.words.swatch.guide;
-  const about = { title: said.title, subject: said.describe, language: 'en', fontFiles };
+  const about = { title: said.title, subject: said.describe, language: 'en', fonts: guide.fonts };
   const book = await pdfBook(about);
   for (let sheet = 0; sheet < guideSheets; sheet++) {
     drawSwatchGuide(book.page(widthMm, heightMm), sheet, guide);

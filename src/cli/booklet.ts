@@ -1,6 +1,7 @@
 import { extname } from 'node:path';
 import type { Command } from 'commander';
 import { RondureError } from '../core/errors.js';
+import type { FurtherFont } from '../core/draw/font.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import { checkFileFree } from '../node/output-file.js';
 import { packageVersion } from '../node/package-version.js';
@@ -20,6 +21,7 @@ interface BookletOptions {
   licence?: string;
   date?: string;
   language?: LanguageChoice;
+  font?: string[];
   force?: true;
   json?: true;
   quiet?: true;
@@ -49,6 +51,9 @@ export function addBookletCommand(program: Command, words: Words, io: Io): void 
       printing,
     ),
     languageOption(words).helpGroup(printing),
+    shown(option('--font <FILE>', said.font).argParser(gather), said.fontDefault).helpGroup(
+      printing,
+    ),
     ...printOptions(words),
     shown(option('--force', said.force), words.cli.options.off),
   ];
@@ -64,7 +69,7 @@ async function makeBooklet(
   words: Words,
   io: Io,
 ): Promise<void> {
-  const { output, paper = 'a4', language = ['en-GB'], author, licence, date } = options;
+  const { output, paper = 'a4', language = ['en-GB'], font = [], author, licence, date } = options;
   refusePrintContradictions(options);
   if (output === undefined) throw new RondureError('usage', { problem: words.booklet.sayWhere });
   if (extname(output).toLowerCase() !== '.pdf') {
@@ -75,26 +80,36 @@ async function makeBooklet(
   await checkFileFree(output, writing);
   const { readPattern } = await import('../node/read-pattern.js');
   const pattern = await readPattern(file, words);
-  const { bundledFontFiles, bundledFonts } = await import('../node/fonts.js');
+  const { fontsForPages } = await import('../node/fonts.js');
+  const own = await ownFonts(font);
   const { bookletPdf } = await import('../booklet/booklet-pdf.js');
   const version = packageVersion();
   const facts = {
     pattern,
     words: await wordsIn(language),
     languages: language,
-    fonts: await bundledFonts(),
+    fonts: await fontsForPages(language[0], own),
     author,
     licence,
     date,
     version,
   };
-  const { bytes, pages } = await bookletPdf(facts, paper, await bundledFontFiles());
+  const { bytes, pages } = await bookletPdf(facts, paper);
   await writeFileGuarded(output, bytes, writing, io);
   if (options.quiet) return;
   if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);
   const made = { schema: 'rondure-booklet', version: 1, title: pattern.title, file: output };
   const given = { author: author ?? null, licence: licence ?? null, date: date ?? null };
   io.out(`${JSON.stringify({ ...made, paper, languages: language, pages, ...given }, null, 2)}\n`);
+}
+
+/** Every value of an option that is given several times. */
+const gather = (value: string, earlier: readonly string[] = []): string[] => [...earlier, value];
+
+async function ownFonts(files: readonly string[]): Promise<FurtherFont[]> {
+  if (files.length === 0) return [];
+  const { ownFont } = await import('../node/own-font.js');
+  return Promise.all(files.map((file, n) => ownFont(file, n)));
 }
 
 /** A day of the calendar, as it was typed. */

@@ -82,7 +82,7 @@ async function makeLining(file: string, command: Command, words: Words, io: Io):
   const pattern = await readPattern(file, words);
   const panel = options.panel === undefined ? 0 : panelNamed(pattern, options.panel);
   const lining = planLining(pattern, { panel, ...wishOf(options) });
-  const { bundledFontFiles, bundledFonts } = await import('../node/fonts.js');
+  const { bundledFonts } = await import('../node/fonts.js');
   const sheet: LiningSheet = {
     lining,
     title: pattern.title,
@@ -93,9 +93,7 @@ async function makeLining(file: string, command: Command, words: Words, io: Io):
   const paper = options.paper ?? 'a4';
   const { liningPdf } = await import('../booklet/lining-pdf.js');
   const { liningSvg } = await import('../core/draw/lining-svg.js');
-  const made = pdf
-    ? await liningPdf(sheet, paper, await bundledFontFiles())
-    : { bytes: liningSvg(sheet, paper), pages: 1 };
+  const made = pdf ? await liningPdf(sheet, paper) : { bytes: liningSvg(sheet, paper), pages: 1 };
   await writeFileGuarded(output, made.bytes, writing, io);
   if (options.quiet) return;
   const facts = {

@@ -3,7 +3,7 @@ import { RondureError } from '../core/errors.js';
 import { swatchGuideMark, swatchGuideSvg } from '../core/draw/swatch-guide-svg.js';
 import { defaultSize, sizeOf } from '../core/palette/sizes.js';
 import { completeShape } from '../core/shape.js';
-import { bundledFontFiles, bundledFonts } from '../node/fonts.js';
+import { bundledFonts } from '../node/fonts.js';
 import { checkFileFree, writeOutputFile } from '../node/output-file.js';
 import type { Words } from '../words/index.js';
 import type { Io } from './io.js';
@@ -39,9 +39,7 @@ export async function writeGuide(options: SwatchOptions, words: Words, io: Io): 
   const guide = { shape, size: name, fromRound, toRound, markedWedge, words, fonts };
   const { paper } = options;
   const content =
-    kind === 'svg'
-      ? swatchGuideSvg(guide, paper)
-      : await swatchGuidePdf(guide, paper, await bundledFontFiles());
+    kind === 'svg' ? swatchGuideSvg(guide, paper) : await swatchGuidePdf(guide, paper);
   if (!dryRun) {
     io.guard?.(true);
     try {

@@ -13,7 +13,15 @@ export type { GeometryOptions } from './geometry/panel.js';
 export type { Ring } from './geometry/rings.js';
 export type { ChoiceInput, ChoiceResult } from './choice/choose.js';
 export type { BeadWish } from './decide-beads.js';
-export type { Face, Fonts, Glyph } from './draw/font.js';
+export type {
+  Face,
+  FontChoice,
+  FontFiles,
+  Fonts,
+  FurtherFont,
+  Glyph,
+  LineBreaks,
+} from './draw/font.js';
 export type { SampleCard } from './draw/sample-card.js';
 export type { LiningSheet } from './draw/lining-piece.js';
 export type { PrintPaper } from './draw/print-sheet.js';

@@ -1,4 +1,5 @@
 import type { Face, Glyph } from './font.js';
+import { breaksBetweenLetters } from './script.js';
 import type { GlyphRun, Surface } from './surface.js';
 
 /** Millimetres in a typographic point: 1/72 inch of 25.4 mm. */
@@ -60,24 +61,38 @@ export function shortened(text: string, style: TextStyle, widthMm: number): stri
 
 /** The same text, in which no line ends between a number and its unit. */
 export function unparted(text: string): string {
-  return text.replace(/(\d) (mm|cm|in|%)(?!\w)/g, '$1\u00a0$2');
+  return text.replace(/(\d) (mm|cm|in|g|m|мм|см|г|м|%)(?![\p{L}\d])/gu, '$1\u00a0$2');
 }
 
-/** A text broken at spaces into lines no wider than given; a longer word is shortened. */
-export function wrapped(text: string, style: TextStyle, widthMm: number): string[] {
+/** A text in the parts that stay whole on a line, the spaces between them at their ends. */
+export function unbroken(text: string, { face }: TextStyle): string[] {
+  if (!face.lineBreaks || !breaksBetweenLetters(text)) return text.split(/(?<= )(?! )/);
+  const parts: string[] = [];
+  let from = 0;
+  for (const to of face.lineBreaks(text)) {
+    parts.push(text.slice(from, to));
+    from = to;
+  }
+  return parts;
+}
+
+/** Parts set one after the other into lines no wider than given. */
+export function setInLines(parts: readonly string[], style: TextStyle, widthMm: number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(' ')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (line !== '' && textWidth(longer, style) > widthMm) {
-      lines.push(shortened(line, style, widthMm));
-      line = word;
-    } else {
-      line = longer;
-    }
+  for (const part of parts) {
+    if (line !== '' && textWidth((line + part).trimEnd(), style) > widthMm) {
+      lines.push(line.trimEnd());
+      line = part;
+    } else line += part;
   }
-  if (line !== '') lines.push(shortened(line, style, widthMm));
-  return lines;
+  return line.trimEnd() === '' ? lines : [...lines, line.trimEnd()];
+}
+
+/** A text in lines no wider than given; a longer word is shortened. */
+export function wrapped(text: string, style: TextStyle, widthMm: number): string[] {
+  const lines = setInLines(unbroken(text, style), style, widthMm);
+  return lines.map((line) => shortened(line, style, widthMm));
 }
 
 /** Origin that puts a glyph's ink, or for digits and capitals their cap height, centred on x, y. */

@@ -23,6 +23,8 @@ export const booklet = {
     language:
       'language of the pages: cs de en-GB en-US es fr it ja pl ru tr uk zh; two with a comma stand side by side',
     languageDefault: 'en-GB',
+    font: 'your own .ttf or .otf for letters that the bundled fonts lack; may be given again',
+    fontDefault: 'Noto Sans: Latin, Greek, Cyrillic, Japanese, Chinese',
     force: 'replace an earlier booklet of this name',
   },
   languageForm: (languages: readonly string[]) =>

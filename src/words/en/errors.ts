@@ -132,8 +132,30 @@ export const errors = {
     `The palette has no bead ${f.row}: its beads are numbered 1 to ${f.rows}.`,
   'weights-impossible': (f: { row: number; got: number }) =>
     `Stitch ${f.row} has the weight ${f.got}: a weight is 0 or more.`,
-  'glyph-missing': (f: { character: string; code: string }) =>
-    `The bundled lettering has no "${f.character}" (${f.code}): leave that character out of the title and of the bead names.`,
+  'glyph-missing': (f: {
+    character: string;
+    code: string;
+    script: string | undefined;
+    canAdd: boolean;
+  }) =>
+    `The bundled lettering has no "${f.character}" (${f.code}${f.script === undefined ? '' : `, ${f.script} script`}): ${
+      f.canAdd
+        ? `give a font that has it with --font, or leave that character out of title and names.`
+        : 'leave that character out of the title and of the bead names.'
+    }`,
+  'script-unset': (f: { character: string; code: string; script: string | undefined }) =>
+    `"${f.character}" (${f.code}) is a letter of the ${f.script ?? 'unknown'} script, whose letters join or run from right to left, which cannot be set yet: write that title or name in another script.`,
+  'font-unreadable': (f: { file: string; why: 'kind' | 'collection' | 'web' | 'damaged' }) =>
+    `The font ${f.file} cannot be used: ${
+      {
+        kind: 'it is neither a TrueType nor an OpenType font',
+        collection: 'it is a collection of fonts, take a single one out of it',
+        web: 'it is a web font, take the .ttf or .otf of it',
+        damaged: 'its tables are damaged',
+      }[f.why]
+    }. Give a .ttf or .otf file.`,
+  'font-forbids': (f: { file: string }) =>
+    `The font ${f.file} may not be put into documents in part (so its OS/2 table says, fsType): take a font whose licence allows it, for instance one under the SIL Open Font License.`,
   'rounds-none': (f: { where: string }) =>
     `${f.where} holds no list of rounds: a round should start with R1, R2 and so on, then a colon.`,
   'rounds-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,

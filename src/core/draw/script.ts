@@ -1,0 +1,87 @@
+/** Scripts by their Unicode names (UAX #24), those that are set letter by letter. */
+const plainScripts = [
+  'Latin',
+  'Cyrillic',
+  'Greek',
+  'Han',
+  'Hiragana',
+  'Katakana',
+  'Hangul',
+  'Bopomofo',
+  'Armenian',
+  'Georgian',
+  'Ethiopic',
+  'Cherokee',
+  'Canadian_Aboriginal',
+  'Tifinagh',
+  'Yi',
+  'Osage',
+  'Vai',
+  'Glagolitic',
+  'Gothic',
+  'Ogham',
+  'Runic',
+];
+
+/**
+ * Scripts whose letters join, move or run from right to left: to set them one by one would spell
+ * them wrongly (The Unicode Standard, chapters 9 and 12 to 17).
+ */
+const shapedScripts = [
+  'Arabic',
+  'Hebrew',
+  'Syriac',
+  'Thaana',
+  'Nko',
+  'Adlam',
+  'Mongolian',
+  'Devanagari',
+  'Bengali',
+  'Gurmukhi',
+  'Gujarati',
+  'Oriya',
+  'Tamil',
+  'Telugu',
+  'Kannada',
+  'Malayalam',
+  'Sinhala',
+  'Thai',
+  'Lao',
+  'Tibetan',
+  'Myanmar',
+  'Khmer',
+  'Javanese',
+  'Balinese',
+  'Sundanese',
+  'Tai_Tham',
+  'Tai_Le',
+  'New_Tai_Lue',
+  'Tai_Viet',
+  'Meetei_Mayek',
+  'Ol_Chiki',
+  'Limbu',
+  'Lepcha',
+  'Batak',
+  'Buginese',
+  'Cham',
+];
+
+const tests = [...plainScripts, ...shapedScripts].map(
+  (name) => [name.replaceAll('_', ' '), new RegExp(`^\\p{Script=${name}}`, 'u')] as const,
+);
+const shaped = new RegExp(`^[${shapedScripts.map((name) => `\\p{Script=${name}}`).join('')}]`, 'u');
+
+/** The Unicode script of a character, by its English name; undefined where it has none of its own. */
+export function scriptOf(character: string): string | undefined {
+  return tests.find(([, test]) => test.test(character))?.[0];
+}
+
+/** Whether a character may be set without regard to its neighbours. */
+export function setLetterByLetter(character: string): boolean {
+  return !shaped.test(character);
+}
+
+/** Whether lines of a text may end between its letters, without a space. */
+export function breaksBetweenLetters(text: string): boolean {
+  return /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u.test(text);
+}
