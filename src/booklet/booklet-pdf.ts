@@ -1,7 +1,5 @@
-import { drawChart } from '../core/draw/chart.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import type { PanelSheet } from '../core/draw/sheet.js';
-import { shiftedDown } from '../core/draw/shifted.js';
 import { drawText, mmPerPoint, shortened, textWidth } from '../core/draw/text.js';
 import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
@@ -11,9 +9,9 @@ import { Flow } from './flow.js';
 import type { FlowPage } from './flow.js';
 import { lookOf, quiet } from './look.js';
 import { addBefore } from './parts/before.js';
+import { addChart } from './parts/chart.js';
 import { addCover } from './parts/cover.js';
 import { addCautions, addLast } from './parts/ending.js';
-import { partName, whereOf } from './parts/facts.js';
 import type { BookletFacts } from './parts/facts.js';
 import { addMakingUp } from './parts/making-up.js';
 import { addMaterials } from './parts/materials.js';
@@ -88,17 +86,6 @@ function sheetOf({ pattern, words, fonts }: BookletFacts, panel: number): PanelS
   const { startDegrees } = pattern.panels[panel];
   const geometry = panelGeometry(pattern.shape, { startDegrees });
   return { pattern, panel, geometry, footprints: panelFootprints(geometry), words, fonts };
-}
-
-/** The chart as large as the page allows, above its foot. */
-function addChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
-  const { chart: part } = facts.words.booklet.parts;
-  const { panel } = sheet;
-  flow.page(
-    whereOf(facts, part, panel),
-    (surface) => drawChart(shiftedDown(surface, flow.look.heightMm - 10, 2), sheet),
-    partName(facts, part, panel),
-  );
 }
 
 /** Title, part, panel and length on the left, the page number on the right. */

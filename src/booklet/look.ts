@@ -22,6 +22,8 @@ export interface Look {
   readonly top: number;
   /** Where running text ends; the foot stands below. */
   readonly bottom: number;
+  /** Beads on charts are at least this large, or the chart is enlarged over several pages. */
+  readonly leastBeadMm: number;
   readonly body: TextStyle;
   readonly strong: TextStyle;
   readonly small: TextStyle;
@@ -46,6 +48,7 @@ export function lookOf(paper: PrintPaper, fonts: Fonts): Look {
     right: widthMm - 20,
     top: 18,
     bottom: heightMm - 18,
+    leastBeadMm: 4,
     body: style(fonts.regular, 12),
     strong: style(fonts.bold, 12),
     small: style(fonts.regular, 10, quiet),

@@ -4,8 +4,6 @@ import { RondureError } from '../core/errors.js';
 import type { FurtherFont } from '../core/draw/font.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import { checkFileFree } from '../node/output-file.js';
-import { packageVersion } from '../node/package-version.js';
-import { wordsIn } from '../words/index.js';
 import type { LanguageChoice, Words } from '../words/index.js';
 import type { Io } from './io.js';
 import { languageOption } from './language-option.js';
@@ -59,11 +57,11 @@ export function addBookletCommand(program: Command, words: Words, io: Io): void 
   ];
   for (const one of options) command.addOption(one);
   command.action(async (file: string) =>
-    makeBooklet(file, command.opts<BookletOptions>(), words, io),
+    writeBooklet(file, command.opts<BookletOptions>(), words, io),
   );
 }
 
-async function makeBooklet(
+async function writeBooklet(
   file: string,
   options: BookletOptions,
   words: Words,
@@ -80,21 +78,10 @@ async function makeBooklet(
   await checkFileFree(output, writing);
   const { readPattern } = await import('../node/read-pattern.js');
   const pattern = await readPattern(file, words);
-  const { fontsForPages } = await import('../node/fonts.js');
-  const own = await ownFonts(font);
-  const { bookletPdf } = await import('../booklet/booklet-pdf.js');
-  const version = packageVersion();
-  const facts = {
-    pattern,
-    words: await wordsIn(language),
-    languages: language,
-    fonts: await fontsForPages(language[0], own),
-    author,
-    licence,
-    date,
-    version,
-  };
-  const { bytes, pages } = await bookletPdf(facts, paper);
+  const { makeBooklet } = await import('./make-booklet.js');
+  const fonts = await ownFonts(font);
+  const wish = { paper, languages: language, fonts, author, licence, date };
+  const { bytes, pages } = await makeBooklet(pattern, wish);
   await writeFileGuarded(output, bytes, writing, io);
   if (options.quiet) return;
   if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);

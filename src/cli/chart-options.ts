@@ -2,6 +2,8 @@ import type { Command } from 'commander';
 import { defaultDetail } from '../core/importance/stitch-importance.js';
 import { darkWinsFromCover } from '../core/sampling/drawing.js';
 import type { Words } from '../words/index.js';
+import { bookletOptions } from './booklet-option.js';
+import type { BookletOptions } from './booklet-option.js';
 import { frameOptions } from './frame-options.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions, writeOptions } from './output-options.js';
@@ -13,7 +15,7 @@ import type { ThreadOptions } from './thread-options.js';
 import { list, shift, title } from './values.js';
 
 /** The options of `chart` as commander hands them over; keys are the long names in camel case. */
-export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions {
+export interface ChartOptions extends ShapeOptions, OutputOptions, ThreadOptions, BookletOptions {
   beads?: string;
   colours: number;
   colors?: number;
@@ -75,6 +77,7 @@ export function addChartOptions(command: Command, words: Words): Command {
     ...frameOptions(words),
     shown(option('--title <TEXT>', said.title).argParser(title('--title')), said.titleDefault),
     ...threadOptions(words),
+    ...bookletOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
   ];

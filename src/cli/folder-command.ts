@@ -3,6 +3,13 @@ import { colourChanges } from '../core/texts/runs.js';
 import { threadWarnings } from '../core/thread/fit.js';
 import { checkOutputFree } from '../node/output-folder.js';
 import type { Words } from '../words/index.js';
+import {
+  bookletAmong,
+  bookletFile,
+  olderBooklet,
+  refuseBookletContradictions,
+} from './booklet-option.js';
+import type { BookletOptions } from './booklet-option.js';
 import type { Io } from './io.js';
 import type { OutputOptions } from './output-options.js';
 import { Progress } from './progress.js';
@@ -25,12 +32,13 @@ export interface Made {
  * folder can be written, make the pattern, draw and write its files, and tell what was done.
  */
 export async function runFolderCommand(
-  options: OutputOptions & ThreadOptions,
+  options: OutputOptions & ThreadOptions & BookletOptions,
   words: Words,
   io: Io,
   make: (progress: Progress) => Promise<Made>,
 ): Promise<void> {
   refuseThreadContradictions(options);
+  refuseBookletContradictions(options);
   const progress = new Progress(io.progress, options.quiet === true || options.json === true);
   const folder = options.dryRun ? undefined : options.output;
   const force = options.force === true;
@@ -50,6 +58,11 @@ export async function runFolderCommand(
       const drawn = await patternFiles(pattern, words, (step) =>
         progress.say(words.cli.steps[step]),
       );
+      if (options.booklet) {
+        progress.say(words.cli.steps.booklet);
+        drawn.set(bookletFile, await bookletAmong(pattern, options));
+      }
+      report.warnings.push(...olderBooklet(folder, options));
       progress.say(words.cli.steps.writing);
       await writeSet(folder, drawn, { force }, io);
       files = [...drawn.keys()].sort();

@@ -98,7 +98,15 @@ groupOf['--swatch'] = 'shape';
 for (const name of measured) groupOf[name] = 'measured';
 for (const name of ['--measured', '--allowance', '--ease', '--opening', '--gap'])
   groupOf[name] = 'making';
-const printing = ['--title', '--json', '--quiet', '--force', '--dry-run'];
+const printing = [
+  '--title',
+  '--booklet',
+  '--language',
+  '--json',
+  '--quiet',
+  '--force',
+  '--dry-run',
+];
 for (const name of printing) groupOf[name] = 'printing';
 for (const name of ['--thread-per-stitch', '--thread-diameter', '--thread-tex', '--thread-name'])
   groupOf[name] = 'thread';

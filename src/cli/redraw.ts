@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
 import { patternReport } from '../core/pattern/report.js';
 import type { Words } from '../words/index.js';
+import { bookletOptions } from './booklet-option.js';
+import type { BookletOptions } from './booklet-option.js';
 import { runFolderCommand } from './folder-command.js';
 import type { Io } from './io.js';
 import { option } from './option-makers.js';
@@ -22,12 +24,17 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
   const options = [
     swatchOption(words),
     ...threadOptions(words),
+    ...bookletOptions(words),
     ...printOptions(words),
     ...writeOptions(words),
   ];
   for (const one of options) command.addOption(one);
   command.action(async (file: string) => {
-    const options = withFolder(command.opts<OutputOptions & ThreadOptions>(), file, words);
+    const options = withFolder(
+      command.opts<OutputOptions & ThreadOptions & BookletOptions>(),
+      file,
+      words,
+    );
     refuseOutputContradictions(options, words);
     // Read first: a slip in pattern.json is worth more than what it makes of its folder.
     const { readPattern } = await import('../node/read-pattern.js');

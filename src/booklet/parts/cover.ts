@@ -3,11 +3,19 @@ import type { TextStyle } from '../../core/draw/text.js';
 import { acrossMm } from '../../core/geometry/edge.js';
 import { panelGeometry } from '../../core/geometry/panel.js';
 import { beadCounts, lettersInWorkingOrder } from '../../core/pattern/stitches.js';
+import type { Pattern } from '../../core/pattern/schema.js';
+import { projectLevel } from '../../core/texts/level.js';
+import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
 import { accent, lineMm, linesOf } from '../look.js';
 import { drawWorkedBeads } from '../worked-beads.js';
 import { whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
+
+/** What kind of project it is. */
+export function levelText(pattern: Pattern, { booklet }: Words): string {
+  return booklet.level[projectLevel(pattern)];
+}
 
 /** Title, the worked panels, size and author. */
 export function addCover(flow: Flow, facts: BookletFacts): void {
@@ -29,6 +37,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
   const below = [
     say.size({ acrossMm: acrossMm(shape) }),
     pattern.swatch ? say.sizeFrom.swatch : say.sizeFrom.model,
+    levelText(pattern, words),
     say.amounts({
       panels: pattern.panels.length,
       rounds: shape.rounds,

@@ -1,4 +1,5 @@
 import type { Flow } from '../flow.js';
+import { levelText } from './cover.js';
 import { whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
@@ -17,6 +18,7 @@ export function addLast(flow: Flow, facts: BookletFacts): void {
   const { last: heading } = words.booklet.parts;
   flow.part({ heading, where: whereOf(facts, heading) });
   flow.titled(say.title, [pattern.title]);
+  flow.titled(words.booklet.level.title, [levelText(pattern, words)]);
   if (author !== undefined) flow.titled(say.author, [author]);
   if (date !== undefined) flow.titled(say.date, [date]);
   flow.titled(say.licence, [licence ?? say.noLicence]);

@@ -51,17 +51,29 @@ export function addStringing(flow: Flow, facts: BookletFacts, panel: number): vo
 }
 
 /** Beads, grams (where they are known of every bead), metres. */
-function weightText({ pattern, words }: BookletFacts, length: Length): string {
+function weightText(facts: BookletFacts, length: Length): string {
+  const { pattern, words } = facts;
   const say = words.booklet.stringing;
+  const grams = gramsOf(facts, length.beads);
+  const rest = { beads: length.beads.length, ...metresOf(pattern, length) };
+  return grams === undefined
+    ? say.noWeight(rest)
+    : `${say.weight({ ...rest, grams })} ${say.weigh}`;
+}
+
+/** What beads weigh; undefined where it is not known of every one. */
+function gramsOf({ pattern }: BookletFacts, letters: string): number | undefined {
   const perGram = new Map(pattern.beads.map((bead) => [bead.letter, perGramOf(bead)]));
   let grams: number | undefined = 0;
-  for (const letter of length.beads) {
+  for (const letter of letters) {
     const per = perGram.get(letter);
-    grams = per === undefined || grams === undefined ? undefined : grams + 1 / per;
+    grams = plus(grams, per === undefined ? undefined : 1 / per);
   }
-  const rest = { beads: length.beads.length, ...metresOf(pattern, length) };
-  return grams === undefined ? say.noWeight(rest) : say.weight({ ...rest, grams });
+  return grams;
 }
+
+const plus = (one: number | undefined, other: number | undefined): number | undefined =>
+  one === undefined || other === undefined ? undefined : one + other;
 
 const columnMm = (flow: Flow): number => (flow.wide - gapMm) / 2;
 
@@ -69,15 +81,17 @@ function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: L
   const { pattern, words } = facts;
   const say = words.booklet.stringing;
   const of = pattern.panels[panel];
+  let grams: number | undefined = 0;
   return strungRounds(pattern.shape, of, length).flatMap(({ round, marks, beads, total }) => {
     const part = marks.length < of.rounds[round - 1].length;
+    grams = plus(grams, gramsOf(facts, beads));
     const body = runPieces(strungText(marks, round));
     const runs = filled(body, flow.look.body, columnMm(flow) - indentMm);
     return [
       {
         kind: 'round' as const,
         text: say.round({ round, beads: beads.length, part }),
-        total: say.total(total),
+        total: grams === undefined ? say.total(total) : say.totalGrams({ total, grams }),
       },
       ...runs.map((text) => ({ kind: 'runs' as const, text })),
     ];

@@ -4,7 +4,7 @@ import { stitchesBefore } from '../shape.js';
 import { blankPage, drawnShare, markHoleShare } from './blank-page.js';
 import type { BlankPage } from './blank-page.js';
 import { black, white } from './cells.js';
-import { drawMarks } from './chart.js';
+import { drawMarks } from './panel-drawing.js';
 import { panelLines } from './panel-lines.js';
 import { marginMm } from './paper.js';
 import type { PanelSheet } from './sheet.js';

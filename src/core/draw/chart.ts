@@ -1,29 +1,14 @@
-import { holeRadius } from '../geometry/edge.js';
-import { stitchesBefore } from '../shape.js';
-import {
-  black,
-  cellLine,
-  drawBareDots,
-  drawLetters,
-  drawPairBars,
-  drawPill,
-  drawStrongLines,
-  pillPerDigit,
-  white,
-} from './cells.js';
 import { legendOf } from './chart-legend.js';
 import { notesOf } from './chart-notes.js';
 import { drawFrameMark, frameLiftMm, frameMarker } from './frame-mark.js';
 import { drawHeading, headingMm } from './heading.js';
-import { panelLines } from './panel-lines.js';
-import { pairBars } from './pair-bars.js';
+import { drawMarks, drawPanel } from './panel-drawing.js';
 import { fitPanel } from './panel-view.js';
-import type { Marks, PanelView } from './panel-view.js';
 import { marginMm, papers, smallestPaper } from './paper.js';
 import type { Paper } from './paper.js';
 import { cellKinds, panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
-import type { Polyline, Surface } from './surface.js';
+import type { Surface } from './surface.js';
 import { SvgSurface, unescapeXml, escapeXml } from './svg-surface.js';
 import { drawText, mmPerPoint, textWidth } from './text.js';
 
@@ -67,7 +52,7 @@ function layOut(
 }
 
 /** What a letter has to itself: the stitch as a square, less where it is long and thin. */
-function cellSize(sheet: PanelSheet, scale: number): number {
+export function cellSize(sheet: PanelSheet, scale: number): number {
   const { stitchWidthMm: w, roundHeightMm: h } = sheet.geometry.shape;
   return scale * Math.min(Math.sqrt(w * h), 1.25 * Math.min(w, h));
 }
@@ -79,6 +64,11 @@ export function chartPaper(sheet: PanelSheet): Paper {
     const { cellMm } = layOut(sheet, kinds, paper.widthMm, paper.heightMm);
     return cellMm >= leastCellMm;
   });
+}
+
+/** How large a bead is drawn on a page of this size, millimetres. */
+export function chartBeadMm(sheet: PanelSheet, widthMm: number, heightMm: number): number {
+  return layOut(sheet, cellKinds(sheet), widthMm, heightMm).cellMm;
 }
 
 /** The chart's title, with the panel's name where a pattern has two. */
@@ -148,134 +138,4 @@ export function drawChart(surface: Surface, sheet: PanelSheet): void {
   const gap = Math.min(8, spare * 0.46);
   legend.draw(surface, marginMm, panelBottom + gap);
   notes.draw(surface, marginMm, panelBottom + gap + legend.heightMm + gap);
-}
-
-function drawPanel(
-  surface: Surface,
-  sheet: PanelSheet,
-  kinds: readonly CellKind[],
-  view: PanelView,
-  cellMm: number,
-): void {
-  const { geometry, footprints, fonts, words } = sheet;
-  const { centres, shape } = geometry;
-  const { scale, centreX, centreY } = view;
-  const onPage = (line: Polyline) =>
-    Float64Array.from(line, (v, p) => (p % 2 === 0 ? centreX : centreY) + scale * v);
-  const at = (s: number): [number, number] => [
-    centreX + scale * centres[2 * s],
-    centreY + scale * centres[2 * s + 1],
-  ];
-  const firsts = new Set<number>();
-  for (let r = 1; r <= shape.rounds; r++) firsts.add(stitchesBefore(shape, r));
-
-  surface.beginGroup('cells', words.chart.groups.panel);
-  for (const { fill, stitches } of kinds) {
-    const rings = stitches.flatMap((s) => footprints.rings(s).map(onPage));
-    surface.fillPath(rings, { fill, outline: cellLine });
-  }
-  surface.endGroup();
-
-  const lines = panelLines(geometry, footprints);
-  surface.beginGroup('wedge-lines');
-  surface.strokePath(lines.wedges.map(onPage), { stroke: black, widthMm: 0.26 });
-  surface.endGroup();
-  drawStrongLines(surface, lines.fives.map(onPage), 0.32, 'five-lines');
-  drawStrongLines(
-    surface,
-    lines.start.map(onPage),
-    0.5,
-    'start-line',
-    words.chart.groups.startLine,
-  );
-  const hole = scale * holeRadius(shape);
-  surface.circle(centreX, centreY, hole, { fill: white, outline: cellLine });
-  drawPairBars(
-    surface,
-    pairBars(geometry, cellMm / scale).map(onPage),
-    0.14 * cellMm,
-    'pairs',
-    words.chart.groups.pairs,
-  );
-
-  const narrowMm = scale * Math.min(shape.stitchWidthMm, shape.roundHeightMm);
-  const capMm = Math.min(5, 0.58 * cellMm, 0.66 * narrowMm);
-  const smallMm = Math.min(3.4, 0.46 * cellMm);
-  const digitMm = Math.min(3, 0.41 * cellMm);
-  const lift = (digitMm * pillPerDigit + 0.1 * cellMm + smallMm) / 2;
-  // Round 2 begins close to the first stitch of all: its letter and number step back a little.
-  const second = stitchesBefore(shape, 2);
-  const firstAt = (s: number): [number, number] => {
-    const [x, y] = at(s);
-    if (s !== second) return [x, y];
-    const [fromX, fromY] = at(0);
-    const back = (0.14 * cellMm) / Math.hypot(x - fromX, y - fromY);
-    return [x + back * (x - fromX), y + back * (y - fromY)];
-  };
-  surface.beginGroup('letters');
-  for (const { mark, bead, ink, stitches } of kinds) {
-    const ordinary = stitches.filter((s) => !firsts.has(s)).map(at);
-    const first = stitches
-      .filter((s) => firsts.has(s))
-      .map((s): [number, number] => [
-        firstAt(s)[0],
-        firstAt(s)[1] + (s === 0 ? 0 : lift - smallMm / 2),
-      ]);
-    if (bead) {
-      const title = words.chart.cells({ letter: mark, name: bead.name, count: stitches.length });
-      drawLetters(surface, title, mark, { face: fonts.bold, capMm, ink }, ordinary);
-      drawLetters(
-        surface,
-        title,
-        mark,
-        { face: fonts.bold, capMm: smallMm, ink, tight: true },
-        first,
-      );
-    } else if (mark === '.') {
-      drawBareDots(surface, [...ordinary, ...first], 0.2 * cellMm);
-    }
-  }
-  surface.endGroup();
-  surface.beginGroup('numbers', words.chart.groups.numbers);
-  let r = 0;
-  for (const s of firsts) {
-    const [x, y] = firstAt(s);
-    r++;
-    if (r > 1)
-      drawPill(surface, fonts.bold, r, x, y - lift + (digitMm * pillPerDigit) / 2, digitMm);
-  }
-  // The first stitch of all has the least room: its number stands in the hole beside it.
-  const [firstX, firstY] = at(0);
-  const reach = Math.hypot(firstX - centreX, firstY - centreY);
-  const inner = reach - 0.72 * smallMm - 0.5 * pillPerDigit * digitMm - 0.05 * cellMm;
-  const share = Math.max(0, inner) / reach;
-  const besideX = centreX + share * (firstX - centreX);
-  const besideY = centreY + share * (firstY - centreY);
-  drawPill(surface, fonts.bold, 1, besideX, besideY, digitMm);
-  surface.endGroup();
-}
-
-export function drawMarks(
-  surface: Surface,
-  sheet: PanelSheet,
-  { centreX, centreY }: PanelView,
-  marks: Marks,
-  label: { face: PanelSheet['fonts']['bold']; sizeMm: number },
-): void {
-  const { chart } = sheet.words;
-  const onPage = (line: Polyline) =>
-    Float64Array.from(line, (v, p) => (p % 2 === 0 ? centreX : centreY) + v);
-  const word = (text: string, { x, y }: { x: number; y: number }) => {
-    const baseline = centreY + y + label.sizeMm * 0.26;
-    drawText(surface, text, label, centreX + x, baseline, 'middle');
-  };
-  surface.beginGroup('start', chart.groups.start);
-  surface.fillPath([onPage(marks.triangle)], { fill: black });
-  word(chart.start, marks.startWord);
-  surface.endGroup();
-  surface.beginGroup('direction', chart.groups.direction);
-  surface.strokePath([onPage(marks.arrow)], { stroke: black, widthMm: 0.9 });
-  surface.fillPath([onPage(marks.arrowHead)], { fill: black });
-  word(chart.direction, marks.directionWord);
-  surface.endGroup();
 }

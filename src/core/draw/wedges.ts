@@ -109,27 +109,38 @@ export function wedgesSvg(sheet: PanelSheet): string {
   }
   const marks = marksByStitch(kinds);
   for (let wedge = 0; wedge < wedges; wedge++) {
-    drawTriangle(surface, sheet, marks, wedge, layout);
+    drawTriangle(surface, sheet, marks, wedge, layout.tops[wedge], layout.cellMm);
   }
   legend.draw(surface, marginMm, layout.legendTop);
   return surface.toString();
 }
 
-function marksByStitch(kinds: readonly CellKind[]): Map<number, CellKind> {
+/** How each stitch of a panel is drawn. */
+export function marksByStitch(kinds: readonly CellKind[]): Map<number, CellKind> {
   return new Map(kinds.flatMap((kind) => kind.stitches.map((s) => [s, kind] as const)));
 }
 
-function drawTriangle(
+/** What stands beside a triangle and above it, millimetres. */
+export const triangleAround = { side: sideMm, above: aboveMm } as const;
+
+/**
+ * One wedge as a triangle with its row numbers, its name and the way to read.
+ *
+ * @param kindOf of `marksByStitch`
+ * @param wedge 0-based
+ * @param top middle of the rim's upper border
+ */
+export function drawTriangle(
   surface: Surface,
   sheet: PanelSheet,
   kindOf: ReadonlyMap<number, CellKind>,
   wedge: number,
-  { tops, cellMm }: Layout,
+  top: { readonly x: number; readonly y: number },
+  cellMm: number,
 ): void {
   const { geometry, words, fonts } = sheet;
   const { shape, direction } = geometry;
   const { rounds } = shape;
-  const top = tops[wedge];
   const name = `wedge-${wedge + 1}`;
   const middleX = (r: number, j: number) => top.x + direction * (j - (r - 1) / 2) * cellMm;
   const middleY = (r: number) => top.y + (rounds - r + 0.5) * cellMm;

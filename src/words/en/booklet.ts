@@ -13,6 +13,7 @@ export const booklet = {
 `,
   options: {
     output: 'the new file: its name ends in .pdf',
+    among: 'make booklet.pdf too: everything on pages to print (A4)',
     paper: 'paper to print on',
     author: 'who made the pattern, for the cover and the last page',
     authorDefault: 'no author is named',
@@ -27,6 +28,7 @@ export const booklet = {
     fontDefault: 'Noto Sans: Latin, Greek, Cyrillic, Japanese, Chinese',
     force: 'replace an earlier booklet of this name',
   },
+  languageAlone: 'Only the booklet has a language: add --booklet, or leave --language out.',
   languageForm: (languages: readonly string[]) =>
     `one of ${languages.join(', ')}, or two different ones such as cs,en-GB`,
   sayWhere: 'Say where the booklet should go: add -o and a name that ends in .pdf.',

@@ -111,6 +111,7 @@ export const cli = {
     choosing: 'Choosing beads …',
     drawing: 'Drawing the chart …',
     rendering: 'Painting the panel …',
+    booklet: 'Setting the booklet …',
     writing: 'Writing the files …',
   },
   summary: {

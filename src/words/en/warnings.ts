@@ -2,6 +2,8 @@ import { swatch } from './swatch.js';
 
 /** One sentence for each warning code: what was noticed, and the cure. */
 export const warnings = {
+  'booklet-of-before': (f: { file: string }) =>
+    `${f.file} in the folder was left as it is and may be of the pattern before: make it again with rondure booklet, or add --booklet.`,
   'polygon-stretches': (f: { increase: string; lean: number }) =>
     `With the increase in the ${f.increase} stitch and a lean of ${f.lean} the corners of a polygon drift from round to round: the drawn outline is only a rough guide; --outline circle fits better.`,
   'panel-cups': (f: { wedges: number; flatWedges: number }) =>

@@ -2,6 +2,7 @@ import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
 import { lists as listsIn } from './lists.js';
 import { making } from './making.js';
+import { enlarged, level, wedgeChart } from './sheets.js';
 import type { English } from './spelling.js';
 
 /** What stands on the pages of a booklet that no other file says. */
@@ -85,6 +86,10 @@ export const booklet = (english: English) => {
           ? `${lists.round(f.round)}, part: ${lists.beads(f.beads)}`
           : `${lists.round(f.round)}: ${lists.beads(f.beads)}`,
       total: (total: number) => `total ${lists.number(total)}`,
+      totalGrams: (f: { total: number; grams: number }) =>
+        `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+      weigh:
+        'The grams beside a total are those of the beads strung so far: weigh the thread before you begin and take its weight away. The scales must show tenths of a gram; beads of one jar differ, so that the count decides.',
       tick: 'Down the left column first, then the right one; in each line from the left. Tick a box when its line is on the thread, and count at every total.',
       weight: (f: { beads: number; grams: number; metres: number; threadM: number }) =>
         `${lists.beads(f.beads)} in all; strung they weigh about ${fixed(f.grams, 1)} g without the thread and are about ${fixed(f.metres, 2)} m long. Working them takes about ${fixed(f.threadM, 1)} m of thread, tails and reserve included.`,
@@ -97,6 +102,9 @@ export const booklet = (english: English) => {
     },
 
     making: making(english),
+    enlarged: enlarged(english),
+    wedgeChart: wedgeChart(english),
+    level: level(english),
 
     last: {
       title: 'Title',

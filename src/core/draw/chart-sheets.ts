@@ -1,0 +1,121 @@
+import { finishedEdge, ringLine } from '../geometry/edge.js';
+import { cellSize } from './chart.js';
+import { drawFrameMark, frameLiftMm, frameMarker } from './frame-mark.js';
+import { mapOutline } from './key-map.js';
+import { drawMarks, drawPanel } from './panel-drawing.js';
+import { marksAt } from './panel-view.js';
+import type { Box } from './panel-view.js';
+import { cellKinds } from './sheet.js';
+import type { PanelSheet } from './sheet.js';
+import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
+import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
+import { mmPerPoint, textWidth } from './text.js';
+import { tiled } from './tiles.js';
+
+/** The chart of a panel, enlarged over as many sheets as it takes, each overlapping the next. */
+export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string): ChartSheet[] {
+  const { geometry, words, fonts } = sheet;
+  const { hand, beadsFace } = geometry.shape;
+  const { direction } = geometry;
+  const said = words.booklet.enlarged;
+  const notes = [words.chart.faceNote({ hand, beadsFace, direction }), said.how];
+  const window = sheetWindow(page, notes, fonts);
+  const size = { widthMm: window.right - window.left, heightMm: window.bottom - window.top };
+  const label = { face: fonts.bold, sizeMm: page.textPoints * mmPerPoint };
+  const wordSize = (text: string) => ({
+    widthMm: textWidth(text, label),
+    heightMm: label.sizeMm * 0.95,
+  });
+  const markWords = {
+    start: wordSize(words.chart.start),
+    direction: wordSize(words.chart.direction),
+  };
+  const edge = finishedEdge(geometry);
+  const rim = ringLine(geometry, geometry.shape.rounds);
+  const step = { x: rim[rim.length - 2], y: rim[rim.length - 1] };
+  const { frame } = sheet.pattern;
+  const markAt = frame && frameMarker(geometry, frame, wordSize(words.frame.word));
+
+  function laid(cellMm: number) {
+    const scale = cellMm / cellSize(sheet, 1);
+    const lift = markAt ? frameLiftMm : 0;
+    const marks = marksAt(geometry, edge, step, scale, markWords, lift);
+    const frameMark = markAt?.(scale);
+    const box = frameMark ? boxAround(marks.box, frameMark.box) : marks.box;
+    const overlapMm =
+      2.2 * scale * Math.max(geometry.shape.stitchWidthMm, geometry.shape.roundHeightMm);
+    return {
+      scale,
+      cellMm,
+      marks,
+      frameMark,
+      tiling: tiled(box, size, overlapMm, stitchBoxes(sheet, scale)),
+    };
+  }
+  // As large as the same number of sheets allows.
+  let layout = laid(page.leastBeadMm);
+  for (let larger = 1.3; larger > 1.001; larger = 1 + (larger - 1) / 2) {
+    const tried = laid(Math.min(layout.cellMm * larger, mostBeadMm(page)));
+    if (tried.tiling.tiles.length <= layout.tiling.tiles.length) layout = tried;
+  }
+  const { scale, cellMm, marks, frameMark, tiling } = layout;
+  const kinds = cellKinds(sheet);
+
+  const around: Surround = {
+    page,
+    fonts,
+    tiling,
+    notes,
+    title: ({ number: one }) => {
+      const which = said.sheet({ sheet: one, sheets: tiling.tiles.length });
+      return `${heading}, ${which}`;
+    },
+    outlines: [mapOutline(geometry, scale)],
+  };
+  return tiling.tiles.map((tile) => {
+    const view = {
+      scale,
+      centreX: window.left - tile.box.left,
+      centreY: window.top - tile.box.top,
+    };
+    return {
+      tile,
+      window,
+      beadMm: cellMm,
+      draw: (surface) => drawSurround(surface, around, tile, window),
+      drawInWindow(surface) {
+        drawPanel(surface, sheet, kinds, view, cellMm, window);
+        if (frameMark) drawFrameMark(surface, sheet, view, frameMark, label);
+        drawMarks(surface, sheet, view, marks, label);
+        drawOverlaps(surface, tiling, tile, window);
+      },
+    };
+  });
+}
+
+const mostBeadMm = ({ leastBeadMm }: SheetPage): number => 1.75 * leastBeadMm;
+
+/** The box of each stitch's cell, in enlarged millimetres from the panel's centre. */
+function stitchBoxes({ geometry, footprints }: PanelSheet, scale: number): Box[] {
+  return Array.from({ length: geometry.count }, (_, s) => {
+    const box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+    for (const ring of footprints.rings(s)) {
+      for (let p = 0; p < ring.length; p += 2) {
+        box.left = Math.min(box.left, scale * ring[p]);
+        box.right = Math.max(box.right, scale * ring[p]);
+        box.top = Math.min(box.top, scale * ring[p + 1]);
+        box.bottom = Math.max(box.bottom, scale * ring[p + 1]);
+      }
+    }
+    return box;
+  });
+}
+
+function boxAround(one: Box, other: Box): Box {
+  return {
+    left: Math.min(one.left, other.left),
+    top: Math.min(one.top, other.top),
+    right: Math.max(one.right, other.right),
+    bottom: Math.max(one.bottom, other.bottom),
+  };
+}

@@ -1,0 +1,71 @@
+import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
+import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
+import { cellKinds } from './sheet.js';
+import type { PanelSheet } from './sheet.js';
+import { tiled } from './tiles.js';
+import { drawTriangle, marksByStitch, triangleAround } from './wedges.js';
+
+/** Cells of a single wedge need be no larger than this. */
+const largestMm = 9;
+
+/** Whether every wedge of every round of a panel is worked alike. */
+export function wedgesAlike({ geometry, pattern, panel }: PanelSheet): boolean {
+  const { wedges } = geometry.shape;
+  return pattern.panels[panel].rounds.every(
+    (marks) => marks.slice(0, marks.length / wedges).repeat(wedges) === marks,
+  );
+}
+
+/** The one triangle that stands for all wedges, as large as a page allows or on several. */
+export function wedgeSheets(sheet: PanelSheet, page: SheetPage, heading: string): ChartSheet[] {
+  const { geometry, words, fonts } = sheet;
+  const { wedges, rounds, beadsFace } = geometry.shape;
+  const { direction } = geometry;
+  const say = words.booklet;
+  const notes = [
+    say.wedgeChart.alike({ wedges }),
+    say.wedgeChart.how({ direction }),
+    words.chart.workerNote({ beadsFace, direction }),
+  ];
+  const window = sheetWindow(page, notes, fonts);
+  const room = { widthMm: window.right - window.left, heightMm: window.bottom - window.top };
+  const { side, above } = triangleAround;
+  const whole = Math.min(
+    (room.widthMm - 2 * side) / rounds,
+    (room.heightMm - above) / rounds,
+    largestMm,
+  );
+  const cellMm = Math.max(page.leastBeadMm, whole);
+  const wide = rounds * cellMm;
+  const drawing = { left: -wide / 2 - side, top: -above, right: wide / 2 + side, bottom: wide };
+  const cells = Array.from({ length: rounds }, (_, row) =>
+    Array.from({ length: rounds - row }, (_, j) => {
+      const left = (j - (rounds - row) / 2) * cellMm;
+      return { left, top: row * cellMm, right: left + cellMm, bottom: (row + 1) * cellMm };
+    }),
+  ).flat();
+  const tiling = tiled(drawing, room, 2.2 * cellMm, cells);
+  const marks = marksByStitch(cellKinds(sheet));
+  const around: Surround = {
+    page,
+    fonts,
+    tiling,
+    notes,
+    title: ({ number }) =>
+      tiling.tiles.length === 1
+        ? heading
+        : `${heading}, ${say.enlarged.sheet({ sheet: number, sheets: tiling.tiles.length })}`,
+    outlines: [[-wide / 2, 0, wide / 2, 0, cellMm / 2, wide, -cellMm / 2, wide]],
+  };
+  return tiling.tiles.map((tile) => ({
+    tile,
+    window,
+    beadMm: cellMm,
+    draw: (surface) => drawSurround(surface, around, tile, window),
+    drawInWindow(surface) {
+      const top = { x: window.left - tile.box.left, y: window.top - tile.box.top };
+      drawTriangle(surface, sheet, marks, 0, top, cellMm);
+      drawOverlaps(surface, tiling, tile, window);
+    },
+  }));
+}
