@@ -1,17 +1,20 @@
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import type { PanelSheet } from '../core/draw/sheet.js';
-import { drawText, mmPerPoint, shortened, textWidth } from '../core/draw/text.js';
+import { drawText, shortened, textWidth } from '../core/draw/text.js';
 import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
+import { forOtherHand } from '../core/pattern/other-hand.js';
 import { oneLine } from '../core/texts/lines.js';
 import { plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import type { FlowPage } from './flow.js';
-import { lookOf, quiet } from './look.js';
+import { lookOf } from './look.js';
+import type { Look } from './look.js';
 import { addBefore } from './parts/before.js';
 import { addChart } from './parts/chart.js';
 import { addCover } from './parts/cover.js';
 import { addCautions, addLast } from './parts/ending.js';
+import { editionNames, greysOf } from './parts/facts.js';
 import type { BookletFacts } from './parts/facts.js';
 import { addMakingUp } from './parts/making-up.js';
 import { addMaterials } from './parts/materials.js';
@@ -33,9 +36,9 @@ export async function bookletPdf(
   given: BookletFacts,
   paper: PrintPaper,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
-  const facts = { ...given, pattern: asSaid(given) };
+  const facts = asSaid(forHand(given));
   const { pattern, words } = facts;
-  const look = lookOf(paper, facts.fonts);
+  const look = lookOf(paper, facts.fonts, facts.edition.large);
   const flow = new Flow(look, words.booklet.continued);
   const sheets = pattern.panels.map((_, panel) => sheetOf(facts, panel));
   addCover(flow, facts);
@@ -54,6 +57,7 @@ export async function bookletPdf(
     author: facts.author,
     creator: bookletCreator,
     language: facts.languages[0],
+    grey: facts.edition.grey,
     fonts: facts.fonts,
   });
   const pages = flow.pages.length;
@@ -61,41 +65,59 @@ export async function bookletPdf(
     const surface = book.page(look.widthMm, look.heightMm);
     if (page.bookmark !== undefined) book.bookmark(page.bookmark);
     for (const draw of page.draws) draw(surface);
-    drawFoot(surface, facts, page, words.booklet.pageOf({ page: n + 1, pages }));
+    drawFoot(surface, facts, look, page, words.booklet.pageOf({ page: n + 1, pages }));
   });
   return { bytes: await book.finish(), pages };
 }
 
 /** Names as they can stand on a line, and our own names of panels in the languages of the pages. */
-function asSaid({ pattern, words }: BookletFacts): BookletFacts['pattern'] {
+function asSaid(facts: BookletFacts): BookletFacts {
+  const { pattern, words } = facts;
   const { front, back } = words.booklet.panelNames;
   const ours: Record<string, string> = { front, back };
   const said = (name: string) => plain(oneLine(name));
   return {
-    ...pattern,
-    title: said(pattern.title),
-    panels: pattern.panels.map((panel) => ({
-      ...panel,
-      name: ours[panel.name] ?? said(panel.name),
-    })),
-    beads: pattern.beads.map((bead) => ({ ...bead, id: said(bead.id), name: said(bead.name) })),
+    ...facts,
+    pattern: {
+      ...pattern,
+      title: said(pattern.title),
+      panels: pattern.panels.map((panel) => ({
+        ...panel,
+        name: ours[panel.name] ?? said(panel.name),
+      })),
+      beads: pattern.beads.map((bead) => ({ ...bead, id: said(bead.id), name: said(bead.name) })),
+    },
   };
 }
 
-function sheetOf({ pattern, words, fonts }: BookletFacts, panel: number): PanelSheet {
+/** The pattern as the hand of the edition works it. */
+function forHand(facts: BookletFacts): BookletFacts {
+  const { pattern, edition } = facts;
+  const other = edition.otherHand !== undefined && edition.otherHand !== pattern.shape.hand;
+  return {
+    ...facts,
+    pattern: other ? forOtherHand(pattern) : pattern,
+    edition: { ...edition, otherHand: other ? edition.otherHand : undefined },
+  };
+}
+
+function sheetOf(facts: BookletFacts, panel: number): PanelSheet {
+  const { pattern, words, fonts } = facts;
   const { startDegrees } = pattern.panels[panel];
   const geometry = panelGeometry(pattern.shape, { startDegrees });
-  return { pattern, panel, geometry, footprints: panelFootprints(geometry), words, fonts };
+  const footprints = panelFootprints(geometry);
+  return { pattern, panel, geometry, footprints, words, fonts, greys: greysOf(facts) };
 }
 
 /** Title, part, panel and length on the left, the page number on the right. */
 function drawFoot(
   surface: PdfSurface,
-  { pattern, fonts }: BookletFacts,
+  facts: BookletFacts,
+  { foot: style }: Look,
   { where, ruled }: FlowPage,
   number: string,
 ): void {
-  const style = { face: fonts.regular, sizeMm: 9 * mmPerPoint, ink: quiet };
+  const { pattern, fonts } = facts;
   const [left, right] = [20, surface.widthMm - 20];
   const y = surface.heightMm - 7.5;
   if (ruled) {
@@ -103,7 +125,8 @@ function drawFoot(
     surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
   }
   const room = right - left - textWidth(number, style) - 6;
-  const rest = shortened(`  ·  ${where}`, style, 0.85 * room);
+  const said = [where, ...editionNames(facts)].join('  ·  ');
+  const rest = shortened(`  ·  ${said}`, style, 0.85 * room);
   const title = shortened(pattern.title, style, room - textWidth(rest, style));
   drawText(surface, `${title}${rest}`, style, left, y);
   drawText(surface, number, { ...style, face: fonts.bold }, right, y, 'end');

@@ -22,17 +22,23 @@ export interface Look {
   readonly top: number;
   /** Where running text ends; the foot stands below. */
   readonly bottom: number;
+  /** Large print: fewer columns, larger beads. */
+  readonly large: boolean;
   /** Beads on charts are at least this large, or the chart is enlarged over several pages. */
   readonly leastBeadMm: number;
   readonly body: TextStyle;
   readonly strong: TextStyle;
   readonly small: TextStyle;
+  readonly foot: TextStyle;
   readonly heading: TextStyle;
   readonly subheading: TextStyle;
 }
 
-/** Clear print is 12 points at least (UKAAF guidance G003, RNIB clear print). */
-export function lookOf(paper: PrintPaper, fonts: Fonts): Look {
+/**
+ * Clear print is 12 points at least (UKAAF guidance G003, RNIB clear print), large print 16 at
+ * least and 18 better (RNIB, as cited by Hampshire County Council's page on accessible formats).
+ */
+export function lookOf(paper: PrintPaper, fonts: Fonts, large = false): Look {
   const { widthMm, heightMm } = printPapers[paper];
   const style = (face: Face, points: number, ink?: string): TextStyle => ({
     face,
@@ -47,13 +53,15 @@ export function lookOf(paper: PrintPaper, fonts: Fonts): Look {
     left: 20,
     right: widthMm - 20,
     top: 18,
-    bottom: heightMm - 18,
-    leastBeadMm: 4,
-    body: style(fonts.regular, 12),
-    strong: style(fonts.bold, 12),
-    small: style(fonts.regular, 10, quiet),
-    heading: style(fonts.bold, 20, accent),
-    subheading: style(fonts.bold, 14, accent),
+    bottom: heightMm - (large ? 20 : 18),
+    large,
+    leastBeadMm: large ? 6 : 4,
+    body: style(fonts.regular, large ? 18 : 12),
+    strong: style(fonts.bold, large ? 18 : 12),
+    small: style(fonts.regular, large ? 16 : 10, quiet),
+    foot: style(fonts.regular, large ? 14 : 9, quiet),
+    heading: style(fonts.bold, large ? 26 : 20, accent),
+    subheading: style(fonts.bold, large ? 20 : 14, accent),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Fonts } from '../core/draw/font.js';
+import { asGrey } from '../core/draw/grey-fills.js';
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
 
 /** What a PDF says about itself, and the faces it is lettered with. */
@@ -11,6 +12,8 @@ export interface PdfOptions {
   readonly author?: string | undefined;
   /** What made it; tells one kind of our PDFs from another. */
   readonly creator?: string;
+  /** Whether it is for a printer without colours. */
+  readonly grey?: boolean | undefined;
   /** The faces that the pages are lettered with. */
   readonly fonts: Fonts;
 }
@@ -56,7 +59,7 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
   return {
     page(widthMm, heightMm) {
       doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
-      return new PdfSurface(doc, useFont, widthMm, heightMm);
+      return new PdfSurface(doc, useFont, widthMm, heightMm, options.grey ? asGrey : undefined);
     },
     bookmark(name) {
       doc.outline.addItem(name);

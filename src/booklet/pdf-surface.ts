@@ -21,6 +21,8 @@ export class PdfSurface implements Surface {
     private readonly useFont: (file: string) => void,
     readonly widthMm: number,
     readonly heightMm: number,
+    /** What a colour is printed as. */
+    private readonly printed: (hex: string) => string = (hex) => hex,
   ) {}
 
   fillPath(rings: readonly Polyline[], { fill, outline }: Fill): void {
@@ -67,7 +69,7 @@ export class PdfSurface implements Surface {
 
   glyphs({ title, sizeMm, ink, glyphs }: GlyphRun): void {
     if (glyphs.length === 0) return;
-    this.doc.fillColor(ink).fontSize(pt(sizeMm));
+    this.doc.fillColor(this.printed(ink)).fontSize(pt(sizeMm));
     for (const piece of ofOneFont(title.normalize('NFC').trim(), glyphs)) {
       const [first] = piece.glyphs;
       this.useFont(first.glyph.file);
@@ -136,14 +138,14 @@ export class PdfSurface implements Surface {
   }
 
   private paint(fill: string, outline: Stroke | undefined): void {
-    if (!outline) return void this.doc.fill(fill, 'non-zero');
+    if (!outline) return void this.doc.fill(this.printed(fill), 'non-zero');
     this.prepare(outline);
-    this.doc.fillAndStroke(fill, outline.stroke, 'non-zero');
+    this.doc.fillAndStroke(this.printed(fill), this.printed(outline.stroke), 'non-zero');
   }
 
   private stroke(paint: Stroke): void {
     this.prepare(paint);
-    this.doc.stroke(paint.stroke);
+    this.doc.stroke(this.printed(paint.stroke));
   }
 
   private prepare({ widthMm, dashMm }: Stroke): void {

@@ -20,6 +20,9 @@ interface BookletOptions {
   date?: string;
   language?: LanguageChoice;
   font?: string[];
+  print?: 'colour' | 'color' | 'grey' | 'gray';
+  large?: true;
+  hand?: 'right' | 'left';
   force?: true;
   json?: true;
   quiet?: true;
@@ -43,6 +46,15 @@ export function addBookletCommand(program: Command, words: Words, io: Io): void 
     shown(option('--paper <PAPER>', said.paper).choices(['a4', 'letter']), 'a4').helpGroup(
       printing,
     ),
+    shown(
+      option('--print <HOW>', said.print).choices(['colour', 'grey', 'color', 'gray']),
+      'colour',
+    ).helpGroup(printing),
+    shown(option('--large', said.large), words.cli.options.off).helpGroup(printing),
+    shown(
+      option('--hand <HAND>', said.hand).choices(['right', 'left']),
+      said.handDefault,
+    ).helpGroup(printing),
     shown(line('--author <TEXT>', said.author), said.authorDefault),
     shown(line('--licence <TEXT>', said.licence), said.licenceDefault),
     shown(option('--date <DAY>', said.date).argParser(dayOf(words)), said.dateDefault).helpGroup(
@@ -67,7 +79,18 @@ async function writeBooklet(
   words: Words,
   io: Io,
 ): Promise<void> {
-  const { output, paper = 'a4', language = ['en-GB'], font = [], author, licence, date } = options;
+  const {
+    output,
+    paper = 'a4',
+    language = ['en-GB'],
+    font = [],
+    author,
+    licence,
+    date,
+    hand,
+  } = options;
+  const print = options.print?.startsWith('gr') ? 'grey' : 'colour';
+  const edition = { grey: print === 'grey', large: options.large === true, otherHand: hand };
   refusePrintContradictions(options);
   if (output === undefined) throw new RondureError('usage', { problem: words.booklet.sayWhere });
   if (extname(output).toLowerCase() !== '.pdf') {
@@ -80,14 +103,16 @@ async function writeBooklet(
   const pattern = await readPattern(file, words);
   const { makeBooklet } = await import('./make-booklet.js');
   const fonts = await ownFonts(font);
-  const wish = { paper, languages: language, fonts, author, licence, date };
+  const wish = { paper, languages: language, fonts, author, licence, date, edition };
   const { bytes, pages } = await makeBooklet(pattern, wish);
   await writeFileGuarded(output, bytes, writing, io);
   if (options.quiet) return;
   if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);
   const made = { schema: 'rondure-booklet', version: 1, title: pattern.title, file: output };
   const given = { author: author ?? null, licence: licence ?? null, date: date ?? null };
-  io.out(`${JSON.stringify({ ...made, paper, languages: language, pages, ...given }, null, 2)}\n`);
+  io.out(
+    `${JSON.stringify({ ...made, paper, languages: language, pages, print, large: edition.large, hand: hand ?? pattern.shape.hand, ...given }, null, 2)}\n`,
+  );
 }
 
 /** Every value of an option that is given several times. */

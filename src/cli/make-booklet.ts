@@ -1,4 +1,5 @@
 import type { FurtherFont } from '../core/draw/font.js';
+import type { Edition } from '../booklet/parts/facts.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import type { Pattern } from '../core/pattern/schema.js';
 import { packageVersion } from '../node/package-version.js';
@@ -13,10 +14,16 @@ export interface BookletWish {
   readonly author?: string | undefined;
   readonly licence?: string | undefined;
   readonly date?: string | undefined;
+  readonly edition: Edition;
 }
 
 /** What holds where nothing is said. */
-export const plainBooklet: BookletWish = { paper: 'a4', languages: ['en-GB'], fonts: [] };
+export const plainBooklet: BookletWish = {
+  paper: 'a4',
+  languages: ['en-GB'],
+  fonts: [],
+  edition: {},
+};
 
 /** Draws a booklet; its modules are loaded only now. */
 export async function makeBooklet(

@@ -33,7 +33,11 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
       tenMm: across(10),
     }),
   ]);
-  flow.titled(say.hand, [rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 })]);
+  const { edition } = words.booklet;
+  flow.titled(say.hand, [
+    rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
+    ...(facts.edition.otherHand ? [edition.mirrored] : []),
+  ]);
   flow.titled(say.start, [
     rounds.begin(shape.wedges),
     rounds.stitch({ ...shape, measured: isLeanOfSwatch(pattern) }),
@@ -46,6 +50,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
     rounds.increases(`[A ${second}]`),
     ...(marks.includes(bareMark) ? [rounds.bare] : []),
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
+    ...(facts.edition.grey ? [edition.fills] : []),
     ...(paper.name === 'A4' ? [] : [say.smallChart({ paper: paper.name })]),
   ]);
   flow.titled(say.string, [

@@ -9,7 +9,7 @@ import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
 import { accent, lineMm, linesOf } from '../look.js';
 import { drawWorkedBeads } from '../worked-beads.js';
-import { whereOf } from './facts.js';
+import { editionNames, greysOf, whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
 /** What kind of project it is. */
@@ -44,6 +44,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       beads: counts.reduce((sum, n) => sum + n, 0),
       colours: counts.filter((n) => n > 0).length,
     }),
+    ...editionNames(facts),
   ].flatMap((text) => linesOf(text, look.body, flow.wide));
   const name = { ...look.subheading, face: fonts.regular };
   const by = author === undefined ? [] : linesOf(say.by(author), name, flow.wide);
@@ -72,7 +73,10 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
   pattern.panels.forEach((panel, n) => {
     const geometry = panelGeometry(shape, { startDegrees: panel.startDegrees });
     const marks = lettersInWorkingOrder(panel);
-    const hexes = new Map(pattern.beads.map(({ letter, hex }) => [letter, hex]));
+    const greys = greysOf(facts);
+    const hexes = new Map(
+      pattern.beads.map(({ letter, hex }) => [letter, greys?.get(letter)?.hex ?? hex]),
+    );
     const x = middle + (n - (many - 1) / 2) * (2 * radius + gap);
     flow.draw((surface) => {
       const hexOf = (s: number) => hexes.get(marks[s]);

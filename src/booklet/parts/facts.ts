@@ -1,6 +1,27 @@
+import { greyFills } from '../../core/draw/grey-fills.js';
+import type { PanelSheet } from '../../core/draw/sheet.js';
 import type { Fonts } from '../../core/draw/font.js';
 import type { Pattern } from '../../core/pattern/schema.js';
 import type { LanguageChoice, Words } from '../../words/index.js';
+
+/** How a booklet differs from the usual one. */
+export interface Edition {
+  /** For a printer without colours. */
+  readonly grey?: boolean | undefined;
+  readonly large?: boolean | undefined;
+  /** The hand it is for, where that is not the pattern's own. */
+  readonly otherHand?: 'right' | 'left' | undefined;
+}
+
+/** What an edition is called, each of its differences. */
+export function editionNames({ edition, words }: BookletFacts): string[] {
+  const say = words.booklet.edition;
+  return [
+    ...(edition.otherHand ? [say[edition.otherHand]] : []),
+    ...(edition.grey ? [say.grey] : []),
+    ...(edition.large ? [say.large] : []),
+  ];
+}
 
 /** What a booklet is made from. */
 export interface BookletFacts {
@@ -13,8 +34,14 @@ export interface BookletFacts {
   readonly licence?: string | undefined;
   /** YYYY-MM-DD. */
   readonly date?: string | undefined;
+  readonly edition: Edition;
   /** Version of this program. */
   readonly version: string;
+}
+
+/** Fills of the beads in an edition without colours. */
+export function greysOf({ edition, pattern }: BookletFacts): PanelSheet['greys'] {
+  return edition.grey ? greyFills(pattern.beads) : undefined;
 }
 
 /** `Chart: front` where there are two panels, else `Chart`. */

@@ -16,12 +16,13 @@ export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void 
   const { rounds: part } = words.booklet.parts;
   flow.part({ heading: partName(facts, part, panel), where: whereOf(facts, part, panel) });
   flow.paragraph(say.how);
+  const [round, stitches, beadsMm, all] = look.large ? [25, 30, 24, 26] : [17, 22, 18, 20];
   const columns: Column[] = [
-    { head: say.round, widthMm: 17 },
-    { head: say.work, widthMm: flow.wide - 17 - 22 - 18 - 20 },
-    { head: say.stitches, widthMm: 22, end: true },
-    { head: say.beads, widthMm: 18, end: true },
-    { head: say.total, widthMm: 20, end: true },
+    { head: say.round, widthMm: round },
+    { head: say.work, widthMm: flow.wide - round - stitches - beadsMm - all },
+    { head: say.stitches, widthMm: stitches, end: true },
+    { head: say.beads, widthMm: beadsMm, end: true },
+    { head: say.total, widthMm: all, end: true },
   ];
   const one = (text: string, style = look.body): TableCell => ({ lines: [text], style });
   let total = 0;

@@ -7,12 +7,13 @@ import { panelJoins, panelLengths } from '../../core/thread/lengths.js';
 import type { Length } from '../../core/thread/lengths.js';
 import type { Flow } from '../flow.js';
 import { accent, filled, lineMm } from '../look.js';
+import type { Look } from '../look.js';
 import { partName, whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
 const gapMm = 8;
-const boxMm = 3.2;
-const indentMm = boxMm + 2.6;
+const boxMm = ({ body }: Look): number => 0.76 * body.sizeMm;
+const indentMm = (look: Look): number => boxMm(look) + 2.6;
 
 /** One line of a column: the head of a round, or runs with a box to tick. */
 type Line =
@@ -45,7 +46,7 @@ export function addStringing(flow: Flow, facts: BookletFacts, panel: number): vo
       ...(join ? [joinText(join, words)] : []),
     ];
     flow.paragraph(about.join(' '));
-    flow.paragraph(`${say.first} ${say.tick}`);
+    flow.paragraph(`${say.first} ${flow.look.large ? say.tickOne : say.tick}`);
     drawColumns(flow, linesOfLength(flow, facts, panel, length));
   }
 }
@@ -75,7 +76,8 @@ function gramsOf({ pattern }: BookletFacts, letters: string): number | undefined
 const plus = (one: number | undefined, other: number | undefined): number | undefined =>
   one === undefined || other === undefined ? undefined : one + other;
 
-const columnMm = (flow: Flow): number => (flow.wide - gapMm) / 2;
+/** Two columns, or one in large print. */
+const columnMm = ({ look, wide }: Flow): number => (look.large ? wide : (wide - gapMm) / 2);
 
 function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: Length): Line[] {
   const { pattern, words } = facts;
@@ -86,7 +88,7 @@ function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: L
     const part = marks.length < of.rounds[round - 1].length;
     grams = plus(grams, gramsOf(facts, beads));
     const body = runPieces(strungText(marks, round));
-    const runs = filled(body, flow.look.body, columnMm(flow) - indentMm);
+    const runs = filled(body, flow.look.body, columnMm(flow) - indentMm(flow.look));
     return [
       {
         kind: 'round' as const,
@@ -112,7 +114,9 @@ function drawColumns(flow: Flow, lines: readonly Line[]): void {
     lines.slice(n).reduce((sum, { kind }) => sum + step + (kind === 'round' ? roundGapMm : 0), 0);
   /** Where columns end: where the rest has room on the page, both are about as long. */
   const endOf = (top: number, n: number) =>
-    Math.min(look.bottom, top + heightFrom(n) / 2 + 3 * step + roundGapMm);
+    look.large
+      ? look.bottom
+      : Math.min(look.bottom, top + heightFrom(n) / 2 + 3 * step + roundGapMm);
   let top = flow.y;
   let end = endOf(top, 0);
   let column = 0;
@@ -124,7 +128,7 @@ function drawColumns(flow: Flow, lines: readonly Line[]): void {
     const starts = line.kind === 'round';
     const needed = starts ? (1 + held) * step + roundGapMm : step;
     if (flow.y + needed > (starts && column === 0 ? end : look.bottom) + 1e-6) {
-      if (column === 0) column = 1;
+      if (column === 0 && !look.large) column = 1;
       else {
         flow.next();
         top = flow.y;
@@ -151,9 +155,10 @@ function drawLine(flow: Flow, line: Line, head: TextStyle, left: number, base: n
       surface.strokePath(rule, { stroke: '#b9c6ca', widthMm: 0.2 });
       return;
     }
-    const [top, end] = [base - boxMm + 0.15, left + boxMm];
-    const box = [left, top, end, top, end, top + boxMm, left, top + boxMm];
+    const side = boxMm(flow.look);
+    const [top, end] = [base - side + 0.15, left + side];
+    const box = [left, top, end, top, end, top + side, left, top + side];
     surface.strokePath([box], { stroke: '#4a4a4a', widthMm: 0.25, closed: true });
-    drawText(surface, line.text, body, left + indentMm, base);
+    drawText(surface, line.text, body, left + indentMm(flow.look), base);
   });
 }

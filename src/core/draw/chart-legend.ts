@@ -1,3 +1,4 @@
+import { drawCellMarks } from './grey-fills.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Surface } from './surface.js';
 import { drawText, mmPerPoint, shortened, textWidth } from './text.js';
@@ -33,6 +34,10 @@ export function legendOf(sheet: PanelSheet, kinds: readonly CellKind[], widthMm:
     const outline = { stroke: '#555555', widthMm: 0.15, closed: true };
     surface.fillPath([[x, y, right, y, right, bottom, x, bottom]], { fill: kind.fill, outline });
     const middle = y + patch.heightMm / 2;
+    if (kind.cellMark !== undefined) {
+      const centre = [{ x: x + patch.widthMm / 2, y: middle, tilt: 0 }];
+      drawCellMarks(surface, { mark: kind.cellMark, ink: kind.ink }, centre, patch.heightMm);
+    }
     const baseline = middle + (sizeMm * fonts.regular.capHeight) / 2;
     if (kind.bead) {
       const style = { ...bold, ink: kind.ink };

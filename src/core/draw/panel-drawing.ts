@@ -11,6 +11,7 @@ import {
   pillPerDigit,
   white,
 } from './cells.js';
+import { drawCellMarks } from './grey-fills.js';
 import { pairBars } from './pair-bars.js';
 import { panelLines } from './panel-lines.js';
 import type { Box, Marks, PanelView } from './panel-view.js';
@@ -60,6 +61,14 @@ export function drawPanel(
   for (const { fill, stitches } of kinds) {
     const rings = stitches.filter(cellShows).flatMap((s) => footprints.rings(s).map(onPage));
     surface.fillPath(rings, { fill, outline: cellLine });
+  }
+  for (const { cellMark, ink, stitches } of kinds) {
+    if (cellMark === undefined) continue;
+    const cells = stitches.filter(letterShows).map((s) => {
+      const [x, y] = at(s);
+      return { x, y, tilt: geometry.tilts[s] };
+    });
+    drawCellMarks(surface, { mark: cellMark, ink }, cells, cellMm);
   }
   surface.endGroup();
 

@@ -6,6 +6,7 @@ import { beadsOfPanel } from '../pattern/stitches.js';
 import type { Words } from '../../words/index.js';
 import { inkOn } from '../colour/contrast.js';
 import type { Fonts } from './font.js';
+import type { CellMark, GreyFill } from './grey-fills.js';
 
 /** Everything a drawing of one panel is made from. */
 export interface PanelSheet {
@@ -16,6 +17,8 @@ export interface PanelSheet {
   readonly footprints: Footprints;
   readonly words: Words;
   readonly fonts: Fonts;
+  /** Fills by letter where there is no colour: `greyFills` makes them. */
+  readonly greys?: ReadonlyMap<string, GreyFill> | undefined;
 }
 
 /** How one kind of stitch is drawn: a bead colour, a bare stitch or one not decided yet. */
@@ -25,6 +28,8 @@ export interface CellKind {
   readonly bead?: PatternBead;
   /** Colour of the cell, #rrggbb. */
   readonly fill: string;
+  /** What tells it from others of the same grey. */
+  readonly cellMark?: CellMark | undefined;
   /** Black or white, whichever reads better on it. */
   readonly ink: string;
   /** Stitches in working order, numbered through the panel. */
@@ -37,8 +42,11 @@ export const panelOf = (sheet: PanelSheet): Panel => sheet.pattern.panels[sheet.
 export function cellKinds(sheet: PanelSheet): CellKind[] {
   const kinds = new Map<string, CellKind>();
   for (const bead of beadsOfPanel(sheet.pattern, sheet.panel)) {
-    const { letter, hex } = bead;
-    kinds.set(letter, { mark: letter, bead, fill: hex, ink: inkOn(hex), stitches: [] });
+    const { letter } = bead;
+    const grey = sheet.greys?.get(letter);
+    const fill = grey?.hex ?? bead.hex;
+    const kind = { mark: letter, bead, fill, ink: inkOn(fill), stitches: [] };
+    kinds.set(letter, { ...kind, ...(grey && { cellMark: grey.mark }) });
   }
   for (const mark of [bareMark, undecidedMark]) {
     kinds.set(mark, { mark, fill: '#ffffff', ink: '#000000', stitches: [] });

@@ -2,6 +2,7 @@ import { pairStart } from '../geometry/links.js';
 import { stitchesBefore } from '../shape.js';
 import { black, cellLine, drawBareDots, drawLetters, white } from './cells.js';
 import { legendOf } from './chart-legend.js';
+import { drawCellMarks } from './grey-fills.js';
 import { drawHeading, headingMm } from './heading.js';
 import { marginMm, smallestPaper } from './paper.js';
 import type { Paper } from './paper.js';
@@ -173,7 +174,12 @@ export function drawTriangle(
   }
   surface.beginGroup(name, words.chart.wedge({ wedge: wedge + 1 }));
   surface.beginGroup(`${name}-cells`);
-  for (const [{ fill }, { rings }] of cells) surface.fillPath(rings, { fill, outline: cellLine });
+  for (const [{ fill, cellMark, ink }, { rings, at }] of cells) {
+    surface.fillPath(rings, { fill, outline: cellLine });
+    if (cellMark === undefined) continue;
+    const upright = at.map(([x, y]) => ({ x, y, tilt: 0 }));
+    drawCellMarks(surface, { mark: cellMark, ink }, upright, cellMm);
+  }
   surface.endGroup();
   surface.strokePath(fives, { stroke: black, widthMm: 0.4 });
   // A triangle on each doubled pair points to the stitch below that both are worked into.

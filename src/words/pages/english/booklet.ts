@@ -1,5 +1,6 @@
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { edition } from './edition.js';
 import { lists as listsIn } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -88,6 +89,8 @@ export const booklet = (english: English) => {
       total: (total: number) => `total ${lists.number(total)}`,
       totalGrams: (f: { total: number; grams: number }) =>
         `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+      tickOne:
+        'In each line from the left. Tick a box when its line is on the thread, and count at every total.',
       weigh:
         'The grams beside a total are those of the beads strung so far: weigh the thread before you begin and take its weight away. The scales must show tenths of a gram; beads of one jar differ, so that the count decides.',
       tick: 'Down the left column first, then the right one; in each line from the left. Tick a box when its line is on the thread, and count at every total.',
@@ -105,6 +108,7 @@ export const booklet = (english: English) => {
     enlarged: enlarged(english),
     wedgeChart: wedgeChart(english),
     level: level(english),
+    edition: edition(english),
 
     last: {
       title: 'Title',
