@@ -61,6 +61,7 @@ describe('an enlarged chart', () => {
       fc.property(shapes, ({ leastBeadMm, ...shape }) => {
         const sheet = panelSheet(shape, 3);
         const { geometry, footprints } = sheet;
+        const { stitchWidthMm, roundHeightMm } = geometry.shape;
         const sheets = chartSheets(sheet, { ...page, leastBeadMm }, 'Chart');
         const scaled = sheets.map((one) => {
           const { surface, letters, filled } = recorder();
@@ -85,7 +86,7 @@ describe('an enlarged chart', () => {
           });
           expect(whole, `stitch ${s}`).toBe(true);
         }
-        // Letters stand in their cells: one is within three quarters of a bead of each centre (beside a round number it stands lower).
+        // Letters stand in their cells: one is within three quarters of a stitch of each centre (beside a round number it stands lower).
         for (let s = 0; s < geometry.count; s++) {
           const there = scaled.some((one) => {
             const { x, y } = centreOf(one);
@@ -97,7 +98,7 @@ describe('an enlarged chart', () => {
               (letter) =>
                 /[A-C]/.test(letter.character) &&
                 Math.hypot(letter.x + 0.45 * letter.cap - atX, letter.y - letter.cap / 2 - atY) <
-                  0.75 * one.beadMm,
+                  0.75 * scale * Math.max(stitchWidthMm, roundHeightMm),
             );
           });
           expect(there, `letter of stitch ${s}`).toBe(true);

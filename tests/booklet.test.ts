@@ -134,7 +134,8 @@ test.each(sizes)('%s: lists read back, pages are whole', async (name, pattern, p
  */
 function apart(page: Page): string[] {
   const tiled = page.texts.some(({ text }) => /column \d of \d/.test(text));
-  const texts = tiled || onPage(page, ' Chart ·') ? footOf(page) : page.texts;
+  const chart = /[Cc]hart(, enlarged)? ·/.test(where(page));
+  const texts = tiled || chart ? footOf(page) : page.texts;
   const found: string[] = [];
   texts.forEach((one, n) => {
     if (one.x < 10 || one.x + one.widthMm > page.widthMm - 10) found.push(one.text);

@@ -5,7 +5,7 @@ import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import { forOtherHand } from '../core/pattern/other-hand.js';
 import { oneLine } from '../core/texts/lines.js';
-import { plain } from '../words/pages/pairs.js';
+import { flat, plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import type { FlowPage } from './flow.js';
 import { lookOf } from './look.js';
@@ -39,7 +39,7 @@ export async function bookletPdf(
   const facts = asSaid(forHand(given));
   const { pattern, words } = facts;
   const look = lookOf(paper, facts.fonts, facts.edition.large);
-  const flow = new Flow(look, words.booklet.continued);
+  const flow = new Flow(look, facts.languages, words.booklet.continued);
   const sheets = pattern.panels.map((_, panel) => sheetOf(facts, panel));
   addCover(flow, facts);
   addMaterials(flow, facts);
@@ -53,21 +53,25 @@ export async function bookletPdf(
 
   const book = await pdfBook({
     title: pattern.title,
-    subject: words.booklet.subject,
+    subject: flat(words.booklet.subject),
     author: facts.author,
     creator: bookletCreator,
     language: facts.languages[0],
+    tagged: true,
+    date: facts.date,
     grey: facts.edition.grey,
     fonts: facts.fonts,
   });
   const pages = flow.pages.length;
   flow.pages.forEach((page, n) => {
     const surface = book.page(look.widthMm, look.heightMm);
-    if (page.bookmark !== undefined) book.bookmark(page.bookmark);
-    for (const draw of page.draws) draw(surface);
-    drawFoot(surface, facts, look, page, words.booklet.pageOf({ page: n + 1, pages }));
+    if (page.bookmark)
+      book.bookmark(flat(page.bookmark.name), page.bookmark.group && flat(page.bookmark.group));
+    for (const { draw, node } of page.drawn) book.marked(node, () => draw(surface));
+    const number = words.booklet.pageOf({ page: n + 1, pages });
+    book.marked(undefined, () => drawFoot(surface, facts, look, page, number));
   });
-  return { bytes: await book.finish(), pages };
+  return { bytes: await book.finish(flow.root), pages };
 }
 
 /** Names as they can stand on a line, and our own names of panels in the languages of the pages. */

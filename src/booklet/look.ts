@@ -1,8 +1,10 @@
 import type { Face, Fonts } from '../core/draw/font.js';
 import { printPapers } from '../core/draw/print-sheet.js';
 import type { PrintPaper } from '../core/draw/print-sheet.js';
+import { breaksBetweenLetters } from '../core/draw/script.js';
 import { mmPerPoint, setInLines, textWidth, unbroken, unparted } from '../core/draw/text.js';
 import type { TextStyle } from '../core/draw/text.js';
+import { sides } from '../words/pages/pairs.js';
 
 /** Dark blue-green of headings and rules: 8:1 and more on white (W3C, WCAG 2.1, 1.4.6). */
 export const accent = '#1f4e5f';
@@ -68,11 +70,26 @@ export function lookOf(paper: PrintPaper, fonts: Fonts, large = false): Look {
 /** From one baseline to the next. */
 export const lineMm = ({ sizeMm }: TextStyle): number => 1.34 * sizeMm;
 
-/** A text in lines no wider than given; a word longer than a line is broken where it must be. */
+/**
+ * A text in lines no wider than given, one language below the other; a word longer than a line is
+ * broken where it must be.
+ */
 export function linesOf(text: string, style: TextStyle, widthMm: number): string[] {
-  const whole = unparted(text.replace(/[\p{Cc}\s]+/gu, ' ').trim());
-  const parts = unbroken(whole, style).flatMap((part) => pieces(part, style, widthMm));
-  return setInLines(parts, style, widthMm);
+  return sides(text).flatMap((side) => {
+    const whole = unparted(side.replace(/[\p{Cc}\s]+/gu, ' ').trim());
+    const parts = unbroken(whole, style).flatMap((part) => pieces(part, style, widthMm));
+    return setInLines(parts, style, widthMm);
+  });
+}
+
+/**
+ * Lines of one text with the spaces between them, so that it is not read aloud as one word where a
+ * line ends.
+ */
+export function readOn(lines: readonly string[]): string[] {
+  return lines.map((line, n) =>
+    n === lines.length - 1 || breaksBetweenLetters(line.slice(-1)) ? line : `${line} `,
+  );
 }
 
 /** Parts that stay whole, set one after the other into lines no wider than given. */

@@ -1,5 +1,6 @@
 import type { Fonts } from '../core/draw/font.js';
 import { asGrey } from '../core/draw/grey-fills.js';
+import type { StructureNode } from './structure.js';
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
 
 /** What a PDF says about itself, and the faces it is lettered with. */
@@ -12,6 +13,10 @@ export interface PdfOptions {
   readonly author?: string | undefined;
   /** What made it; tells one kind of our PDFs from another. */
   readonly creator?: string;
+  /** Whether it will have a structure. */
+  readonly tagged?: boolean;
+  /** Day of the edition, YYYY-MM-DD. */
+  readonly date?: string | undefined;
   /** Whether it is for a printer without colours. */
   readonly grey?: boolean | undefined;
   /** The faces that the pages are lettered with. */
@@ -25,20 +30,24 @@ const fixedDate = new Date(Date.UTC(2000, 0, 1));
 export interface PdfBook {
   /** Begins a page; drawing on an earlier one is over. */
   page(widthMm: number, heightMm: number): PdfSurface;
-  /** Names the page begun last in the reader's list of contents. */
-  bookmark(name: string): void;
-  /** The whole document. */
-  finish(): Promise<Uint8Array>;
+  /** Names the page begun last in the reader's list of contents, below a group where it is given. */
+  bookmark(name: string, group?: string): void;
+  /** Draws a part of the document, or ornament where there is none. */
+  marked(node: StructureNode | undefined, draw: () => void): void;
+  /** The whole document, with its structure where it has one. */
+  finish(root?: StructureNode): Promise<Uint8Array>;
 }
 
 /** Begins a PDF without pages. The PDF writer is large: it is loaded when first needed. */
 export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
   const { default: PDFDocument } = await import('pdfkit');
+  const day = options.date === undefined ? fixedDate : new Date(`${options.date}T00:00:00Z`);
   const doc = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.7',
     lang: options.language,
     displayTitle: true,
+    tagged: options.tagged ?? false,
     // Without this the writer looks for a font of its own among its files.
     font: null as unknown as string,
     info: {
@@ -47,7 +56,8 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
       ...(options.author !== undefined && { Author: options.author }),
       Producer: options.creator ?? 'Rondure',
       Creator: options.creator ?? 'Rondure',
-      CreationDate: fixedDate,
+      CreationDate: day,
+      ModDate: day,
     },
   });
   const registered = new Set<string>();
@@ -56,15 +66,29 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     registered.add(file);
     doc.font(file);
   }
+  const groups = new Map<string, Outline>();
+  const contents: Contents = new Map();
   return {
     page(widthMm, heightMm) {
       doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
       return new PdfSurface(doc, useFont, widthMm, heightMm, options.grey ? asGrey : undefined);
     },
-    bookmark(name) {
-      doc.outline.addItem(name);
+    bookmark(name, group) {
+      if (group === undefined) return void doc.outline.addItem(name);
+      if (!groups.has(group)) groups.set(group, doc.outline.addItem(group));
+      groups.get(group)!.addItem(name);
     },
-    async finish() {
+    marked(node, draw) {
+      if (node === undefined) doc.markContent('Artifact', { type: 'Layout' });
+      else {
+        const content = doc.markStructureContent(node.type);
+        contents.set(node, [...(contents.get(node) ?? []), content]);
+      }
+      draw();
+      doc.endMarkedContent();
+    },
+    async finish(root) {
+      if (root !== undefined) doc.addStructure(elementOf(doc, root, contents));
       const chunks: Uint8Array[] = [];
       const ended = new Promise<void>((resolve, reject) => {
         doc.on('data', (chunk: Uint8Array) => void chunks.push(chunk));
@@ -77,6 +101,32 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     },
   };
 }
+
+type Outline = ReturnType<PDFKit.PDFDocument['outline']['addItem']>;
+type Contents = Map<StructureNode, PDFKit.PDFStructureContent[]>;
+
+/** A part of the document with everything in it; what holds nothing is left out. */
+function elementOf(
+  doc: PDFKit.PDFDocument,
+  node: StructureNode,
+  contents: Contents,
+): PDFKit.PDFStructureElement {
+  const { alt, language, scope } = node.facts;
+  const options = {
+    ...(alt !== undefined && { alt }),
+    ...(language !== undefined && { lang: language }),
+    ...(scope !== undefined && { scope }),
+  };
+  const children = node.children
+    .filter((child) => holdsSomething(child, contents))
+    .map((child) => elementOf(doc, child, contents));
+  return doc.struct(node.type, options, [...(contents.get(node) ?? []), ...children]);
+}
+
+const holdsSomething = (node: StructureNode, contents: Contents): boolean =>
+  contents.has(node) ||
+  node.type === 'TD' ||
+  node.children.some((child) => holdsSomething(child, contents));
 
 type FontSource = PDFKit.Mixins.PDFFontSource;
 const bytes = (file: Uint8Array): FontSource => file as FontSource;

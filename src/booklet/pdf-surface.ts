@@ -1,6 +1,7 @@
 import { arcEnds } from '../core/draw/curve.js';
 import type { Curve } from '../core/draw/curve.js';
-import type { Fill, GlyphRun, Polyline, Stroke, Surface } from '../core/draw/surface.js';
+import type { PageSurface } from './flow.js';
+import type { Fill, GlyphRun, Polyline, Stroke } from '../core/draw/surface.js';
 
 /** Points in a millimetre: a point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
 export const pointsPerMm = 72 / 25.4;
@@ -14,7 +15,7 @@ const longestArc = Math.PI / 12;
 const sameplaceMm = 0.01;
 
 /** One page of a PDF: lengths in millimetres from its top left corner, letters as real text. */
-export class PdfSurface implements Surface {
+export class PdfSurface implements PageSurface {
   constructor(
     private readonly doc: PDFKit.PDFDocument,
     /** Makes a font of the document the current one. */
@@ -70,7 +71,7 @@ export class PdfSurface implements Surface {
   glyphs({ title, sizeMm, ink, glyphs }: GlyphRun): void {
     if (glyphs.length === 0) return;
     this.doc.fillColor(this.printed(ink)).fontSize(pt(sizeMm));
-    for (const piece of ofOneFont(title.normalize('NFC').trim(), glyphs)) {
+    for (const piece of ofOneFont(title.normalize('NFC').trimStart(), glyphs)) {
       const [first] = piece.glyphs;
       this.useFont(first.glyph.file);
       if (this.runsOn(piece)) this.text(piece.text, first.x, first.y);
@@ -163,6 +164,9 @@ interface Piece {
   readonly glyphs: GlyphRun['glyphs'];
 }
 
+/** A space at the end of a text parts it from the next line. */
+const spaceOf = (rest: readonly string[]): string => (rest.join('') === ' ' ? ' ' : '');
+
 /** Fonts that surely have a space. */
 const spacedFonts = ['regular', 'bold'];
 
@@ -183,5 +187,8 @@ function ofOneFont(text: string, glyphs: GlyphRun['glyphs']): Piece[] {
     } else pieces.push({ text: given.glyph.character, glyphs: [given] });
     at++;
   }
+  const last = pieces.at(-1);
+  if (last && spacedFonts.includes(last.glyphs[0].glyph.file))
+    last.text += spaceOf(characters.slice(at));
   return pieces;
 }

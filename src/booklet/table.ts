@@ -1,8 +1,10 @@
+import type { Surface } from '../core/draw/surface.js';
 import { drawText } from '../core/draw/text.js';
 import type { TextStyle } from '../core/draw/text.js';
+import { sides } from '../words/pages/pairs.js';
 import type { Flow } from './flow.js';
-import { accent, lineMm, linesOf, pale } from './look.js';
-import type { PdfSurface } from './pdf-surface.js';
+import { accent, lineMm, linesOf, pale, readOn } from './look.js';
+import type { StructureNode } from './structure.js';
 
 /** One column of a table. */
 export interface Column {
@@ -11,12 +13,20 @@ export interface Column {
   readonly end?: boolean;
 }
 
-/** One cell: lines of text, or something that is drawn from its left, top corner. */
+/** Lines of text; those of a second language stand below those of the first. */
+export interface TextCell {
+  readonly lines: readonly string[];
+  readonly style: TextStyle;
+  /** Where the second language begins. */
+  readonly second?: number | undefined;
+}
+
+/** One cell: text, or something that is drawn from its left, top corner. */
 export type TableCell =
-  | { readonly lines: readonly string[]; readonly style: TextStyle }
+  | TextCell
   | {
       readonly heightMm: number;
-      readonly draw: (surface: PdfSurface, x: number, y: number) => void;
+      readonly draw: (surface: Surface, x: number, y: number) => void;
     };
 
 const gapMm = 3;
@@ -28,6 +38,17 @@ const leastLines = 2;
 /** The width that text has in a column. */
 export const roomIn = ({ widthMm }: Pick<Column, 'widthMm'>): number => widthMm - gapMm;
 
+/** A text as a cell of a column. */
+export function textCell(
+  text: string,
+  style: TextStyle,
+  column: Pick<Column, 'widthMm'>,
+): TextCell {
+  const [first, second] = sides(text).map((one) => linesOf(one, style, roomIn(column)));
+  if (second === undefined) return { lines: first, style };
+  return { lines: [...first, ...second], style, second: first.length };
+}
+
 /** A table that goes on over pages, its head on each; long rows break between lines. */
 export function drawTable(
   flow: Flow,
@@ -35,23 +56,38 @@ export function drawTable(
   rows: readonly (readonly TableCell[])[],
 ): void {
   const { look } = flow;
-  const head = { ...look.small, face: look.fonts.bold, ink: accent };
-  const heads = columns.map((column) => linesOf(column.head, head, roomIn(column)));
-  const headMm = Math.max(...heads.map((lines) => lines.length)) * lineMm(head) + 1.6;
+  const headStyle = { ...look.small, face: look.fonts.bold, ink: accent };
+  const heads = columns.map((column) => textCell(column.head, headStyle, column));
+  const headMm = Math.max(...heads.map(({ lines }) => lines.length)) * lineMm(headStyle) + 1.6;
   const lefts = columns.map((_, n) =>
     columns.slice(0, n).reduce((sum, { widthMm }) => sum + widthMm, look.left),
   );
+  let table: StructureNode | undefined;
 
-  function setLines(lines: readonly string[], style: TextStyle, n: number, top: number): void {
+  /** Lines from one up to another of a cell, as part of the document or not. */
+  function setCell(
+    { lines, style, second }: TextCell,
+    [from, to]: readonly [number, number],
+    n: number,
+    top: number,
+    node: StructureNode | undefined,
+  ): void {
     const step = lineMm(style);
     const right = lefts[n] + columns[n].widthMm - 1;
-    flow.draw((surface) => {
-      lines.forEach((line, k) => {
-        const y = top + (k + 0.78) * step;
-        if (columns[n].end) drawText(surface, line, style, right, y, 'end');
-        else drawText(surface, line, style, lefts[n] + 1, y);
-      });
-    });
+    const part = (first: number, last: number, of: StructureNode | undefined) => {
+      if (first >= last) return;
+      flow.draw((surface) => {
+        for (let k = first; k < last; k++) {
+          const y = top + (k - from + 0.78) * step;
+          if (columns[n].end) drawText(surface, lines[k], style, right, y, 'end');
+          else drawText(surface, readOn(lines)[k], style, lefts[n] + 1, y);
+        }
+      }, of);
+    };
+    if (second === undefined) return part(from, to, node);
+    const [one, other] = flow.languages;
+    part(from, Math.min(to, second), node?.add('P', { language: one }));
+    part(Math.max(from, second), to, node?.add('P', { language: other }));
   }
   function drawHead(): void {
     const [top, bottom] = [flow.y, flow.y + headMm];
@@ -59,7 +95,12 @@ export function drawTable(
       const ring = [look.left, top, look.right, top, look.right, bottom, look.left, bottom];
       surface.fillPath([ring], { fill: pale });
     });
-    heads.forEach((lines, n) => setLines(lines, head, n, top + 0.8));
+    // Only the first time is it a part of the table; later it helps the eye.
+    const row = table === undefined ? (table = flow.section.add('Table')).add('TR') : undefined;
+    heads.forEach((cell, n) => {
+      const node = row?.add('TH', { scope: 'Column' });
+      setCell(cell, [0, cell.lines.length], n, top + 0.8, node);
+    });
     flow.y = bottom;
   }
   function rule(): void {
@@ -68,20 +109,21 @@ export function drawTable(
       surface.strokePath([[look.left, y, look.right, y]], { stroke: '#b9c6ca', widthMm: 0.2 });
     });
   }
-  const heightOf = (cell: TableCell, from = 0) =>
-    'lines' in cell ? (cell.lines.length - from) * lineMm(cell.style) : cell.heightMm;
+  const heightOf = (cell: TableCell) =>
+    'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
 
-  if (!flow.fits(headMm + (rows[0] ? Math.max(...rows[0].map((cell) => heightOf(cell))) : 0)))
-    flow.next();
+  if (!flow.fits(headMm + (rows[0] ? Math.max(...rows[0].map(heightOf)) : 0))) flow.next();
   drawHead();
   for (const row of rows) {
     const most = Math.max(...row.map((cell) => ('lines' in cell ? cell.lines.length : 1)));
-    const whole = Math.max(...row.map((cell) => heightOf(cell))) + 2 * padMm;
+    const whole = Math.max(...row.map(heightOf)) + 2 * padMm;
     const step = Math.max(...row.map((cell) => ('lines' in cell ? lineMm(cell.style) : 0)));
     if (!flow.fits(whole) && (most <= wholeLines || !flow.fits(leastLines * step + 2 * padMm))) {
       flow.next();
       drawHead();
     }
+    const node = table!.add('TR');
+    const cells = row.map(() => node.add('TD'));
     let from = 0;
     while (from < most) {
       const room = Math.floor((look.bottom - flow.y - 2 * padMm + 1e-6) / step);
@@ -92,11 +134,11 @@ export function drawTable(
       let high = 0;
       for (const [n, cell] of row.entries()) {
         if ('lines' in cell) {
-          const lines = cell.lines.slice(from, from + here);
-          setLines(lines, cell.style, n, top);
-          high = Math.max(high, lines.length * lineMm(cell.style));
+          const to = Math.min(cell.lines.length, from + here);
+          setCell(cell, [Math.min(from, to), to], n, top, cells[n]);
+          high = Math.max(high, (to - Math.min(from, to)) * lineMm(cell.style));
         } else if (from === 0) {
-          flow.draw((surface) => cell.draw(surface, lefts[n], top));
+          flow.draw((surface) => cell.draw(surface, lefts[n], top), cells[n]);
           high = Math.max(high, cell.heightMm);
         }
       }

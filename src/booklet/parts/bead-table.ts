@@ -5,8 +5,8 @@ import type { PatternBead } from '../../core/pattern/schema.js';
 import type { MaterialRow } from '../../core/texts/materials.js';
 import type { ShoppingList } from '../../core/texts/shopping.js';
 import type { Flow } from '../flow.js';
-import { lineMm, linesOf } from '../look.js';
-import { roomIn } from '../table.js';
+import { lineMm } from '../look.js';
+import { textCell } from '../table.js';
 import type { Column, TableCell } from '../table.js';
 import { greysOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
@@ -40,10 +40,8 @@ export function beadRows(
   const say = words.booklet.materials;
   const columns = beadColumns(flow, facts);
   const numbers = columns.length - 3;
-  const text = (content: string, n: number, style = look.body): TableCell => ({
-    lines: linesOf(content, style, roomIn(columns[n])),
-    style,
-  });
+  const text = (content: string, n: number, style = look.body): TableCell =>
+    textCell(content, style, columns[n]);
   const { number } = words.lists;
   const grams = (value: number | undefined) =>
     value === undefined ? say.unknownGrams : words.lists.decimal(value, 1);

@@ -6,8 +6,7 @@ import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { directionOf } from '../../core/shape.js';
 import { isLeanOfSwatch } from '../../core/texts/rounds.js';
 import type { Flow } from '../flow.js';
-import { linesOf } from '../look.js';
-import { drawTable, roomIn } from '../table.js';
+import { drawTable, textCell } from '../table.js';
 import { whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
@@ -62,10 +61,12 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
     { head: say.sign, widthMm: 32 },
     { head: say.meaning, widthMm: flow.wide - 32 },
   ];
-  const rows = say.table(second).map(([sign, meaning]) => [
-    { lines: linesOf(sign, look.strong, roomIn(columns[0])), style: look.strong },
-    { lines: linesOf(meaning, look.body, roomIn(columns[1])), style: look.body },
-  ]);
+  const rows = say
+    .table(second)
+    .map(([sign, meaning]) => [
+      textCell(sign, look.strong, columns[0]),
+      textCell(meaning, look.body, columns[1]),
+    ]);
   flow.subheading(say.signs, 30);
   drawTable(flow, columns, rows);
 }

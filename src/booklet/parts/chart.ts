@@ -22,6 +22,7 @@ export function addChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): vo
     whereOf(facts, parts.chart, panel),
     (surface) => drawChart(shiftedDown(surface, heightMm, 2), sheet),
     partName(facts, parts.chart, panel),
+    facts.words.booklet.alt.chart,
   );
   const page: SheetPage = {
     widthMm: look.widthMm,
@@ -61,6 +62,7 @@ function addSheets(
         surface.clipped(one.window, () => one.drawInWindow(surface));
       },
       n === 0 ? partName(facts, part, panel) : undefined,
+      facts.words.booklet.alt.chart,
     );
   });
 }

@@ -6,8 +6,10 @@ import { beadCounts, lettersInWorkingOrder } from '../../core/pattern/stitches.j
 import type { Pattern } from '../../core/pattern/schema.js';
 import { projectLevel } from '../../core/texts/level.js';
 import type { Words } from '../../words/index.js';
+import { flat } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { accent, lineMm, linesOf } from '../look.js';
+import type { StructureType } from '../structure.js';
 import { drawWorkedBeads } from '../worked-beads.js';
 import { editionNames, greysOf, whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
@@ -45,21 +47,27 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       colours: counts.filter((n) => n > 0).length,
     }),
     ...editionNames(facts),
-  ].flatMap((text) => linesOf(text, look.body, flow.wide));
+  ].map((text) => linesOf(text, look.body, flow.wide));
   const name = { ...look.subheading, face: fonts.regular };
   const by = author === undefined ? [] : linesOf(say.by(author), name, flow.wide);
-  const centred = (lines: readonly string[], one: TextStyle, top: number, x = middle) => {
+  const centred = (
+    lines: readonly string[],
+    one: TextStyle,
+    top: number,
+    { x = middle, type = 'P' }: { x?: number; type?: StructureType } = {},
+  ) => {
+    const node = lines.length > 0 ? flow.section.add(type) : undefined;
     flow.draw((surface) => {
       lines.forEach((line, n) =>
         drawText(surface, line, one, x, top + (n + 0.78) * lineMm(one), 'middle'),
       );
-    });
+    }, node);
     return top + lines.length * lineMm(one);
   };
-  flow.page(whereOf(facts, say.parts.cover), () => {}, say.parts.cover);
+  flow.page(whereOf(facts, say.parts.cover), undefined, say.parts.cover);
   let top = centred([say.kind], { ...look.body, ink: accent }, 24);
-  top = centred(title, style, top + 2) + 4;
-  const belowMm = below.length * lineMm(look.body) + by.length * lineMm(name) + 10;
+  top = centred(title, style, top + 2, { type: 'H1' }) + 4;
+  const belowMm = below.flat().length * lineMm(look.body) + by.length * lineMm(name) + 10;
   const bottom = look.bottom - belowMm;
   const many = pattern.panels.length;
   const gap = 8;
@@ -78,12 +86,17 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       pattern.beads.map(({ letter, hex }) => [letter, greys?.get(letter)?.hex ?? hex]),
     );
     const x = middle + (n - (many - 1) / 2) * (2 * radius + gap);
-    flow.draw((surface) => {
-      const hexOf = (s: number) => hexes.get(marks[s]);
-      drawWorkedBeads(surface, { geometry, hexOf }, { x, y, radiusMm: radius });
-    });
-    centred(names[n], look.body, y + radius + 2, x);
+    const alt = flat(say.alt.panel({ panel: panel.name }));
+    flow.draw(
+      (surface) => {
+        const hexOf = (s: number) => hexes.get(marks[s]);
+        drawWorkedBeads(surface, { geometry, hexOf }, { x, y, radiusMm: radius });
+      },
+      flow.section.add('Figure', { alt }),
+    );
+    centred(names[n], look.body, y + radius + 2, { x });
   });
-  top = centred(below, look.body, bottom + 2);
+  top = bottom + 2;
+  for (const lines of below) top = centred(lines, look.body, top);
   centred(by, name, top + 4);
 }

@@ -6,8 +6,7 @@ import { frameParagraph } from '../../core/texts/rounds.js';
 import { sewingParagraphs, sewingTable } from '../../core/texts/sewing.js';
 import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
-import { linesOf } from '../look.js';
-import { drawTable, roomIn } from '../table.js';
+import { drawTable, textCell } from '../table.js';
 import { partName, whereOf } from './facts.js';
 import type { BookletFacts } from './facts.js';
 
@@ -30,12 +29,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts): void {
       widthMm: n === 0 ? flow.wide / 2 : flow.wide / 4,
     }));
     flow.subheading(say.pairs, 30);
-    const rows = pairs.map((row) =>
-      row.map((text, n) => ({
-        lines: linesOf(text, look.body, roomIn(columns[n])),
-        style: look.body,
-      })),
-    );
+    const rows = pairs.map((row) => row.map((text, n) => textCell(text, look.body, columns[n])));
     drawTable(flow, columns, rows);
   }
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
@@ -51,6 +45,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts): void {
           if (page.window) surface.clipped(page.window, () => page.drawInWindow?.(surface));
         },
         n === 0 ? (panel === undefined ? part : partName(facts, part, panel)) : undefined,
+        n === 0 ? undefined : words.booklet.alt.lining,
       );
     });
   }

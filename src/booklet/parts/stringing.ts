@@ -5,6 +5,7 @@ import { runPieces } from '../../core/texts/lines.js';
 import { joinText, metresOf, strungRounds, strungText } from '../../core/texts/stringing.js';
 import { panelJoins, panelLengths } from '../../core/thread/lengths.js';
 import type { Length } from '../../core/thread/lengths.js';
+import { sides } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { accent, filled, lineMm } from '../look.js';
 import type { Look } from '../look.js';
@@ -17,7 +18,13 @@ const indentMm = (look: Look): number => boxMm(look) + 2.6;
 
 /** One line of a column: the head of a round, or runs with a box to tick. */
 type Line =
-  | { readonly kind: 'round'; readonly text: string; readonly total: string }
+  | {
+      /** `also`: the same in the second language, below it. */
+      readonly kind: 'round' | 'also';
+      readonly text: string;
+      readonly total: string;
+      readonly ruled: boolean;
+    }
   | { readonly kind: 'runs'; readonly text: string };
 
 /** The stringing list of one panel, each length from a page of its own. */
@@ -37,7 +44,8 @@ export function addStringing(flow: Flow, facts: BookletFacts, panel: number): vo
   for (const length of lengths) {
     const of = { length: length.number, lengths: all.length };
     const heading = all.length === 1 ? name : `${name}, ${words.booklet.length(of)}`;
-    flow.part({ heading, where: whereOf(facts, part, panel, of) });
+    const bookmark = all.length === 1 ? { name } : { name: words.booklet.length(of), group: name };
+    flow.part({ heading, where: whereOf(facts, part, panel, of), bookmark });
     const rounds = strungRounds(pattern.shape, pattern.panels[panel], length);
     const join = joins.get(length.number);
     const about = [
@@ -89,12 +97,15 @@ function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: L
     grams = plus(grams, gramsOf(facts, beads));
     const body = runPieces(strungText(marks, round));
     const runs = filled(body, flow.look.body, columnMm(flow) - indentMm(flow.look));
+    const said = sides(say.round({ round, beads: beads.length, part }));
+    const totals = sides(grams === undefined ? say.total(total) : say.totalGrams({ total, grams }));
     return [
-      {
-        kind: 'round' as const,
-        text: say.round({ round, beads: beads.length, part }),
-        total: grams === undefined ? say.total(total) : say.totalGrams({ total, grams }),
-      },
+      ...said.map((text, side) => ({
+        kind: side === 0 ? ('round' as const) : ('also' as const),
+        text,
+        total: totals[side] ?? totals[0],
+        ruled: side === said.length - 1,
+      })),
       ...runs.map((text) => ({ kind: 'runs' as const, text })),
     ];
   });
@@ -124,7 +135,8 @@ function drawColumns(flow: Flow, lines: readonly Line[]): void {
     // Short rounds stay whole; the head of a long one stays with its first runs.
     const rest = lines.slice(n + 1).findIndex(({ kind }) => kind === 'round');
     const runs = rest < 0 ? lines.length - n - 1 : rest;
-    const held = runs <= mostWhole ? runs : 1;
+    const also = lines[n + 1]?.kind === 'also' ? 1 : 0;
+    const held = runs <= mostWhole + also ? runs : 1 + also;
     const starts = line.kind === 'round';
     const needed = starts ? (1 + held) * step + roundGapMm : step;
     if (flow.y + needed > (starts && column === 0 ? end : look.bottom) + 1e-6) {
@@ -147,18 +159,26 @@ function drawColumns(flow: Flow, lines: readonly Line[]): void {
 function drawLine(flow: Flow, line: Line, head: TextStyle, left: number, base: number): void {
   const { body } = flow.look;
   const right = left + columnMm(flow);
-  flow.draw((surface) => {
-    if (line.kind === 'round') {
+  if (line.kind !== 'runs') {
+    flow.draw((surface) => {
       drawText(surface, line.text, head, left, base);
       drawText(surface, line.total, head, right, base, 'end');
+    }, flow.section.add('P'));
+    if (!line.ruled) return;
+    flow.draw((surface) => {
       const rule = [[left, base + 1.3, right, base + 1.3]];
       surface.strokePath(rule, { stroke: '#b9c6ca', widthMm: 0.2 });
-      return;
-    }
+    });
+    return;
+  }
+  flow.draw((surface) => {
     const side = boxMm(flow.look);
     const [top, end] = [base - side + 0.15, left + side];
     const box = [left, top, end, top, end, top + side, left, top + side];
     surface.strokePath([box], { stroke: '#4a4a4a', widthMm: 0.25, closed: true });
-    drawText(surface, line.text, body, left + indentMm(flow.look), base);
   });
+  flow.draw(
+    (surface) => drawText(surface, line.text, body, left + indentMm(flow.look), base),
+    flow.section.add('P'),
+  );
 }

@@ -1,4 +1,5 @@
 import type { Face, Glyph } from './font.js';
+import { flat } from '../../words/pages/pairs.js';
 import { breaksBetweenLetters } from './script.js';
 import type { GlyphRun, Surface } from './surface.js';
 
@@ -15,9 +16,9 @@ export interface TextStyle {
 
 const black = '#000000';
 
-/** The characters of a text, composed (é is one), one outline each. */
+/** The characters of a text, composed (é is one), one outline each; of two languages, both. */
 function characters(text: string): string[] {
-  return Array.from(text.normalize('NFC'));
+  return Array.from(flat(text).normalize('NFC'));
 }
 
 /** Width of a text on one line, millimetres. */
@@ -44,7 +45,7 @@ export function drawText(
     if (glyph.outline.length > 0) glyphs.push({ glyph, x: at, y });
     at += glyph.advance * style.sizeMm;
   }
-  surface.glyphs({ title: text, sizeMm: style.sizeMm, ink: style.ink ?? black, glyphs });
+  surface.glyphs({ title: flat(text), sizeMm: style.sizeMm, ink: style.ink ?? black, glyphs });
 }
 
 /** The text itself when it fits, otherwise its beginning with an ellipsis. */
@@ -65,7 +66,8 @@ export function unparted(text: string): string {
 }
 
 /** A text in the parts that stay whole on a line, the spaces between them at their ends. */
-export function unbroken(text: string, { face }: TextStyle): string[] {
+export function unbroken(said: string, { face }: TextStyle): string[] {
+  const text = flat(said);
   if (!face.lineBreaks || !breaksBetweenLetters(text)) return text.split(/(?<= )(?! )/);
   const parts: string[] = [];
   let from = 0;

@@ -1,6 +1,6 @@
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
-import { edition } from './edition.js';
+import { alt, edition } from './edition.js';
 import { lists as listsIn } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -55,7 +55,7 @@ export const booklet = (english: English) => {
         bead: 'Bead',
         name: 'Name',
         id: 'Code',
-        charted: (panels: number) => (panels === 1 ? 'In the chart' : 'In both charts'),
+        charted: (panels: number): string => (panels === 1 ? 'In the chart' : 'In both charts'),
         reserve: 'For a purse, with reserve',
         grams: 'Grams to have',
       },
@@ -109,6 +109,7 @@ export const booklet = (english: English) => {
     wedgeChart: wedgeChart(english),
     level: level(english),
     edition: edition(english),
+    alt: alt(english),
 
     last: {
       title: 'Title',

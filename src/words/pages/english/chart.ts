@@ -68,7 +68,7 @@ export const chart = ({ language, anticlockwise }: English) => {
     bare: 'Bare stitch, no bead',
     undecided: 'Not decided yet',
     wedge: (f: { wedge: number }) => `Wedge ${f.wedge}`,
-    wedgeWay: (f: { direction: 1 | -1 }) =>
+    wedgeWay: (f: { direction: 1 | -1 }): string =>
       f.direction === 1 ? 'Read every row from left to right' : 'Read every row from right to left',
     pageOf: (f: { page: number; pages: number }) => `page ${f.page} of ${f.pages}`,
   };

@@ -1,5 +1,13 @@
 import type { English } from './spelling.js';
 
+/** What stands for pictures where the booklet is read aloud. */
+export const alt = (_: English) => ({
+  panel: (f: { panel: string }) => `Picture of the worked panel, bead face: ${f.panel}`,
+  chart:
+    'Chart of the panel. The list of rounds says the same in words, and the materials tell the letters.',
+  lining: 'Cutting template of the lining at true size, with its marks.',
+});
+
 /** How one booklet of a pattern differs from another. */
 export const edition = ({ colour, colours }: English) => ({
   grey: 'for a black-and-white printer',

@@ -12,7 +12,7 @@ export const wedgeChart = (_: English) => ({
   part: 'Wedge chart',
   alike: (f: { wedges: number }) =>
     `All ${f.wedges} wedges are alike, and this is one of them: work every row ${f.wedges} times in its round.`,
-  how: (f: { direction: 1 | -1 }) =>
+  how: (f: { direction: 1 | -1 }): string =>
     f.direction === 1
       ? 'Bead face, rim up. Row 1 is the point, at the middle of the panel. Read every row from left to right. A black triangle on two stitches points to the one below that both are worked into.'
       : 'Bead face, rim up. Row 1 is the point, at the middle of the panel. Read every row from right to left. A black triangle on two stitches points to the one below that both are worked into.',

@@ -69,7 +69,7 @@ export const shopping = ({ language }: English) => {
       f.range === undefined
         ? 'Beading needle that passes your beads'
         : `Beading needle, ${range(f.range, 2)} mm thick: it must pass every bead`,
-    sewingNeedle: (f: { panels: number }) =>
+    sewingNeedle: (f: { panels: number }): string =>
       f.panels === 2
         ? 'Sewing needle, for seam, frame and lining'
         : 'Sewing needle, for ends and lining',
