@@ -1,0 +1,29 @@
+import type { PageWords } from '../index.js';
+import { booklet } from './booklet.js';
+import { chart } from './chart.js';
+import { frame } from './frame.js';
+import { lining } from './lining.js';
+import { lists } from './lists.js';
+import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
+import { shopping } from './shopping.js';
+import { stringing } from './stringing.js';
+
+/**
+ * What stands on pages, in Spanish: instructions in the infinitive, as printed patterns have them.
+ * No native crocheter has checked this language yet. To be checked first (M and L): sector
+ * (wedge), ganchillo con abalorios (bead crochet), orden and lista de ensartado (stringing),
+ * medio punto and punto deslizado (Latin America), inclinación (lean), tramo (length of strung
+ * beads), embeber (to ease in), boquilla (clasp frame), V as the sign of a round.
+ */
+export const es: PageWords = {
+  booklet,
+  chart,
+  frame,
+  lining,
+  lists,
+  rounds,
+  sewing,
+  shopping,
+  stringing,
+};

@@ -1,0 +1,95 @@
+import type { FrameKind } from '../english/frame.js';
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed, many, short } = numbersIn('es');
+/** 82,8, and 10.920 where tenths no longer matter. */
+const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
+/** Metres to buy: whole ones, tenths under 10. */
+const metres = (mm: number): string =>
+  mm < 10_000
+    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
+    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
+const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const range = (f: readonly [number, number], digits: number): string =>
+  `de ${short(f[0], digits)} a ${short(f[1], digits)}`;
+/** Of one frame and of several. */
+const kinds: Record<FrameKind, readonly [string, string]> = {
+  'half-round': ['de media luna', 'de media luna'],
+  squared: ['rectangular', 'rectangulares'],
+  oval: ['ovalada', 'ovaladas'],
+};
+
+export const shopping: PageWords['shopping'] = {
+  beadReserveSaid: (f) => {
+    if (f.percent === 0)
+      return 'Sin reserva: no se cuentan los abalorios rotos ni los defectuosos.';
+    const start = `La reserva es del ${short(f.percent, 2)} %, como mínimo 30 abalorios de cada clase`;
+    return f.batch ? `${start}, calculada una sola vez para todos los monederos.` : `${start}.`;
+  },
+  noBeads: 'Todavía no se ha decidido ningún abalorio.',
+  crochetThread: (f) =>
+    `${f.name ?? 'Hilo de ganchillo'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, unos ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+  threadSum: (f) =>
+    [
+      f.stitches === 1
+        ? `1 punto de ${short(f.perStitchMm, 1)} mm gasta ${tenths(f.netMm / 1000)} m`
+        : `${count(f.stitches)} puntos de ${short(f.perStitchMm, 1)} mm gastan ${tenths(f.netMm / 1000)} m`,
+      ...(f.reservePercent === 0
+        ? []
+        : [
+            `una reserva del ${short(f.reservePercent, 1)} % añade ${tenths(f.reserveMm / 1000)} m`,
+          ]),
+      f.tails === 1
+        ? `1 cabo de ${short(f.tailMm / 10, 1)} cm añade ${tenths(f.tailsMm / 1000)} m.`
+        : `${count(f.tails)} cabos de ${short(f.tailMm / 10, 1)} cm añaden ${tenths(f.tailsMm / 1000)} m.`,
+    ].join('; '),
+  lengths: (f) =>
+    `Ensartados, los abalorios ocupan ${fixed(f.strungMm / 1000, 2)} m de ese hilo, en ${f.lengths === 1 ? 'un tramo' : many(f.lengths, { other: 'tramos' })}.`,
+  thickness: (f) =>
+    `Por el agujero de ${f.size}, normalmente de ${short(f.holeMm, 2)} mm, pasa un hilo de hasta ${short(f.singleMostMm, 2)} mm; doblado en el ojo de una aguja, de hasta ${short(f.doubledMostMm, 2)} mm (unos ${short(f.doubledMostTex, 0)} tex).`,
+  thicknessGiven: (f) => {
+    const start = `El hilo elegido tiene ${short(f.diameterMm, 2)} mm de grosor, y el agujero de ${f.size}, normalmente ${short(f.holeMm, 2)} mm:`;
+    if (!f.single)
+      return `${start} DEMASIADO GRUESO. Elegir un hilo más fino o abalorios más grandes.`;
+    return f.doubled
+      ? `${start} pasa, también doblado en el ojo de una aguja.`
+      : `${start} pasa sencillo, pero no doblado en el ojo de una aguja. Ensartar con la punta del hilo endurecida o con ayuda de un lazo de hilo más fino.`;
+  },
+  sewingThread: (f) =>
+    `Hilo de coser fuerte, de nailon o poliéster, de 70 a 135 tex o de 2 a 6 hebras: ${metres(f.mm)}`,
+  cord: (f) => `Pegamento para la boquilla, y cordón de papel para rellenar su canal: ${cm(f.mm)}`,
+  hook: (f) =>
+    f.range === undefined
+      ? 'Aguja de ganchillo: la que pida la muestra'
+      : `Aguja de ganchillo, ${range(f.range, 2)} mm para ${f.size ?? 'estos abalorios'}: la muestra decide`,
+  needle: (f) =>
+    f.range === undefined
+      ? 'Aguja de ensartar que pase por los abalorios elegidos'
+      : `Aguja de ensartar, ${range(f.range, 2)} mm de grosor: tiene que pasar por todos los abalorios`,
+  sewingNeedle: (f) =>
+    f.panels === 2
+      ? 'Aguja de coser, para la costura, la boquilla y el forro'
+      : 'Aguja de coser, para los cabos y el forro',
+  frame: (f) => {
+    const one = f.pieces === 1;
+    const start = one ? 'Boquilla con cierre' : `${count(f.pieces)} boquillas con cierre`;
+    const kind = f.kind === undefined ? '' : `, ${kinds[f.kind][one ? 0 : 1]}`;
+    const fixing = { sewn: ', para coser', glued: ', para pegar' };
+    const wide =
+      f.range === undefined
+        ? `${short(f.widthMm, 1)} mm de ancho`
+        : `unos ${short(f.widthMm, 0)} mm de ancho (pueden servir ${range(f.range, 0)} mm)`;
+    return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}`;
+  },
+  lining: (f) =>
+    `Tela para forro, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'pieza', other: 'piezas' })} de ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, con ${short(f.allowanceMm, 1)} mm de margen de costura incluidos`,
+  braid: (f) => `Galón para cubrir por dentro la costura de la boquilla, si se desea: ${cm(f.mm)}`,
+  care: [
+    'Cada abalorio es una pieza pequeña con la que un niño menor de tres años puede asfixiarse: mantener los abalorios, las agujas y los monederos terminados fuera del alcance de los niños pequeños. Un monedero no es un juguete.',
+    'Para romper un abalorio equivocado: gafas protectoras puestas y un paño sobre el abalorio. Contar las agujas y los ganchillos antes y después.',
+    'Sellar con calor solo las puntas de hilos sintéticos, y nunca cerca de pegamento con disolvente; ventilar la habitación al pegar.',
+    'Las boquillas de metal pueden contener níquel. Descansar la vista y las manos cada media hora; parar si algo duele.',
+    'Son las precauciones habituales, no asesoramiento jurídico: si se vende, consultar las normas del lugar donde viven quien vende y quien compra.',
+  ],
+};

@@ -1,0 +1,17 @@
+import type { PageWords } from '../index.js';
+
+/** An hour on the clock, after a preposition. */
+export const hourOf = (hour: number): string => (hour === 1 ? 'la 1' : `las ${hour}`);
+
+export const stringing: PageWords['stringing'] = {
+  // M: ensartar; «enhebrar» is said too.
+  order:
+    'Ensartar los abalorios en el orden de esta lista, de arriba abajo y, en cada línea, desde la izquierda: la vuelta exterior se ensarta primero. El último abalorio del hilo es el primero que se teje.',
+  reading:
+    'Lectura: 3A son tres abalorios A. Lo que está entre paréntesis y seguido de x 3 se ensarta 3 veces. Delante figuran los abalorios de la vuelta y el total que hay en el hilo cuando su línea está ensartada: contar al final de cada línea.',
+  bare: 'Los puntos sin abalorio no necesitan ninguno y no están en esta lista.',
+  join: (f) =>
+    f.atRoundEnd
+      ? `Unir este tramo al comienzo de la vuelta ${f.round}, más o menos hacia ${hourOf(f.hour)} del reloj en la cara de los abalorios.`
+      : `Unir este tramo antes del punto ${f.stitch} de la vuelta ${f.round}, más o menos hacia ${hourOf(f.hour)} del reloj en la cara de los abalorios.`,
+};

@@ -1,0 +1,45 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+import { turn } from './chart.js';
+
+const { short } = numbersIn('it');
+
+export const rounds: PageWords['rounds'] = {
+  begin: (wedges) =>
+    `Per cominciare: fare un anello magico, oppure 3 o 4 catenelle chiuse ad anello, e lavorarvi le ${wedges} maglie del giro 1, con una perlina in ognuna che porta una lettera. L’anello magico si stringe tirando il filo; al centro resta un piccolo foro. Lasciare un capo di filo di 15–20 cm da nascondere alla fine.`,
+  stitch: (f) =>
+    [
+      // H: maglia bassa; «punto basso» is said too.
+      'Il punto: maglia bassa (m.b., detta anche punto basso), con una perlina in ogni maglia.',
+      f.beadsFace === 'away'
+        ? 'Inserire l’uncinetto ed estrarre un’asola. Far scorrere una perlina vicino al lavoro, gettare il filo ed estrarlo attraverso le due asole: la perlina si dispone dietro, sulla faccia che chi lavora non vede.'
+        : 'Portare la perlina dalla parte di chi lavora, con l’uncinetto sopra il filo: la perlina si dispone davanti, sulla faccia che chi lavora vede.',
+      f.lean === 0.5
+        ? `Lavorare prendendo entrambi i fili della maglia sottostante; così di solito ogni maglia resta arretrata di circa mezza maglia rispetto a quella sottostante (inclinazione: ${short(0.5, 2)} di maglia).`
+        : `Questo modello si basa su un’inclinazione di ${short(f.lean, 3)} di maglia: di quanto ogni maglia resta arretrata rispetto a quella sottostante.`,
+      f.measured
+        ? 'È quella misurata sul campione: lavorare con lo stesso uncinetto, lo stesso filo e le stesse perline.'
+        : 'Ogni mano è diversa: misurare l’inclinazione su un campione prima di cominciare.',
+      'Non girare mai il lavoro.',
+    ].join(' '),
+  direction: (f) =>
+    [
+      `Questa lista è per chi lavora con la ${f.hand === 'right' ? 'mano destra' : 'mano sinistra'} e con le perline sulla faccia che ${f.beadsFace === 'away' ? 'chi lavora non vede' : 'chi lavora vede'}.`,
+      `Sulla faccia delle perline, quella che lo schema mostra e che è l’esterno del borsellino, il lavoro procede ${turn(f.clockwise)}.`,
+      f.beadsFace === 'away'
+        ? `Chi lavora guarda l’altra faccia, dove procede ${turn(!f.clockwise)}.`
+        : 'Mentre si lavora si guarda quella stessa faccia.',
+      'Lavorato con l’altra mano, il pannello viene come la sua immagine allo specchio.',
+    ].join(' '),
+  marker:
+    'Segnamaglie: appendere un segnamaglie alla prima maglia del giro e spostarlo in su all’inizio di ogni giro.',
+  increases: (example) =>
+    `Aumenti: due lettere tra parentesi quadre, ${example}, sono due maglie lavorate in una stessa maglia del giro sottostante, nell’ordine in cui sono scritte. Dal secondo giro in poi c’è una di queste coppie in ogni spicchio di ogni giro.`,
+  reading:
+    'Lettura: 3A sono tre maglie con la perlina A. Ciò che sta tra parentesi tonde seguite da x 3 si lavora 3 volte. Davanti sono indicate le maglie e le perline del giro, e il totale delle perline lavorate fino alla sua fine: contare quando un giro è finito.',
+  bare: '2 senza sono due maglie senza perlina.',
+  spiral:
+    'I giri proseguono a spirale e non si chiudono. Dopo l’ultima maglia dell’ultimo giro lavorare due o tre maglie bassissime per addolcire lo scalino; non portano perline e non si contano. Tagliare il filo lasciando 20 cm e farlo passare nell’ultima asola.',
+  joined:
+    'Chiudere ogni giro con una maglia bassissima nella sua prima maglia e fare una catenella per salire. La prima maglia del giro successivo si lavora in quella stessa prima maglia. Le maglie bassissime e le catenelle per salire non portano perline e non si contano. Alla fine tagliare il filo lasciando 20 cm e farlo passare nell’ultima asola.',
+};

@@ -1,0 +1,33 @@
+import type { FrameKind, StitchSpan } from '../english/frame.js';
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { short } = numbersIn('tr');
+
+/** `1–30 ve 111–140`. */
+export const runsText = (runs: readonly StitchSpan[]): string =>
+  runs.length === 0
+    ? 'yok'
+    : runs.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(' ve ');
+
+const kinds: Record<FrameKind, string> = {
+  'half-round': 'yarım ay',
+  squared: 'köşeli',
+  oval: 'oval',
+};
+const fixings = { sewn: 'dikilen', glued: 'yapıştırılan' };
+
+export const frame: PageWords['frame'] = {
+  kinds,
+  // M: burs, a clasp frame.
+  paragraph: (f) =>
+    [
+      `Burs (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm genişlikte, ${fixings[f.fixing]} tür). ${f.round}. sıranın bursun içinde kalan ilmekleri: ${runsText(f.runs)}; saat 12 hizasının iki yanında uzunlukları eşittir.`,
+      `Boncuklu yüzden bakınca sol menteşe ${f.left.inFrame} ve ${f.left.inSeam} numaralı ilmeklerin arasına, sağ menteşe ${f.right.inFrame} ve ${f.right.inSeam} numaralı ilmeklerin arasına gelir. Kenarın geri kalanı öbür panele dikilir.`,
+      f.bare.length === 0
+        ? 'Burs için boş bırakılan ilmek yoktur.'
+        : `Boş bırakılan, boncuksuz örülen ilmekler: ${f.bare.map(({ round, runs }) => `${round}. sırada ${runsText(runs)}`).join('; ')}.`,
+    ].join(' '),
+  word: 'burs',
+  mark: 'Kenarın, menteşe olan iki nokta arasındaki bölümü bursun içinde kalır.',
+};
