@@ -30,7 +30,7 @@ export const shopping: PageWords['shopping'] = {
     `${f.size}のビーズの穴（ふつう${short(f.holeMm, 2)} mm）に通る糸は太さ${short(f.singleMostMm, 2)} mmまで、針穴で折り返して二重で通すなら${short(f.doubledMostMm, 2)} mmまで（約${short(f.doubledMostTex, 0)} tex）です。`,
   thicknessGiven: (f) => {
     const start = `お手持ちの糸の太さは${short(f.diameterMm, 2)} mm、${f.size}のビーズの穴はふつう${short(f.holeMm, 2)} mmです：`;
-    if (!f.single) return `${start}糸が太すぎます。もっと細い糸か、もっと大きいビーズにします。`;
+    if (!f.single) return `${start}糸が太すぎます！もっと細い糸か、もっと大きいビーズにします。`;
     return f.doubled
       ? `${start}通ります。針穴で折り返して二重にしても通ります。`
       : `${start}一重なら通りますが、針穴で折り返した二重では通りません。糸の端を固めて通すか、細い糸の輪に引っかけて通します。`;

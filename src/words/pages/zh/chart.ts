@@ -48,7 +48,7 @@ export const chart: PageWords['chart'] = {
   marks: {
     pair: '在同一针里钩两针。',
     number: '圈号，写在该圈的第一针上。',
-    five: '每逢第5圈的倍数：圈号为深色，外侧为粗线。',
+    five: '5的倍数圈：圈号为深色，外侧为粗线。',
     startLine: '起始线：每一圈都从这里开始。',
   },
   bare: '空针，不带珠子',

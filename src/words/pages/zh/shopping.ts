@@ -26,9 +26,9 @@ export const shopping: PageWords['shopping'] = {
     `${count(f.stitches)}针，每针${short(f.perStitchMm, 1)} mm，用线${tenths(f.netMm / 1000)} m；${f.reservePercent === 0 ? '' : `备用量${short(f.reservePercent, 1)}%，加${tenths(f.reserveMm / 1000)} m；`}${count(f.tails)}段线尾，每段${short(f.tailMm / 10, 1)} cm，加${tenths(f.tailsMm / 1000)} m。`,
   lengths: (f) => `穿好的珠子占其中${fixed(f.strungMm / 1000, 2)} m，共${count(f.lengths)}段线。`,
   thickness: (f) =>
-    `${f.size}的孔通常为${short(f.holeMm, 2)} mm，能穿过最粗${short(f.singleMostMm, 2)} mm的线；线在针眼处对折时，最粗${short(f.doubledMostMm, 2)} mm（约${short(f.doubledMostTex, 0)} tex）。`,
+    `珠子（${f.size}）的孔通常为${short(f.holeMm, 2)} mm，能穿过最粗${short(f.singleMostMm, 2)} mm的线；线在针眼处对折时，最粗${short(f.doubledMostMm, 2)} mm（约${short(f.doubledMostTex, 0)} tex）。`,
   thicknessGiven: (f) => {
-    const start = `您的线粗${short(f.diameterMm, 2)} mm，${f.size}的孔通常为${short(f.holeMm, 2)} mm：`;
+    const start = `您的线粗${short(f.diameterMm, 2)} mm，珠子（${f.size}）的孔通常为${short(f.holeMm, 2)} mm：`;
     if (!f.single) return `${start}线太粗！请用更细的线或更大的珠子。`;
     return f.doubled
       ? `${start}能穿过，在针眼处对折也能穿过。`
