@@ -3,6 +3,7 @@ import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
+import { enlarged, level, wedgeChart } from './sheets.js';
 
 const { count, fixed } = numbersIn('ja');
 
@@ -83,6 +84,9 @@ export const booklet: PageWords['booklet'] = {
         ? `${lists.round(f.round)}の一部：${lists.beads(f.beads)}`
         : `${lists.round(f.round)}：${lists.beads(f.beads)}`,
     total: (total) => `累計 ${lists.number(total)}`,
+    totalGrams: (f) => `累計 ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    weigh:
+      '累計の横のグラム数は、そこまでに通したビーズの重さです。始める前に糸の重さを量り、その分を引きます。0.1 g単位で量れるはかりが必要です。同じ容器のビーズでも重さはまちまちなので、数えた個数を優先します。',
     tick: '左の列を上から下へ、次に右の列へ進み、どの行も左から読みます。1行分を糸に通したら四角に印を付け、累計のたびに数えます。',
     weight: (f) =>
       `全部で${lists.beads(f.beads)}。糸に通すと、重さは糸を除いて約${fixed(f.grams, 1)} g、長さは約${fixed(f.metres, 2)} mです。編むのに使う糸は、糸端と予備を含めて約${fixed(f.threadM, 1)} mです。`,
@@ -94,6 +98,9 @@ export const booklet: PageWords['booklet'] = {
   },
 
   making,
+  enlarged,
+  wedgeChart,
+  level,
 
   last: {
     title: '題名',

@@ -3,6 +3,7 @@ import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
+import { enlarged, level, wedgeChart } from './sheets.js';
 
 const { count, fixed } = numbersIn('zh');
 
@@ -81,6 +82,9 @@ export const booklet: PageWords['booklet'] = {
         ? `${lists.round(f.round)}，一部分：${lists.beads(f.beads)}`
         : `${lists.round(f.round)}：${lists.beads(f.beads)}`,
     total: (total) => `累计 ${lists.number(total)}`,
+    totalGrams: (f) => `累计 ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    weigh:
+      '累计数旁边的克数是到此为止已穿珠子的重量：开始之前先称线，再减去线的重量。秤必须能显示0.1 g；同一瓶里的珠子也有差别，所以以数出的颗数为准。',
     tick: '先从上往下读左栏，再读右栏；每行从左往右。一行穿到线上之后，在方框里打勾，每到累计数就数一次。',
     weight: (f) =>
       `总共${lists.beads(f.beads)}；穿好后不含线约重${fixed(f.grams, 1)} g，长约${fixed(f.metres, 2)} m。钩完这些珠子约需线${fixed(f.threadM, 1)} m，含线尾和备用量。`,
@@ -93,6 +97,9 @@ export const booklet: PageWords['booklet'] = {
   },
 
   making,
+  enlarged,
+  wedgeChart,
+  level,
 
   last: {
     title: '标题',
