@@ -1,6 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -85,6 +86,7 @@ export const booklet: PageWords['booklet'] = {
         : `${lists.round(f.round)}：${lists.beads(f.beads)}`,
     total: (total) => `累計 ${lists.number(total)}`,
     totalGrams: (f) => `累計 ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    tickOne: 'どの行も左から読みます。1行分を糸に通したら四角に印を付け、累計のたびに数えます。',
     weigh:
       '累計の横のグラム数は、そこまでに通したビーズの重さです。始める前に糸の重さを量り、その分を引きます。0.1 g単位で量れるはかりが必要です。同じ容器のビーズでも重さはまちまちなので、数えた個数を優先します。',
     tick: '左の列を上から下へ、次に右の列へ進み、どの行も左から読みます。1行分を糸に通したら四角に印を付け、累計のたびに数えます。',
@@ -101,6 +103,7 @@ export const booklet: PageWords['booklet'] = {
   enlarged,
   wedgeChart,
   level,
+  edition,
 
   last: {
     title: '題名',

@@ -6,7 +6,7 @@ type Booklet = PageWords['booklet'];
 export const enlarged: Booklet['enlarged'] = {
   part: '拡大編み図',
   sheet: (f) => `${f.sheets}枚中${f.sheet}枚目`,
-  how: '小さな全体図は、この紙の位置を示します。点線より外の部分は隣の紙にもあり、三角がその紙の番号を示します。ビーズの凡例は全体の編み図にあります。',
+  how: '小さな全体図は、この紙の位置を示します。点線より外の部分は隣の紙にもあり、三角がその紙の番号を示します。文字の凡例は、全体の編み図と材料のページにあります。',
 };
 
 /** One wedge, where all are alike. */

@@ -1,6 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -83,6 +84,7 @@ export const booklet: PageWords['booklet'] = {
         : `${lists.round(f.round)}：${lists.beads(f.beads)}`,
     total: (total) => `累计 ${lists.number(total)}`,
     totalGrams: (f) => `累计 ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    tickOne: '每行从左往右读。一行穿到线上之后，在方框里打勾，每到累计数就数一次。',
     weigh:
       '累计数旁边的克数是到此为止已穿珠子的重量：开始之前先称线，再减去线的重量。秤必须能显示0.1 g；同一瓶里的珠子也有差别，所以以数出的颗数为准。',
     tick: '先从上往下读左栏，再读右栏；每行从左往右。一行穿到线上之后，在方框里打勾，每到累计数就数一次。',
@@ -100,6 +102,7 @@ export const booklet: PageWords['booklet'] = {
   enlarged,
   wedgeChart,
   level,
+  edition,
 
   last: {
     title: '标题',

@@ -6,7 +6,7 @@ type Booklet = PageWords['booklet'];
 export const enlarged: Booklet['enlarged'] = {
   part: '放大图解',
   sheet: (f) => `第${f.sheet}张，共${f.sheets}张`,
-  how: '小图标明这一张所在的位置。点线以外的部分在相邻的那一张上也有；三角形标明那一张的号码。图例在整张图解上。',
+  how: '小图标明这一张所在的位置。点线以外的部分在相邻的那一张上也有；三角形标明那一张的号码。字母的图例在整张图解上，也在材料页上。',
 };
 
 /** One wedge, where all are alike. */
