@@ -1,0 +1,60 @@
+import type { FaceWord, HandWord } from '../english/chart.js';
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed } = numbersIn('ja');
+
+const clockwise = (direction: 1 | -1): string => (direction === 1 ? '時計回り' : '反時計回り');
+const hand = (which: HandWord): string => (which === 'right' ? '右手編み' : '左手編み');
+// M: 向こう側 (away from the worker), 手前側 (toward the worker)
+const face = (beadsFace: FaceWord): string =>
+  beadsFace === 'away' ? 'ビーズは編む人の向こう側' : 'ビーズは編む人の手前側';
+const place = { first: '最初', middle: '中央', last: '最後' };
+
+/** What stands on charts. */
+export const chart: PageWords['chart'] = {
+  chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}：${f.panel}`),
+  // L: 区画 or セクション?
+  wedgesTitle: (f) =>
+    f.panel === undefined ? `${f.title}：区画ごとの図` : `${f.title}：${f.panel}、区画ごとの図`,
+  shapeLine: (f) =>
+    [
+      `${count(f.wedges)}区画`,
+      `${count(f.rounds)}段`,
+      `${count(f.stitches)}目`,
+      `ビーズ${count(f.beads)}個`,
+      `直径${fixed(f.acrossMm, 1)} mm`,
+    ].join('  ·  '),
+  workLine: (f) =>
+    [
+      `${hand(f.hand)}、${face(f.beadsFace)}`,
+      `増し目は各区画の${place[f.increase]}の目`,
+      // L: ずれ (lean)
+      `ずれ${f.lean}目`,
+      f.construction === 'spiral' ? 'らせん状に編む' : '段ごとに閉じて編む',
+    ].join('  ·  '),
+  start: '始め',
+  direction: '編む方向',
+  faceNote: (f) =>
+    `これはビーズ面で、がま口の外側になります。この面では${clockwise(f.direction)}に編み進みます（${hand(f.hand)}、${face(f.beadsFace)}）。`,
+  workerNote: (f) =>
+    f.beadsFace === 'away'
+      ? `編んでいるときに見えるのは反対の面で、そこでは${clockwise(f.direction === 1 ? -1 : 1)}に編み進みます。`
+      : 'ビーズが手前側に出るので、編んでいるときに見えるのもこの面です。',
+  construction: {
+    spiral: 'らせん：段を閉じずに、そのまま次の段へ続けて編みます。',
+    joined: '段ごとに閉じる：各段を引き抜き編みで閉じます。引き抜き編みは図にありません。',
+  },
+  marks: {
+    pair: '1目に編み入れた2目。',
+    number: '段の番号。その段の最初の目にあります。',
+    five: '5段ごと：番号は濃い字、その外側は太い線。',
+    startLine: '始めの線：どの段もここから始まります。',
+  },
+  bare: 'ビーズなしの目',
+  undecided: '未定の目',
+  wedge: (f) => `区画${f.wedge}`,
+  wedgeWay: (f) =>
+    f.direction === 1 ? 'どの行も左から右へ読みます' : 'どの行も右から左へ読みます',
+  pageOf: (f) => `${f.pages}ページ中${f.page}ページ目`,
+};

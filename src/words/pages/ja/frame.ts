@@ -1,0 +1,28 @@
+import type { StitchSpan } from '../english/frame.js';
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { short } = numbersIn('ja');
+
+/** `1〜30目めと111〜140目め`. */
+export const runsText = (runs: readonly StitchSpan[]): string =>
+  runs.length === 0
+    ? 'なし'
+    : runs.map(({ from, to }) => (from === to ? `${from}目め` : `${from}〜${to}目め`)).join('と');
+
+const kinds = { 'half-round': '半円形', squared: '角形', oval: '楕円形' };
+const fixings = { sewn: '縫い付け', glued: '接着' };
+
+/** Which stitches lie in the frame. */
+export const frame: PageWords['frame'] = {
+  kinds,
+  // M: 蝶番 (hinge)
+  paragraph: (f) =>
+    `口金（${kinds[f.kind]}、幅${short(f.widthMm, 1)} mm、${fixings[f.fixing]}）：口金に入るのは、${f.round}段目の次の目です：${runsText(f.runs)}。12時の位置から左右に同じ長さです。ビーズ面で見て、左の蝶番は${f.left.inFrame}目めと${f.left.inSeam}目めの間、右の蝶番は${f.right.inFrame}目めと${f.right.inSeam}目めの間に来ます。縁の残りは、もう1枚のパネルと縫い合わせます。${
+      f.bare.length === 0
+        ? '口金のためにビーズなしで編む目はありません。'
+        : `次の目は、ビーズを入れずに編みます：${f.bare.map(({ round, runs }) => `${round}段目の${runsText(runs)}`).join('、')}。`
+    }`,
+  word: '口金',
+  mark: '2つの点（蝶番）の間の縁が口金に入ります。',
+};
