@@ -131,7 +131,7 @@ describe('lengths of thread', () => {
       'LENGTH 1 of 2: rounds 1 to 14, 735 beads, about 1.10 m of strung beads.',
     );
     expect(text).toMatch(
-      /LENGTH 2 of 2: .* Join it on at the start of round 15, at about \d+ o’clock/,
+      /LENGTH 2 of 2: .* Join this length on at the start of round 15, at about \d+ o’clock/,
     );
     expect(text).toContain('R14 (98 beads, total 98)');
     expect(text).toContain('R1 (7 beads, total 735)');

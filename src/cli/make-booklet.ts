@@ -30,12 +30,12 @@ export async function makeBooklet(
   pattern: Pattern,
   { fonts, languages, paper, ...rest }: BookletWish,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
-  const [{ bookletPdf }, { fontsForPages }, words] = await Promise.all([
+  const [{ bookletPdf }, { fontsForPages }, said] = await Promise.all([
     import('../booklet/booklet-pdf.js'),
     import('../node/fonts.js'),
     wordsIn(languages),
   ]);
   const lettering = await fontsForPages(languages[0], fonts);
   const version = packageVersion();
-  return bookletPdf({ pattern, words, languages, fonts: lettering, version, ...rest }, paper);
+  return bookletPdf({ pattern, ...said, languages, fonts: lettering, version, ...rest }, paper);
 }

@@ -17,15 +17,22 @@ export type LanguageChoice = readonly [Language] | readonly [Language, Language]
 
 /**
  * The catalogue with the words of its pages in other languages; what only the command line says
- * stays English. Of two languages every text holds both: `onSide` of pages/pairs.ts reads them.
+ * stays English. Of two languages every text of `words` holds both (`onSide` of pages/pairs.ts reads
+ * them), and `each` has them apart.
  */
-export async function wordsIn(choice: LanguageChoice): Promise<Words> {
+export async function wordsIn(
+  choice: LanguageChoice,
+): Promise<{ readonly words: Words; readonly each: readonly Words[] }> {
   const [first, second] = await Promise.all(choice.map((language) => loadPages[language]()));
-  if (second === undefined) return withPages(first);
+  if (second === undefined) return { words: withPages(first), each: [withPages(first)] };
   // Numbers and the notation of lists stand once.
   const { number, decimal, round, bare, open } = first.lists;
   const both = paired(first, second);
-  return withPages({ ...both, lists: { ...both.lists, number, decimal, round, bare, open } });
+  const lists = { ...both.lists, number, decimal, round, bare, open };
+  return {
+    words: withPages({ ...both, lists }),
+    each: [withPages(first), withPages(second)],
+  };
 }
 
 function withPages(pages: PageWords): Words {

@@ -26,8 +26,10 @@ export function editionNames({ edition, words }: BookletFacts): string[] {
 /** What a booklet is made from. */
 export interface BookletFacts {
   readonly pattern: Pattern;
-  /** In all of `languages`. */
+  /** In all of `languages` at once. */
   readonly words: Words;
+  /** In each of `languages`. */
+  readonly each: readonly Words[];
   readonly languages: LanguageChoice;
   readonly fonts: Fonts;
   readonly author?: string | undefined;

@@ -10,7 +10,7 @@ import { cellKinds, panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Polyline, Surface } from './surface.js';
 import { SvgSurface } from './svg-surface.js';
-import { drawText, mmPerPoint, wrapped, shortened } from './text.js';
+import { drawText, mmPerPoint, shortened, textWidth, wrapped } from './text.js';
 
 /** Smallest and largest cells on paper. */
 const leastCellMm = 3.4;
@@ -223,8 +223,9 @@ function drawReadingArrow(
   const title = { face: fonts.bold, sizeMm: 11 * mmPerPoint };
   const from = top.x - (direction * rimMm) / 2;
   const anchor = direction === 1 ? 'start' : 'end';
-  drawText(surface, words.chart.wedge({ wedge: wedge + 1 }), title, from, top.y - 2.2, anchor);
-  const tail = from + direction * 21;
+  const named = words.chart.wedge({ wedge: wedge + 1 });
+  drawText(surface, named, title, from, top.y - 2.2, anchor);
+  const tail = from + direction * Math.max(21, textWidth(named, title) + 3);
   const tip = tail + direction * Math.max(10, Math.min(30, rimMm - 21));
   const y = top.y - 3.4;
   const neck = tip - direction * 3.4;

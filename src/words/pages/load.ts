@@ -5,6 +5,11 @@ import type { Language } from './languages.js';
 export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
   'en-GB': () => english('ukEnglish'),
   'en-US': () => english('usEnglish'),
+  es: async () => (await import('./es/index.js')).es,
+  it: async () => (await import('./it/index.js')).it,
+  tr: async () => (await import('./tr/index.js')).tr,
+  ja: async () => (await import('./ja/index.js')).ja,
+  zh: async () => (await import('./zh/index.js')).zh,
 } as never;
 
 async function english(which: 'ukEnglish' | 'usEnglish'): Promise<PageWords> {

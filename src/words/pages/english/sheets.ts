@@ -4,7 +4,7 @@ import type { English } from './spelling.js';
 export const enlarged = (_: English) => ({
   part: 'Chart, enlarged',
   sheet: (f: { sheet: number; sheets: number }) => `sheet ${f.sheet} of ${f.sheets}`,
-  how: 'The map shows where this sheet lies. What is beyond a dotted line stands on the next sheet too; a triangle names that sheet. The key of letters is on the whole chart and among the materials.',
+  how: 'The map shows where this sheet lies. What is beyond a dotted line stands on the neighbouring sheet too; a triangle names it. The key of letters is on the whole chart and among the materials.',
 });
 
 /** One wedge, where all are alike. */

@@ -18,7 +18,7 @@ export const shopping = ({ language }: English) => {
   return {
     beadReserveSaid: (f: { percent: number; batch: boolean }) =>
       f.percent === 0
-        ? 'Without a reserve: broken and odd beads are not counted.'
+        ? 'Without a reserve: broken and badly shaped beads are not counted.'
         : `The reserve is ${short(f.percent, 2)} %, at least 30 beads of each${f.batch ? ', worked out once for all purses' : ''}.`,
     noBeads: 'No beads are decided yet.',
     crochetThread: (f: { mm: number; name: string | undefined; grams: number | undefined }) =>

@@ -9,6 +9,6 @@ export const stringing = (_: English) => ({
   bare: 'Bare stitches need no bead and are not in this list.',
   join: (f: { round: number; stitch: number; atRoundEnd: boolean; hour: number }) =>
     f.atRoundEnd
-      ? `Join it on at the start of round ${f.round}, at about ${f.hour} o’clock on the bead face.`
-      : `Join it on before stitch ${f.stitch} of round ${f.round}, at about ${f.hour} o’clock on the bead face.`,
+      ? `Join this length on at the start of round ${f.round}, at about ${f.hour} o’clock on the bead face.`
+      : `Join this length on before stitch ${f.stitch} of round ${f.round}, at about ${f.hour} o’clock on the bead face.`,
 });

@@ -1,6 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -90,6 +91,8 @@ export const booklet: PageWords['booklet'] = {
     totalGrams: (f) => `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
       'Los gramos que figuran junto a un total son los de los abalorios ensartados hasta ahí: pesar el hilo antes de empezar y restar su peso. La balanza tiene que mostrar décimas de gramo; los abalorios de un mismo frasco no pesan todos igual, así que vale el recuento.',
+    tickOne:
+      'En cada línea, desde la izquierda. Marcar la casilla cuando su línea esté en el hilo, y contar en cada total.',
     tick: 'Primero la columna izquierda de arriba abajo, después la derecha; en cada línea, desde la izquierda. Marcar la casilla cuando su línea esté en el hilo, y contar en cada total.',
     weight: (f) =>
       `${lists.beads(f.beads)} en total; ensartados, sin el hilo, pesan unos ${fixed(f.grams, 1)} g y ocupan unos ${fixed(f.metres, 2)} m. Tejerlos gasta unos ${fixed(f.threadM, 1)} m de hilo, con cabos y reserva incluidos.`,
@@ -107,6 +110,8 @@ export const booklet: PageWords['booklet'] = {
   enlarged,
   wedgeChart,
   level,
+  edition,
+  alt,
 
   last: {
     title: 'Título',

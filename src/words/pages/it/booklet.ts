@@ -1,6 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -89,6 +90,8 @@ export const booklet: PageWords['booklet'] = {
     totalGrams: (f) => `totale ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
       'I grammi accanto a un totale sono quelli delle perline infilate fin lì: pesare il filo prima di cominciare e sottrarne il peso. La bilancia deve mostrare i decimi di grammo; le perline di uno stesso barattolo non pesano tutte uguale, perciò vale il conteggio.',
+    tickOne:
+      'In ogni riga da sinistra. Spuntare la casella quando la sua riga è sul filo, e contare a ogni totale.',
     tick: 'Prima la colonna sinistra dall’alto in basso, poi la destra; in ogni riga da sinistra. Spuntare la casella quando la sua riga è sul filo, e contare a ogni totale.',
     weight: (f) =>
       `${lists.beads(f.beads)} in tutto. Infilate, senza il filo: peso circa ${fixed(f.grams, 1)} g, lunghezza circa ${fixed(f.metres, 2)} m. Per lavorarle servono circa ${fixed(f.threadM, 1)} m di filo, capi e scorta compresi.`,
@@ -104,6 +107,8 @@ export const booklet: PageWords['booklet'] = {
   enlarged,
   wedgeChart,
   level,
+  edition,
+  alt,
 
   last: {
     title: 'Titolo',

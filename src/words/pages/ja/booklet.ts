@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
-import { edition } from './edition.js';
+import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -104,6 +104,7 @@ export const booklet: PageWords['booklet'] = {
   wedgeChart,
   level,
   edition,
+  alt,
 
   last: {
     title: '題名',

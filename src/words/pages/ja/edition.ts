@@ -11,3 +11,10 @@ export const edition: PageWords['booklet']['edition'] = {
   fills:
     '色を使わない版では、ビーズごとに灰色の濃さが違います。ビーズの種類が多いときは、文字の横に印も付きます：2本の棒、4つの点、または印なし。色は名前でわかります。',
 };
+
+/** What stands for pictures where the booklet is read aloud. */
+export const alt: PageWords['booklet']['alt'] = {
+  panel: (f) => `編み上がったパネルの絵、ビーズの面：${f.panel}`,
+  chart: 'パネルの図。段ごとの表が同じ内容を文字で示し、文字の意味は材料の表にあります。',
+  lining: '裏地の実物大型紙、印付き。',
+};

@@ -1,6 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 import { before } from './before.js';
+import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
@@ -90,6 +91,8 @@ export const booklet: PageWords['booklet'] = {
     totalGrams: (f) => `toplam ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
       'Toplamın yanındaki gram, o ana kadar dizilen boncukların ağırlığıdır: başlamadan önce ipliği tartın ve ağırlığını çıkarın. Terazi gramın onda birini göstermelidir; bir kavanozdaki boncuklar birbirinden farklıdır, bu yüzden sayıya güvenin.',
+    tickOne:
+      'Her satırda soldan sağa. Satırı ipliğe dizilince kutusunu işaretleyin ve her toplamda sayın.',
     tick: 'Önce sol sütun yukarıdan aşağıya, sonra sağ sütun; her satırda soldan sağa. Satırı ipliğe dizilince kutusunu işaretleyin ve her toplamda sayın.',
     weight: (f) =>
       `Toplam ${lists.beads(f.beads)}; dizilince ipliksiz ağırlığı yaklaşık ${fixed(f.grams, 1)} g, uzunluğu yaklaşık ${fixed(f.metres, 2)} m. Örmek için, uçlar ve yedek dahil, yaklaşık ${fixed(f.threadM, 1)} m iplik gider.`,
@@ -107,6 +110,8 @@ export const booklet: PageWords['booklet'] = {
   enlarged,
   wedgeChart,
   level,
+  edition,
+  alt,
 
   last: {
     title: 'Başlık',

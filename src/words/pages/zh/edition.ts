@@ -11,3 +11,10 @@ export const edition: PageWords['booklet']['edition'] = {
   fills:
     '不用颜色时，每种珠子用一种灰色表示；珠子种类多时，字母旁边还有一个记号：两条短线、四个点，或没有记号。颜色请看名称。',
 };
+
+/** What stands for pictures where the booklet is read aloud. */
+export const alt: PageWords['booklet']['alt'] = {
+  panel: (f) => `钩好的织片图，珠面：${f.panel}`,
+  chart: '织片图解。逐圈表用文字说明同样的内容，字母的含义见材料表。',
+  lining: '里布实际大小的裁剪样板，带标记。',
+};

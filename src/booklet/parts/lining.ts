@@ -1,0 +1,75 @@
+import { RondureError } from '../../core/errors.js';
+import { liningPages } from '../../core/draw/lining-pages.js';
+import type { LiningPage } from '../../core/draw/lining-pages.js';
+import { planLining } from '../../core/lining/plan.js';
+import type { Words } from '../../words/index.js';
+import { onSide } from '../../words/pages/pairs.js';
+import type { Side } from '../../words/pages/pairs.js';
+import type { Flow } from '../flow.js';
+import { partName, whereOf } from './facts.js';
+import type { BookletFacts } from './facts.js';
+
+/** The sheets of a template in one language; no panel where both take the same. */
+export interface Template {
+  readonly side: Side;
+  readonly panel: number | undefined;
+  readonly pages: readonly LiningPage[];
+}
+
+/**
+ * The sheets for each panel that needs its own, once in every language, since they have no room for
+ * two; none where the panel is too small or too large.
+ */
+export function liningTemplates({ look }: Flow, facts: BookletFacts): Template[] {
+  const { pattern, each, fonts } = facts;
+  const { title } = pattern;
+  const templates: Template[] = [];
+  try {
+    for (const [n, words] of each.entries()) {
+      const side = n as Side;
+      for (const [panel, { name }] of pattern.panels.entries()) {
+        const lining = planLining(pattern, { panel });
+        const both = lining.pieces === 2;
+        const own = both ? {} : { panel: onSide(name, side) };
+        const pages = liningPages(
+          { lining, title, ...own, words: inBooklet(words), fonts },
+          look.paper,
+        );
+        templates.push({ side, panel: both ? undefined : panel, pages });
+        if (both) break;
+      }
+    }
+  } catch (error) {
+    if (error instanceof RondureError && error.code === 'lining-impossible') return [];
+    throw error;
+  }
+  return templates;
+}
+
+/** The sheets, each on a page of its own. */
+export function addLining(flow: Flow, facts: BookletFacts, templates: readonly Template[]): void {
+  for (const { side, panel, pages } of templates) {
+    const said = { ...facts, words: facts.each[side] };
+    const { parts, alt } = said.words.booklet;
+    const named = panel === undefined ? parts.lining : partName(said, parts.lining, panel);
+    pages.forEach((page, n) => {
+      flow.page(
+        onSide(whereOf(said, parts.lining, panel), side),
+        (surface) => {
+          page.draw(surface);
+          if (page.window) surface.clipped(page.window, () => page.drawInWindow?.(surface));
+        },
+        n === 0 ? onSide(named, side) : undefined,
+        n === 0 ? undefined : alt.lining,
+      );
+    });
+  }
+}
+
+/** Words for a reader who has no command line. */
+function inBooklet(words: Words): Words {
+  const { lining } = words;
+  const cut: Words['lining']['cut'] = ({ pieces }) =>
+    pieces === 2 ? lining.cutTwo : lining.cutOne;
+  return { ...words, lining: { ...lining, estimate: lining.estimated, cut } };
+}
