@@ -1,0 +1,223 @@
+import { describe, expect, test } from 'vitest';
+import { bookletPdf } from '../src/booklet/booklet-pdf.js';
+import type { Edition } from '../src/booklet/parts/facts.js';
+import type { Frame, Pattern } from '../src/core/pattern/schema.js';
+import { bareMark, undecidedMark } from '../src/core/pattern/schema.js';
+import { fontsForPages } from '../src/node/fonts.js';
+import { languageNames, languages, wordsIn } from '../src/words/index.js';
+import type { Language, PageWords, Words } from '../src/words/index.js';
+import { englishPages } from '../src/words/pages/english/index.js';
+import { ukEnglish } from '../src/words/pages/english/spelling.js';
+import { numbersIn } from '../src/words/pages/numbers.js';
+import { loadPages } from '../src/words/pages/load.js';
+import { panelSheet } from './support/panel-sheet.js';
+
+const english = englishPages(ukEnglish);
+
+/** Every text of a catalogue by its path; functions are left out. */
+function texts(value: unknown, path = ''): [string, string][] {
+  if (typeof value === 'string') return [[path, value]];
+  if (Array.isArray(value)) return value.flatMap((one, n) => texts(one, `${path}.${n}`));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, one]) => texts(one, `${path}.${key}`));
+}
+
+/** One call of a function of the catalogue. */
+interface Call {
+  readonly path: readonly string[];
+  readonly facts: readonly unknown[];
+}
+
+/** A catalogue that notes what is asked of it. */
+function noting<T extends object>(words: T, calls: Call[], path: readonly string[] = []): T {
+  return Object.fromEntries(
+    Object.entries(words).map(([key, value]: [string, unknown]) => {
+      const at = [...path, key];
+      if (typeof value === 'function') {
+        const say = value as (...facts: unknown[]) => unknown;
+        return [
+          key,
+          (...facts: unknown[]) => {
+            calls.push({ path: at, facts });
+            return say(...facts);
+          },
+        ];
+      }
+      const inner = typeof value === 'object' && value !== null && !Array.isArray(value);
+      return [key, inner ? noting(value, calls, at) : value];
+    }),
+  ) as T;
+}
+
+const frame: Frame = {
+  kind: 'half-round',
+  widthMm: 30,
+  heightMm: 16,
+  fixing: 'sewn',
+  ratio: 1.15,
+  gatherPercent: 0,
+};
+
+/** Patterns that together make a booklet say nearly everything that it can. */
+function patterns(): [Pattern, Edition][] {
+  const plain = panelSheet({ wedges: 7, rounds: 12 }, 6).pattern;
+  const [front] = plain.panels;
+  const holes = front.rounds.map((marks, n) =>
+    n === 4 ? `${bareMark}${undecidedMark}${marks.slice(2)}` : marks,
+  );
+  const two: Pattern = {
+    ...plain,
+    shape: { ...plain.shape, hand: 'left', beadsFace: 'toward', construction: 'joined' },
+    panels: [front, { ...front, name: 'back', startDegrees: -front.startDegrees }],
+  };
+  const long = panelSheet({ wedges: 7, rounds: 36 }, 5).pattern;
+  const alike: Pattern = {
+    ...plain,
+    panels: [{ ...front, rounds: front.rounds.map((_, n) => `${'A'.repeat(n)}B`.repeat(7)) }],
+  };
+  return [
+    [plain, {}],
+    [
+      { ...plain, panels: [{ ...front, rounds: holes }] },
+      { grey: true, large: true },
+    ],
+    [two, { otherHand: 'right' }],
+    [{ ...two, frame: { ...frame, widthMm: 60, heightMm: 30 } }, {}],
+    [{ ...plain, frame: { ...frame, widthMm: 40, fixing: 'glued', kind: 'oval' } }, {}],
+    [long, {}],
+    [alike, {}],
+  ];
+}
+
+async function spoken(): Promise<Call[]> {
+  const calls: Call[] = [];
+  const { words } = await wordsIn(['en-GB']);
+  const noted: Words = noting(words, calls);
+  const fonts = await fontsForPages('en-GB', []);
+  const facts = { words: noted, each: [noted], languages: ['en-GB'] as const, fonts };
+  for (const [pattern, edition] of patterns()) {
+    await bookletPdf({ ...facts, pattern, edition, version: '1.2.3', author: 'A. Maker' }, 'a4');
+  }
+  const seen = new Map(calls.map((call) => [JSON.stringify([call.path, call.facts]), call]));
+  return [...seen.values()];
+}
+
+const asked = await spoken();
+
+/** The whole numbers and decimals of a text from 5 on: smaller ones may be words. */
+function figures(text: string, language: Language): string[] {
+  const { decimal, group } = marks(language);
+  const plain = text
+    .replace(new RegExp(`(\\d)[${group}](?=\\d{3}(?!\\d))`, 'gu'), '$1')
+    .replace(new RegExp(`(\\d)[${decimal}](?=\\d)`, 'gu'), '$1.');
+  return (plain.match(/\d+(\.\d+)?/g) ?? []).filter((one) => Number(one) >= 5).sort();
+}
+function marks(language: Language) {
+  const { count, fixed } = numbersIn(language);
+  return { decimal: fixed(0.5, 1)[1], group: count(12345)[2] };
+}
+
+const said = (value: unknown): string =>
+  texts(value)
+    .map(([, text]) => text)
+    .join(' | ');
+
+function answer(pages: PageWords, { path, facts }: Call): unknown {
+  let at: unknown = pages;
+  for (const key of path) at = (at as Record<string, unknown> | undefined)?.[key];
+  return typeof at === 'function' ? (at as (...all: unknown[]) => unknown)(...facts) : undefined;
+}
+
+test('the booklets of the check ask nearly everything that pages can say', () => {
+  const functions = new Set<string>();
+  const walk = (value: unknown, path: readonly string[]): void => {
+    if (typeof value === 'function') functions.add(path.join('.'));
+    else if (typeof value === 'object' && value !== null)
+      for (const [key, one] of Object.entries(value)) walk(one, [...path, key]);
+  };
+  walk(english, []);
+  const reached = new Set(asked.map(({ path }) => path.join('.')));
+  const missed = [...functions].filter((one) => !reached.has(one));
+  expect(missed.length, missed.join(', ')).toBeLessThan(0.25 * functions.size);
+});
+
+describe.each(languages)('%s', (language) => {
+  test('says everything, with as many rows as English, and names itself', async () => {
+    const pages = await loadPages[language]();
+    const here = new Map(texts(pages));
+    expect([...here.keys()].sort()).toEqual(
+      texts(english)
+        .map(([path]) => path)
+        .sort(),
+    );
+    for (const [path, text] of here) {
+      expect(text.trim(), path).not.toBe('');
+      expect(text, path).toBe(text.normalize('NFC'));
+    }
+    expect(languageNames[language].length).toBeGreaterThan(1);
+  });
+
+  test('figures are those of the English texts', async () => {
+    const pages = await loadPages[language]();
+    const here = new Map(texts(pages));
+    for (const [path, text] of texts(english)) {
+      expect(figures(here.get(path)!, language), path).toEqual(figures(text, 'en-GB'));
+    }
+    for (const call of asked) {
+      const wanted = answer(english, call);
+      if (wanted === undefined) continue;
+      const got = answer(pages, call);
+      const where = `${call.path.join('.')} ${JSON.stringify(call.facts)}`;
+      expect(said(got).trim(), where).not.toBe('');
+      expect(said(got), where).not.toMatch(/undefined|NaN|\[object/);
+      expect(figures(said(got), language), `${where}: ${said(got)}`).toEqual(
+        figures(said(wanted), 'en-GB'),
+      );
+    }
+  });
+
+  test('is not English where it is another language', async () => {
+    if (language.startsWith('en')) return;
+    const pages = await loadPages[language]();
+    const here = new Map(texts(pages));
+    const long = texts(english).filter(([, text]) => text.split(' ').length > 4);
+    for (const [path, text] of long) expect(here.get(path), path).not.toBe(text);
+  });
+
+  test('every letter of its texts is in the bundled fonts', async () => {
+    const pages = await loadPages[language]();
+    const fonts = await fontsForPages(language, []);
+    const spokenHere = asked.map((call) => said(answer(pages, call) ?? ''));
+    const letters = new Set([...texts(pages).map(([, text]) => text), ...spokenHere].join(''));
+    for (const letter of letters) {
+      if (letter.trim() === '') continue;
+      expect(fonts.regular.has(letter) && fonts.bold.has(letter), letter).toBe(true);
+    }
+  });
+});
+
+test('plural forms are those of CLDR: one, few and many where a language has them', () => {
+  const forms = { one: 'one', few: 'few', many: 'many', other: 'other' };
+  const of = (language: Language) =>
+    [1, 2, 5, 11, 21, 22, 25, 101].map((n) => numbersIn(language).form(n, forms)).join(' ');
+  // Unicode CLDR, language plural rules, cardinals.
+  expect(of('en-GB')).toBe('one other other other other other other other');
+  expect(of('cs')).toBe('one few other other other other other other');
+  expect(of('pl')).toBe('one few many many many few many many');
+  expect(of('ru')).toBe('one few many many one few many one');
+  expect(of('uk')).toBe('one few many many one few many one');
+  expect(of('ja')).toBe('other other other other other other other other');
+});
+
+test('numbers are grouped and marked as each language does (CLDR)', () => {
+  const of = (language: Language) => {
+    const { count, fixed } = numbersIn(language);
+    return [count(1470), count(12810), fixed(3.4, 2)].join('|');
+  };
+  expect(of('en-US')).toBe('1,470|12,810|3.40');
+  expect(of('de')).toBe('1.470|12.810|3,40');
+  expect(of('cs')).toBe('1\u00a0470|12\u00a0810|3,40');
+  expect(of('pl')).toBe('1470|12\u00a0810|3,40');
+  expect(of('es')).toBe('1470|12.810|3,40');
+  expect(of('ja')).toBe('1,470|12,810|3.40');
+});
