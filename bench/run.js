@@ -9,6 +9,7 @@ const parts = [
   'stock.js',
   'outlines.js',
   'details.js',
+  'booklet.js',
   'whole.js',
 ];
 const here = readdirSync(new URL('.', import.meta.url));

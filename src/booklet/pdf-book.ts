@@ -1,5 +1,6 @@
 import type { Fonts } from '../core/draw/font.js';
 import { asGrey } from '../core/draw/grey-fills.js';
+import { plainFont } from './plain-font.js';
 import type { StructureNode } from './structure.js';
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
 
@@ -62,7 +63,7 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
   });
   const registered = new Set<string>();
   function useFont(file: string): void {
-    if (!registered.has(file)) doc.registerFont(file, bytes(options.fonts.file(file)));
+    if (!registered.has(file)) doc.registerFont(file, bytes(plainFont(options.fonts.file(file))));
     registered.add(file);
     doc.font(file);
   }

@@ -5,10 +5,6 @@ import type { Fill, GlyphRun, Polyline, Stroke } from '../core/draw/surface.js';
 
 /** Points in a millimetre: a point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
 export const pointsPerMm = 72 / 25.4;
-/** Letters stand where the drawing put them: no kerning, no ligatures. */
-const off = { kern: false, liga: false, clig: false, calt: false };
-/** The types know only lists of features to switch on. */
-const features = off as unknown as PDFKit.Mixins.OpenTypeFeatures[];
 /** A Bézier curve stands for an arc of at most this angle: it strays by 1e-8 of the radius. */
 const longestArc = Math.PI / 12;
 /** Letters further than this from where running text would put them are set one by one. */
@@ -74,7 +70,7 @@ export class PdfSurface implements PageSurface {
     for (const piece of ofOneFont(title.normalize('NFC').trimStart(), glyphs)) {
       const [first] = piece.glyphs;
       this.useFont(first.glyph.file);
-      if (this.runsOn(piece)) this.text(piece.text, first.x, first.y);
+      if (this.runsOn(piece, sizeMm)) this.text(piece.text, first.x, first.y);
       else for (const { glyph, x, y } of piece.glyphs) this.text(glyph.character, x, y);
     }
   }
@@ -95,23 +91,23 @@ export class PdfSurface implements PageSurface {
   endGroup(): void {}
 
   /** Whether a text set in one go puts every letter where the run has it. */
-  private runsOn({ text, glyphs }: Piece): boolean {
+  private runsOn({ text, glyphs }: Piece, sizeMm: number): boolean {
     let n = 0;
-    let before = '';
+    let { x } = glyphs[0];
     for (const character of text) {
       const given = glyphs[n];
       if (given?.glyph.character === character) {
-        const x = glyphs[0].x + this.doc.widthOfString(before, { features }) / pointsPerMm;
         if (Math.abs(given.x - x) >= sameplaceMm || given.y !== glyphs[0].y) return false;
+        x += given.glyph.advance * sizeMm;
         n++;
       } else if (character.trim() !== '') return false;
-      before += character;
+      else x += this.doc.widthOfString(character) / pointsPerMm;
     }
     return n === glyphs.length;
   }
 
   private text(text: string, x: number, y: number): void {
-    this.doc.text(text, pt(x), pt(y), { lineBreak: false, baseline: 'alphabetic', features });
+    this.doc.text(text, pt(x), pt(y), { lineBreak: false, baseline: 'alphabetic' });
   }
 
   private trace(line: Polyline, closed: boolean): void {
