@@ -10,7 +10,7 @@ import type { PanelSheet } from './sheet.js';
 import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
 import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
 import { mmPerPoint, textWidth } from './text.js';
-import { tiled } from './tiles.js';
+import { sheetsNeeded, tiled } from './tiles.js';
 
 /** The chart of a panel, enlarged over as many sheets as it takes, each overlapping the next. */
 export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string): ChartSheet[] {
@@ -42,23 +42,26 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     const marks = marksAt(geometry, edge, step, scale, markWords, lift);
     const frameMark = markAt?.(scale);
     const box = frameMark ? boxAround(marks.box, frameMark.box) : marks.box;
-    const overlapMm =
-      2.2 * scale * Math.max(geometry.shape.stitchWidthMm, geometry.shape.roundHeightMm);
+    const { stitchWidthMm, roundHeightMm } = geometry.shape;
+    const overlapMm = 2.2 * scale * Math.max(stitchWidthMm, roundHeightMm);
     return {
       scale,
       cellMm,
       marks,
       frameMark,
-      tiling: tiled(box, size, overlapMm, stitchBoxes(sheet, scale)),
+      box,
+      overlapMm,
+      sheets: sheetsNeeded(box, size, overlapMm),
     };
   }
   // As large as the same number of sheets allows.
   let layout = laid(page.leastBeadMm);
   for (let larger = 1.3; larger > 1.001; larger = 1 + (larger - 1) / 2) {
     const tried = laid(Math.min(layout.cellMm * larger, mostBeadMm(page)));
-    if (tried.tiling.tiles.length <= layout.tiling.tiles.length) layout = tried;
+    if (tried.sheets <= layout.sheets) layout = tried;
   }
-  const { scale, cellMm, marks, frameMark, tiling } = layout;
+  const { scale, cellMm, marks, frameMark, box, overlapMm } = layout;
+  const tiling = tiled(box, size, overlapMm, stitchBoxes(sheet, scale));
   const kinds = cellKinds(sheet);
 
   const around: Surround = {

@@ -82,11 +82,16 @@ export function unbroken(said: string, { face }: TextStyle): string[] {
 export function setInLines(parts: readonly string[], style: TextStyle, widthMm: number): string[] {
   const lines: string[] = [];
   let line = '';
+  let wide = 0;
   for (const part of parts) {
-    if (line !== '' && textWidth((line + part).trimEnd(), style) > widthMm) {
+    // Letters are as wide together as one by one.
+    if (line !== '' && wide + textWidth(part.trimEnd(), style) > widthMm) {
       lines.push(line.trimEnd());
-      line = part;
-    } else line += part;
+      line = '';
+      wide = 0;
+    }
+    line += part;
+    wide += textWidth(part, style);
   }
   return line.trimEnd() === '' ? lines : [...lines, line.trimEnd()];
 }

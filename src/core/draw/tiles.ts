@@ -53,6 +53,18 @@ export function tiled(
   return { tiles, overlapMm };
 }
 
+/** How many sheets of one size lie beside and above one another to show a whole drawing. */
+export function sheetsNeeded(
+  drawing: Box,
+  sheet: { widthMm: number; heightMm: number },
+  overlapMm: number,
+): number {
+  return (
+    howMany(drawing.right - drawing.left, sheet.widthMm, overlapMm) *
+    howMany(drawing.bottom - drawing.top, sheet.heightMm, overlapMm)
+  );
+}
+
 /** The tile beside another, if it is there. */
 export function beside({ tiles }: Tiling, tile: Tile, down: number, across: number) {
   return tiles.find((one) => one.row === tile.row + down && one.column === tile.column + across);
@@ -64,10 +76,13 @@ const holds = (box: Box, one: Box): boolean =>
   one.top >= box.top - 1e-9 &&
   one.bottom <= box.bottom + 1e-9;
 
+const howMany = (length: number, sheetMm: number, overlapMm: number): number =>
+  Math.max(1, Math.ceil((length - overlapMm) / (sheetMm - overlapMm) - 1e-9));
+
 /** Where the sheets of one row begin. */
 function places(from: number, to: number, sheetMm: number, overlapMm: number): number[] {
   const length = to - from;
-  const many = Math.max(1, Math.ceil((length - overlapMm) / (sheetMm - overlapMm) - 1e-9));
+  const many = howMany(length, sheetMm, overlapMm);
   if (many === 1) return [from - (sheetMm - length) / 2];
   const step = (length - sheetMm) / (many - 1);
   return Array.from({ length: many }, (_, n) => from + n * step);
