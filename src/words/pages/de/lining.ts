@@ -1,0 +1,62 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed, short } = numbersIn('de');
+const tenth = (mm: number): string => fixed(mm, 1);
+const percent = (share: number): string => `${short(100 * share, 1)} %`;
+
+/** What stands on the cutting template of a lining. */
+export const lining: PageWords['lining'] = {
+  title: (f) => (f.panel === undefined ? `Futter: ${f.title}` : `Futter: ${f.title}, ${f.panel}`),
+  size: (f) =>
+    f.easeMm === 0
+      ? `An der breitesten Stelle: Schnittlinie ${tenth(f.cutMm)} mm, Nahtlinie ${tenth(f.seamMm)} mm (Nahtzugabe ringsum ${short(f.allowanceMm, 1)} mm, nicht enger).`
+      : `An der breitesten Stelle: Schnittlinie ${tenth(f.cutMm)} mm, Nahtlinie ${tenth(f.seamMm)} mm (Nahtzugabe ringsum ${short(f.allowanceMm, 1)} mm, ${short(f.easeMm, 1)} mm enger als das Teil).`,
+  estimated: (f) =>
+    `SCHÄTZUNG: ${tenth(f.modelMm)} mm ist die Größe des Teils nach dem Modell, nicht nach dem Lineal. Das fertige Teil an der breitesten Stelle messen, über die Perlenkanten, und um so viel größer oder kleiner zuschneiden.`,
+  cutTwo:
+    '2-mal zuschneiden (einmal für jedes Teil): diese Seite oben auf der linken Stoffseite, der Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
+  cutOne:
+    '1-mal für dieses Teil zuschneiden; das andere Teil hat ein eigenes Blatt. Diese Seite oben auf der linken Stoffseite, der Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
+  sew: (f) =>
+    f.gapMm > 0
+      ? `Rechts auf rechts von einer Scharniermarke unten herum zur anderen nähen und zwischen den Querstrichen ${short(f.gapMm, 1)} mm zum Wenden offen lassen.`
+      : 'Rechts auf rechts von einer Scharniermarke unten herum zur anderen nähen.',
+  hinges: (f) =>
+    ({
+      asked: `Scharniermarken (Punkte): ${percent(f.share)} des Randes liegen im Bügel, wie angegeben.`,
+      frame: `Scharniermarken (Punkte): ${Math.round(100 * f.share)} % des Randes liegen im Bügel, nach dem Bügel der Anleitung.`,
+      usual: `Scharniermarken (Punkte): eine Schätzung, ${percent(f.share)} des Randes im Bügel (übliche Praxis, keine Quelle): anzeichnen, wo der eigene Bügel endet.`,
+    })[f.from],
+  spiral:
+    'Die Stufe der Spirale am Rand ist weggelassen: Der Umriss ist der geschlossene Ring auf halber Höhe der Stufe.',
+  print:
+    'Mit 100 % drucken, ohne Anpassung. Beide Quadrate messen: Weicht eines um mehr als 0,5 mm ab, nicht zuschneiden.',
+  caution:
+    'Vorsicht: Stecknadeln und Nadeln vorher und nachher zählen und sie, Scheren und Perlen von kleinen Kindern fernhalten. Fransen nur bei Kunstfaserstoff mit einer Flamme versiegeln, nie in der Nähe von Klebstoff; beim Kleben lüften. Wo man wohnt oder verkauft, gehen die örtlichen Vorschriften vor.',
+  sheets: (f) =>
+    f.rows * f.columns === 1
+      ? 'Das Schnittteil ist auf dem nächsten Blatt.'
+      : `Das Schnittteil ist auf den nächsten ${f.rows * f.columns} Blättern, ${f.rows} hoch und ${f.columns} breit. Sie überlappen: von zwei Nachbarn einen entlang der gepunkteten Linie abschneiden, so auf den anderen legen, dass Kreuze auf Kreuzen liegen, und zusammenkleben.`,
+  sheet: (f) =>
+    f.rows * f.columns === 1
+      ? 'Das Schnittteil'
+      : `Zeile ${f.row} von ${f.rows}, Spalte ${f.column} von ${f.columns}`,
+  marks: {
+    pieces: (f) => `${f.pieces}-mal schneiden`,
+    cut: (f) => `Schnittlinie ${tenth(f.mm)} mm`,
+    seam: (f) => `Nahtlinie ${tenth(f.mm)} mm`,
+    estimate: 'Schätzung',
+    grain: 'Fadenlauf',
+    top: 'obere Mitte',
+    hinge: 'Scharnier',
+    gap: (f) => `${short(f.mm, 1)} mm offen lassen`,
+  },
+  check: {
+    mm: '50 mm',
+    inch: '2 Zoll',
+    cm: 'cm',
+    in: 'Zoll',
+    right: 'Stimmt es? Wenn nicht, noch einmal mit 100 % drucken.',
+  },
+};

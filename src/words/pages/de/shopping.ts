@@ -1,0 +1,90 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed, many, short } = numbersIn('de');
+const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
+const metres = (mm: number): string =>
+  mm < 10_000
+    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
+    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
+const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const range = (f: readonly [number, number], digits: number): string =>
+  `${short(f[0], digits)} bis ${short(f[1], digits)}`;
+const kinds = { 'half-round': 'halbrund', squared: 'eckig', oval: 'oval' };
+const fixings = { sewn: 'zum Annähen', glued: 'zum Einkleben' };
+
+/** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
+export const shopping: PageWords['shopping'] = {
+  beadReserveSaid: (f) =>
+    f.percent === 0
+      ? 'Ohne Reserve: Zerbrochene und schlecht geformte Perlen sind nicht eingerechnet.'
+      : f.batch
+        ? `Die Reserve beträgt ${short(f.percent, 2)} %, mindestens 30 Perlen von jeder Sorte, einmal für alle Börsen gerechnet.`
+        : `Die Reserve beträgt ${short(f.percent, 2)} %, mindestens 30 Perlen von jeder Sorte.`,
+  noBeads: 'Noch sind keine Perlen entschieden.',
+  crochetThread: (f) =>
+    [
+      `${f.name ?? 'Häkelgarn'}: ${metres(f.mm)}`,
+      ...(f.grams === undefined
+        ? []
+        : [`etwa ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),
+    ].join(', '),
+  threadSum: (f) =>
+    [
+      `${count(f.stitches)} Maschen zu ${short(f.perStitchMm, 1)} mm brauchen ${tenths(f.netMm / 1000)} m`,
+      ...(f.reservePercent === 0
+        ? []
+        : [
+            `eine Reserve von ${short(f.reservePercent, 1)} % dazu ${tenths(f.reserveMm / 1000)} m`,
+          ]),
+      `${many(f.tails, { one: 'Fadenende', other: 'Fadenenden' })} von ${short(f.tailMm / 10, 1)} cm dazu ${tenths(f.tailsMm / 1000)} m.`,
+    ].join('; '),
+  lengths: (f) =>
+    f.lengths === 1
+      ? `Aufgefädelt nehmen die Perlen ${fixed(f.strungMm / 1000, 2)} m davon ein, in einem Abschnitt.`
+      : `Aufgefädelt nehmen die Perlen ${fixed(f.strungMm / 1000, 2)} m davon ein, in ${count(f.lengths)} Abschnitten.`,
+  thickness: (f) =>
+    `Durch das Loch von ${f.size}, meist ${short(f.holeMm, 2)} mm, geht ein Faden bis ${short(f.singleMostMm, 2)} mm; am Nadelöhr doppelt gelegt bis ${short(f.doubledMostMm, 2)} mm (etwa ${short(f.doubledMostTex, 0)} tex).`,
+  thicknessGiven: (f) => {
+    const start = `Der Faden ist ${short(f.diameterMm, 2)} mm dick, das Loch von ${f.size} meist ${short(f.holeMm, 2)} mm:`;
+    if (!f.single) return `${start} ZU DICK. Einen dünneren Faden oder größere Perlen nehmen.`;
+    return f.doubled
+      ? `${start} Er passt, auch am Nadelöhr doppelt gelegt.`
+      : `${start} Er passt einfach, aber nicht am Nadelöhr doppelt gelegt. Mit versteiftem Fadenende auffädeln oder über eine Schlinge aus dünnerem Faden.`;
+  },
+  sewingThread: (f) =>
+    `Starker Nähfaden, Nylon oder Polyester mit 70 bis 135 tex oder 2 bis 6 Fäden: ${metres(f.mm)}`,
+  cord: (f) => `Klebstoff für den Bügel und Papierkordel zum Ausfüllen seiner Rinne: ${cm(f.mm)}`,
+  hook: (f) =>
+    f.range === undefined
+      ? 'Häkelnadel: wie es die Probe verlangt'
+      : `Häkelnadel, ${range(f.range, 2)} mm für ${f.size ?? 'diese Perlen'}: Die Probe entscheidet`,
+  needle: (f) =>
+    f.range === undefined
+      ? 'Perlnadel, die durch die Perlen geht'
+      : `Perlnadel, ${range(f.range, 2)} mm dick: Sie muss durch jede Perle gehen`,
+  sewingNeedle: (f) =>
+    f.panels === 2 ? 'Nähnadel, für Naht, Bügel und Futter' : 'Nähnadel, für Fadenenden und Futter',
+  frame: (f) => {
+    const wide =
+      f.range === undefined
+        ? `${short(f.widthMm, 1)} mm breit`
+        : `etwa ${short(f.widthMm, 0)} mm breit (möglich sind ${range(f.range, 0)} mm)`;
+    return [
+      f.pieces === 1 ? 'Taschenbügel' : `${count(f.pieces)} Taschenbügel`,
+      ...(f.kind === undefined ? [] : [kinds[f.kind]]),
+      ...(f.fixing ? [fixings[f.fixing]] : []),
+      wide,
+    ].join(', ');
+  },
+  lining: (f) =>
+    `Futterstoff, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'Stück', other: 'Stücke' })} von ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm Nahtzugabe enthalten`,
+  braid: (f) => `Borte, um die Bügelnaht innen zu verdecken, wenn gewünscht: ${cm(f.mm)}`,
+  care: [
+    'Jede Perle ist ein Kleinteil, an dem ein Kind unter drei Jahren ersticken kann: Perlen, Nadeln und fertige Börsen von kleinen Kindern fernhalten. Eine Börse ist kein Spielzeug.',
+    'Eine falsche Perle zerbrechen: Schutzbrille auf, ein Tuch über die Perle. Nadeln und Häkelnadeln vorher und nachher zählen.',
+    'Nur Kunstfaserenden mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
+    'Metallbügel können Nickel enthalten. Augen und Hände jede halbe Stunde ausruhen; aufhören, wenn etwas schmerzt.',
+    'Die üblichen Hinweise, keine Rechtsberatung: Wer verkauft, beachtet die Vorschriften am eigenen Ort und an dem der Käufer.',
+  ],
+};
