@@ -1,0 +1,130 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+import { before } from './before.js';
+import { alt, edition } from './edition.js';
+import { lists } from './lists.js';
+import { making } from './making.js';
+import { enlarged, level, wedgeChart } from './sheets.js';
+
+const { fixed, many } = numbersIn('fr');
+
+/** What stands on the pages of a booklet that no other file says. */
+export const booklet: PageWords['booklet'] = {
+  // M: crochet avec perles.
+  subject: 'Modèle d’un panneau rond au crochet avec perles',
+  kind: 'Modèle rond au crochet avec perles',
+  size: (f) =>
+    `Environ ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} po) de large une fois fini`,
+  sizeFrom: {
+    swatch: 'd’après l’échantillon',
+    model: 'une estimation, tant qu’un échantillon n’est pas crocheté',
+  },
+  amounts: (f) =>
+    [
+      many(f.panels, { one: 'panneau', other: 'panneaux' }),
+      many(f.rounds, { one: 'tour', other: 'tours' }),
+      lists.beads(f.beads),
+      many(f.colours, { one: 'couleur', other: 'couleurs' }),
+    ].join('  ·  '),
+  by: (author) => `par ${author}`,
+
+  panelNames: { front: 'devant', back: 'dos' },
+  pageOf: (f) => `${f.page} sur ${f.pages}`,
+  panel: (f) => `panneau « ${f.panel} »`,
+  // M: longueur, one strung thread of several.
+  length: (f) => `longueur ${f.length} sur ${f.lengths}`,
+  continued: (heading) => `${heading}, suite`,
+  parts: {
+    cover: 'Couverture',
+    materials: 'Matériel et outils',
+    before: 'Avant de commencer',
+    chart: 'Grille',
+    rounds: 'Tour par tour',
+    stringing: 'Liste d’enfilage',
+    making: 'Montage',
+    lining: 'Patron de doublure',
+    cautions: 'Précautions',
+    last: 'À propos de ce modèle',
+  },
+  ofPanel: (f) => `${f.part} : ${f.panel}`,
+
+  materials: {
+    beads: 'Perles',
+    columns: {
+      bead: 'Perle',
+      name: 'Nom',
+      id: 'Code',
+      charted: (panels) => (panels === 1 ? 'Sur la grille' : 'Sur les deux grilles'),
+      reserve: 'Un porte-monnaie, réserve comprise',
+      grams: 'Grammes à avoir',
+    },
+    total: 'Toutes les perles',
+    unknownGrams: '–',
+    onePanel:
+      'La grille est un panneau. Un porte-monnaie en a deux : les nombres avec réserve sont pour un devant et un dos pareils.',
+    twoPanels: 'Un porte-monnaie a deux panneaux, et ce modèle a les deux.',
+    thread: 'Fil',
+    estimate:
+      'Le fil d’une maille varie d’une main à l’autre : marquer un mètre, le crocheter, compter les mailles, et corriger ce chiffre avant d’acheter.',
+    ownFigure: 'Le fil d’une maille est le chiffre propre de qui a fait le modèle.',
+    tools: 'Outils, fermoir, doublure',
+  },
+
+  before,
+
+  rounds: {
+    round: 'Tour',
+    work: 'Crocheter',
+    stitches: 'Mailles',
+    beads: 'Perles',
+    total: 'Total perles',
+    how: 'Compter quand un tour est fini : la dernière colonne dit combien de perles sont crochetées jusqu’à sa fin.',
+  },
+
+  stringing: {
+    round: (f) =>
+      f.part
+        ? `${lists.round(f.round)}, partie : ${lists.beads(f.beads)}`
+        : `${lists.round(f.round)} : ${lists.beads(f.beads)}`,
+    total: (total) => `total ${lists.number(total)}`,
+    totalGrams: (f) => `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    weigh:
+      'Les grammes à côté d’un total sont ceux des perles enfilées jusque-là : peser le fil avant de commencer et retirer son poids. La balance doit montrer les dixièmes de gramme ; les perles d’un même pot diffèrent, c’est donc le compte qui décide.',
+    tickOne:
+      'Dans chaque ligne, à partir de la gauche. Cocher une case quand sa ligne est sur le fil, et compter à chaque total.',
+    tick: 'D’abord la colonne de gauche de haut en bas, puis celle de droite ; dans chaque ligne à partir de la gauche. Cocher une case quand sa ligne est sur le fil, et compter à chaque total.',
+    weight: (f) =>
+      `${lists.beads(f.beads)} en tout ; enfilées, elles pèsent environ ${fixed(f.grams, 1)} g sans le fil et mesurent environ ${fixed(f.metres, 2)} m. Les crocheter prend environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
+    noWeight: (f) =>
+      `${lists.beads(f.beads)} en tout, environ ${fixed(f.metres, 2)} m une fois enfilées. Les crocheter prend environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
+    rounds: (f) =>
+      f.first === f.last ? `Pour le tour ${f.first}.` : `Pour les tours ${f.first} à ${f.last}.`,
+    first:
+      'La première perle de cette liste passe la première sur le fil et se crochète la dernière.',
+    nothing: 'Aucune perle n’est encore décidée, il n’y a donc rien à enfiler.',
+  },
+
+  making,
+  enlarged,
+  wedgeChart,
+  level,
+  edition,
+  alt,
+
+  last: {
+    title: 'Titre',
+    author: 'Auteur',
+    date: 'Date de cette édition',
+    licence: 'Licence',
+    noLicence:
+      'Aucune n’est indiquée. Demander à l’auteur avant de transmettre le modèle ou de vendre ce qu’on en fait.',
+    version: 'Version',
+    versionText: (f) => `Fait avec Rondure ${f.program}, format de modèle ${f.format}`,
+    figures: 'Les chiffres',
+    figuresText:
+      'Les nombres de perles sont exacts. Grammes, longueurs de fil, tailles et outils sont des estimations d’après le modèle et des chiffres habituels ; ce qui n’a pas de source publiée est dit « pratique courante » ou « de mémoire » à sa place.',
+    read: 'Pour le lire à haute voix',
+    readText:
+      'Toutes les listes de ce livret sont du texte que l’on peut chercher, copier et faire lire à haute voix. Chaque perle a une lettre, si bien qu’aucune couleur n’a besoin d’être distinguée.',
+  },
+};

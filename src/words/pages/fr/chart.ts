@@ -1,0 +1,67 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed, many, short } = numbersIn('fr');
+const clockwise = (direction: 1 | -1): string =>
+  direction === 1
+    ? 'dans le sens des aiguilles d’une montre'
+    : 'dans le sens inverse des aiguilles d’une montre';
+const face = (beadsFace: 'away' | 'toward'): string =>
+  beadsFace === 'away' ? 'perles sur la face opposée à soi' : 'perles sur la face vers soi';
+const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'main droite' : 'main gauche');
+
+/** What stands on charts. */
+export const chart: PageWords['chart'] = {
+  chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title} : ${f.panel}`),
+  wedgesTitle: (f) =>
+    f.panel === undefined
+      ? `${f.title} : secteur par secteur`
+      : `${f.title} : ${f.panel}, secteur par secteur`,
+  shapeLine: (f) =>
+    [
+      // M: secteur or quartier.
+      many(f.wedges, { one: 'secteur', other: 'secteurs' }),
+      many(f.rounds, { one: 'tour', other: 'tours' }),
+      many(f.stitches, { one: 'maille', other: 'mailles' }),
+      many(f.beads, { one: 'perle', other: 'perles' }),
+      `${fixed(f.acrossMm, 1)} mm de large`,
+    ].join('  ·  '),
+  workLine: (f) =>
+    [
+      `Main ${f.hand === 'right' ? 'droite' : 'gauche'}, ${f.beadsFace === 'away' ? 'perles derrière' : 'perles devant'}`,
+      {
+        first: 'augmentation dans la première maille du secteur',
+        middle: 'augmentation dans la maille du milieu du secteur',
+        last: 'augmentation dans la dernière maille du secteur',
+      }[f.increase],
+      // L: décalage, how far a stitch sits behind the one below.
+      `décalage ${short(f.lean, 3)} maille`,
+      f.construction === 'spiral' ? 'en spirale' : 'tours fermés',
+    ].join('  ·  '),
+  start: 'début',
+  direction: 'sens du travail',
+  faceNote: (f) =>
+    `Voici la face des perles, l’extérieur du porte-monnaie. Le travail y tourne ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+  workerNote: (f) =>
+    f.beadsFace === 'away'
+      ? `En crochetant on voit l’autre face, où le travail tourne ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'En crochetant on voit cette même face, car les perles sont vers soi.',
+  construction: {
+    spiral: 'Spirale : chaque tour passe au suivant sans être fermé.',
+    joined: 'Tours fermés : chaque tour est fermé par une maille coulée, qui n’est pas dessinée.',
+  },
+  marks: {
+    pair: 'Deux mailles crochetées dans une seule.',
+    number: 'Numéro du tour, dans sa première maille.',
+    five: 'Tous les 5 tours : numéro sombre, trait épais à l’extérieur.',
+    startLine: 'Ligne de début : chaque tour y commence.',
+  },
+  bare: 'Maille nue, sans perle',
+  undecided: 'Pas encore décidée',
+  wedge: (f) => `Secteur ${f.wedge}`,
+  wedgeWay: (f) =>
+    f.direction === 1
+      ? 'Lire chaque rang de gauche à droite'
+      : 'Lire chaque rang de droite à gauche',
+  pageOf: (f) => `page ${f.page} sur ${f.pages}`,
+};

@@ -1,0 +1,33 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { short } = numbersIn('fr');
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** `1 à 30 et 111 à 140`. */
+export const runsText = (runs: readonly Span[]): string =>
+  runs.length === 0
+    ? 'aucune'
+    : runs.map(({ from, to }) => (from === to ? String(from) : `${from} à ${to}`)).join(' et ');
+
+const kinds = { 'half-round': 'demi-rond', squared: 'carré', oval: 'ovale' };
+const fixings = { sewn: 'cousu', glued: 'collé' };
+
+/** Which stitches lie in the frame. */
+export const frame: PageWords['frame'] = {
+  kinds,
+  paragraph: (f) =>
+    [
+      `Fermoir (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm de large, ${fixings[f.fixing]}) : y prennent place, au tour ${f.round}, les mailles ${runsText(f.runs)}, sur la même longueur des deux côtés de 12 heures.`,
+      `La charnière gauche, vue sur la face des perles, vient entre les mailles ${f.left.inFrame} et ${f.left.inSeam}, la droite entre ${f.right.inFrame} et ${f.right.inSeam} ; le reste du bord est cousu à l’autre panneau.`,
+      f.bare.length === 0
+        ? 'Aucune maille n’est laissée nue pour lui.'
+        : `Sont laissées nues, crochetées sans perle : ${f.bare.map(({ round, runs }) => `au tour ${round} les mailles ${runsText(runs)}`).join(' ; ')}.`,
+    ].join(' '),
+  word: 'fermoir',
+  mark: 'Le bord entre les deux points, les charnières, se place dans le fermoir.',
+};
