@@ -7,6 +7,7 @@ export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
   'en-US': () => english('usEnglish'),
   de: async () => (await import('./de/index.js')).de,
   fr: async () => (await import('./fr/index.js')).fr,
+  pl: async () => (await import('./pl/index.js')).pl,
   es: async () => (await import('./es/index.js')).es,
   it: async () => (await import('./it/index.js')).it,
   tr: async () => (await import('./tr/index.js')).tr,

@@ -1,0 +1,71 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed, many, short } = numbersIn('pl');
+const clockwise = (direction: 1 | -1): string =>
+  direction === 1 ? 'zgodnie z ruchem wskazówek zegara' : 'przeciwnie do ruchu wskazówek zegara';
+const face = (beadsFace: 'away' | 'toward'): string =>
+  beadsFace === 'away'
+    ? 'koraliki na stronie odwróconej od szydełkującej osoby'
+    : 'koraliki na stronie zwróconej do szydełkującej osoby';
+const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'prawa ręka' : 'lewa ręka');
+
+/** What stands on charts. */
+export const chart: PageWords['chart'] = {
+  chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
+  wedgesTitle: (f) =>
+    f.panel === undefined ? `${f.title}: klin po klinie` : `${f.title}: ${f.panel}, klin po klinie`,
+  shapeLine: (f) =>
+    [
+      // M: klin.
+      many(f.wedges, { one: 'klin', few: 'kliny', many: 'klinów', other: 'klina' }),
+      many(f.rounds, {
+        one: 'okrążenie',
+        few: 'okrążenia',
+        many: 'okrążeń',
+        other: 'okrążenia',
+      }),
+      many(f.stitches, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' }),
+      many(f.beads, { one: 'koralik', few: 'koraliki', many: 'koralików', other: 'koralika' }),
+      `szerokość ${fixed(f.acrossMm, 1)} mm`,
+    ].join('  ·  '),
+  workLine: (f) =>
+    [
+      `${f.hand === 'right' ? 'Prawa' : 'Lewa'} ręka, ${f.beadsFace === 'away' ? 'koraliki z tyłu' : 'koraliki z przodu'}`,
+      {
+        first: 'dodawanie w pierwszym oczku klina',
+        middle: 'dodawanie w środkowym oczku klina',
+        last: 'dodawanie w ostatnim oczku klina',
+      }[f.increase],
+      // L: przesunięcie, how far a stitch sits behind the one below.
+      `przesunięcie ${short(f.lean, 3)} oczka`,
+      f.construction === 'spiral' ? 'w spirali' : 'okrążenia zamykane',
+    ].join('  ·  '),
+  start: 'początek',
+  direction: 'kierunek pracy',
+  faceNote: (f) =>
+    `To jest strona z koralikami, zewnętrzna strona portmonetki. Tu praca biegnie ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+  workerNote: (f) =>
+    f.beadsFace === 'away'
+      ? `Podczas szydełkowania widać drugą stronę; tam praca biegnie ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'Podczas szydełkowania widać tę samą stronę, bo koraliki leżą na stronie zwróconej do szydełkującej osoby.',
+  construction: {
+    spiral: 'Spirala: każde okrążenie przechodzi w następne bez zamykania.',
+    joined:
+      'Okrążenia zamykane: każde okrążenie zamyka się oczkiem ścisłym zamykającym, którego nie narysowano.',
+  },
+  marks: {
+    pair: 'Dwa oczka przerobione w jedno.',
+    number: 'Numer okrążenia, w jego pierwszym oczku.',
+    five: 'Co 5. okrążenie: ciemny numer, na zewnątrz gruba linia.',
+    startLine: 'Linia początku: tu zaczyna się każde okrążenie.',
+  },
+  bare: 'Oczko puste, bez koralika',
+  undecided: 'Jeszcze nieustalone',
+  wedge: (f) => `Klin ${f.wedge}`,
+  wedgeWay: (f) =>
+    f.direction === 1
+      ? 'Każdy rząd czytać od lewej do prawej'
+      : 'Każdy rząd czytać od prawej do lewej',
+  pageOf: (f) => `strona ${f.page} z ${f.pages}`,
+};

@@ -1,0 +1,27 @@
+import type { PageWords } from '../index.js';
+import { booklet } from './booklet.js';
+import { chart } from './chart.js';
+import { frame } from './frame.js';
+import { lining } from './lining.js';
+import { lists } from './lists.js';
+import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
+import { shopping } from './shopping.js';
+import { stringing } from './stringing.js';
+
+/**
+ * Polish. No native crocheter has checked it yet. To be looked at first: półsłupek / oczko ścisłe (M:
+ * two names in print, both are given), klin (M), dodawanie (M), przesunięcie (L: how far a stitch sits
+ * behind the one below), odcinek (M: one strung thread of several), bigiel (M: clasp frame).
+ */
+export const pl: PageWords = {
+  booklet,
+  chart,
+  frame,
+  lining,
+  lists,
+  rounds,
+  sewing,
+  shopping,
+  stringing,
+};

@@ -1,0 +1,21 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed, many } = numbersIn('pl');
+
+const beads = (n: number): string =>
+  many(n, { one: 'koralik', few: 'koraliki', many: 'koralików', other: 'koralika' });
+const stitches = (n: number): string =>
+  many(n, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' });
+
+/** Numbers, counts and marks that every list shares. */
+export const lists: PageWords['lists'] = {
+  number: count,
+  decimal: fixed,
+  beads,
+  stitches,
+  round: (round) => `O${round}`,
+  bare: 'puste',
+  open: 'wolne',
+  openLeft: (n) => `Jeszcze nieustalone (wolne), niewliczone do liczby koralików: ${stitches(n)}.`,
+};

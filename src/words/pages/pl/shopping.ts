@@ -1,0 +1,90 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed, many, short } = numbersIn('pl');
+const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
+const metres = (mm: number): string =>
+  mm < 10_000
+    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
+    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
+const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const range = (f: readonly [number, number], digits: number): string =>
+  `${short(f[0], digits)} do ${short(f[1], digits)}`;
+const kinds = { 'half-round': 'półokrągły', squared: 'prostokątny', oval: 'owalny' };
+const fixings = { sewn: 'do przyszycia', glued: 'do wklejenia' };
+
+/** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
+export const shopping: PageWords['shopping'] = {
+  beadReserveSaid: (f) =>
+    f.percent === 0
+      ? 'Bez zapasu: koraliki pęknięte i źle uformowane nie są wliczone.'
+      : f.batch
+        ? `Zapas wynosi ${short(f.percent, 2)} %, co najmniej 30 koralików każdego rodzaju, liczony raz dla wszystkich portmonetek.`
+        : `Zapas wynosi ${short(f.percent, 2)} %, co najmniej 30 koralików każdego rodzaju.`,
+  noBeads: 'Żadne koraliki nie są jeszcze ustalone.',
+  crochetThread: (f) =>
+    [
+      `${f.name ?? 'Nić do szydełkowania'}: ${metres(f.mm)}`,
+      ...(f.grams === undefined
+        ? []
+        : [`około ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),
+    ].join(', '),
+  threadSum: (f) =>
+    `${[
+      `${many(f.stitches, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} po ${short(f.perStitchMm, 1)} mm: ${tenths(f.netMm / 1000)} m`,
+      ...(f.reservePercent === 0
+        ? []
+        : [`zapas ${short(f.reservePercent, 1)} %: jeszcze ${tenths(f.reserveMm / 1000)} m`]),
+      `${many(f.tails, { one: 'koniec', few: 'końce', many: 'końców', other: 'końca' })} nici po ${short(f.tailMm / 10, 1)} cm: jeszcze ${tenths(f.tailsMm / 1000)} m`,
+    ].join('; ')}.`,
+  lengths: (f) =>
+    f.lengths === 1
+      ? `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m, w jednym odcinku.`
+      : `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m; liczba odcinków: ${count(f.lengths)}.`,
+  thickness: (f) =>
+    `Przez otwór koralika ${f.size}, zwykle ${short(f.holeMm, 2)} mm, przechodzi nić do ${short(f.singleMostMm, 2)} mm; złożona przy uchu igły do ${short(f.doubledMostMm, 2)} mm (około ${short(f.doubledMostTex, 0)} tex).`,
+  thicknessGiven: (f) => {
+    const start = `Nić ma grubość ${short(f.diameterMm, 2)} mm, otwór koralika ${f.size} zwykle ${short(f.holeMm, 2)} mm:`;
+    if (!f.single) return `${start} ZA GRUBA. Wziąć cieńszą nić lub większe koraliki.`;
+    return f.doubled
+      ? `${start} przechodzi, także złożona przy uchu igły.`
+      : `${start} przechodzi pojedyncza, ale nie złożona przy uchu igły. Nawlekać usztywnionym końcem nici albo przez pętlę z cieńszej nici.`;
+  },
+  sewingThread: (f) =>
+    `Mocna nić do szycia, nylonowa lub poliestrowa, 70 do 135 tex albo 2 do 6 nitek: ${metres(f.mm)}`,
+  cord: (f) => `Klej do bigla i sznurek papierowy do wypełnienia jego rowka: ${cm(f.mm)}`,
+  hook: (f) =>
+    f.range === undefined
+      ? 'Szydełko: takie, jakiego wymaga próbka'
+      : `Szydełko, ${range(f.range, 2)} mm, na ${f.size ?? 'te koraliki'}: decyduje próbka`,
+  needle: (f) =>
+    f.range === undefined
+      ? 'Igła do koralików, która przez nie przechodzi'
+      : `Igła do koralików, grubość ${range(f.range, 2)} mm: musi przejść przez każdy koralik`,
+  sewingNeedle: (f) =>
+    f.panels === 2
+      ? 'Igła do szycia: do szwu, bigla i podszewki'
+      : 'Igła do szycia: do końców nici i podszewki',
+  frame: (f) => {
+    const wide =
+      f.range === undefined
+        ? `szerokość ${short(f.widthMm, 1)} mm`
+        : `szerokość około ${short(f.widthMm, 0)} mm (może być ${range(f.range, 0)} mm)`;
+    return [
+      f.pieces === 1 ? 'Bigiel' : `Bigle, sztuk: ${count(f.pieces)}`,
+      ...(f.kind === undefined ? [] : [kinds[f.kind]]),
+      ...(f.fixing ? [fixings[f.fixing]] : []),
+      wide,
+    ].join(', ');
+  },
+  lining: (f) =>
+    `Tkanina na podszewkę, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'część', few: 'części', many: 'części', other: 'części' })} po ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, razem z zapasem ${short(f.allowanceMm, 1)} mm`,
+  braid: (f) => `Tasiemka do zakrycia szwu przy biglu od środka, według uznania: ${cm(f.mm)}`,
+  care: [
+    'Każdy koralik to mała część, którą dziecko poniżej trzech lat może się udławić: koraliki, igły i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',
+    'Rozbijanie złego koralika: okulary ochronne, na koralik szmatka. Igły i szydełka policzyć przed i po.',
+    'Ciepłem zabezpieczać tylko końce syntetyczne i nigdy w pobliżu kleju z rozpuszczalnikiem; przy klejeniu wietrzyć.',
+    'Metalowe bigle mogą zawierać nikiel. Co pół godziny dać odpocząć oczom i rękom; przestać, gdy coś boli.',
+    'To zwykłe ostrzeżenia, nie porada prawna: kto sprzedaje, niech sprawdzi przepisy u siebie i u kupujących.',
+  ],
+};
