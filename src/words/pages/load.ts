@@ -8,6 +8,7 @@ export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
   de: async () => (await import('./de/index.js')).de,
   fr: async () => (await import('./fr/index.js')).fr,
   pl: async () => (await import('./pl/index.js')).pl,
+  ru: async () => (await import('./ru/index.js')).ru,
   es: async () => (await import('./es/index.js')).es,
   it: async () => (await import('./it/index.js')).it,
   tr: async () => (await import('./tr/index.js')).tr,

@@ -1,0 +1,60 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed, many, short } = numbersIn('ru');
+const clockwise = (direction: 1 | -1): string =>
+  direction === 1 ? 'по часовой стрелке' : 'против часовой стрелки';
+const face = (beadsFace: 'away' | 'toward'): string =>
+  beadsFace === 'away' ? 'бисер на стороне от себя' : 'бисер на стороне к себе';
+const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'правая рука' : 'левая рука');
+
+/** What stands on charts. */
+export const chart: PageWords['chart'] = {
+  chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
+  wedgesTitle: (f) =>
+    f.panel === undefined ? `${f.title}: клин за клином` : `${f.title}: ${f.panel}, клин за клином`,
+  shapeLine: (f) =>
+    [
+      many(f.wedges, { one: 'клин', few: 'клина', many: 'клиньев', other: 'клина' }),
+      many(f.rounds, { one: 'ряд', few: 'ряда', many: 'рядов', other: 'ряда' }),
+      many(f.stitches, { one: 'петля', few: 'петли', many: 'петель', other: 'петли' }),
+      many(f.beads, { one: 'бисерина', few: 'бисерины', many: 'бисерин', other: 'бисерины' }),
+      `ширина ${fixed(f.acrossMm, 1)} мм`,
+    ].join('  ·  '),
+  workLine: (f) =>
+    [
+      `${f.hand === 'right' ? 'Правая' : 'Левая'} рука, ${f.beadsFace === 'away' ? 'бисер сзади' : 'бисер спереди'}`,
+      {
+        first: 'прибавка в первой петле клина',
+        middle: 'прибавка в средней петле клина',
+        last: 'прибавка в последней петле клина',
+      }[f.increase],
+      // L: сдвиг, how far a stitch sits behind the one below.
+      `сдвиг ${short(f.lean, 3)} петли`,
+      f.construction === 'spiral' ? 'по спирали' : 'замкнутые ряды',
+    ].join('  ·  '),
+  start: 'начало',
+  direction: 'вязать сюда',
+  faceNote: (f) =>
+    `Это сторона с бисером, наружная сторона кошелька. Здесь вязание идёт ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+  workerNote: (f) =>
+    f.beadsFace === 'away'
+      ? `Во время вязания видна другая сторона, там оно идёт ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'Во время вязания видна эта же сторона, так как бисер лежит на стороне к себе.',
+  construction: {
+    spiral: 'Спираль: каждый ряд переходит в следующий без замыкания.',
+    joined: 'Замкнутые ряды: каждый ряд замыкают соединительным столбиком, он не нарисован.',
+  },
+  marks: {
+    pair: 'Две петли, провязанные в одну.',
+    number: 'Номер ряда, в его первой петле.',
+    five: 'Каждый 5-й ряд: тёмный номер, снаружи толстая линия.',
+    startLine: 'Линия начала: здесь начинается каждый ряд.',
+  },
+  bare: 'Пустая петля, без бисерины',
+  undecided: 'Ещё не решено',
+  wedge: (f) => `Клин ${f.wedge}`,
+  wedgeWay: (f) =>
+    f.direction === 1 ? 'Каждую строку читать слева направо' : 'Каждую строку читать справа налево',
+  pageOf: (f) => `страница ${f.page} из ${f.pages}`,
+};
