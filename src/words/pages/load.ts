@@ -5,6 +5,7 @@ import type { Language } from './languages.js';
 export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
   'en-GB': () => english('ukEnglish'),
   'en-US': () => english('usEnglish'),
+  cs: async () => (await import('./cs/index.js')).cs,
   de: async () => (await import('./de/index.js')).de,
   fr: async () => (await import('./fr/index.js')).fr,
   pl: async () => (await import('./pl/index.js')).pl,

@@ -1,0 +1,30 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed } = numbersIn('cs');
+
+/** Before the work begins: swatch, hand, how to read, signs. */
+export const before: PageWords['booklet']['before'] = {
+  swatch: 'Nejdřív uháčkovat vzorek',
+  swatchText: (f) =>
+    `Uháčkovat jednou barvou 10 kol (klínů: ${f.wedges}) z vlastních korálků a nitě vlastním háčkem. Položit naplocho. Tento návod počítá s očky širokými ${fixed(f.widthMm, 2)} mm a koly vysokými ${fixed(f.heightMm, 2)} mm: po 5 kolech měří vzorek na šířku asi ${fixed(f.fiveMm, 0)} mm, po 10 kolech asi ${fixed(f.tenMm, 0)} mm. Je-li větší, vzít tenčí háček; je-li menší, silnější. Když se prohýbá do misky, jsou očka na svou výšku příliš úzká; když se vlní, jsou příliš široká.`,
+  hand: 'Která ruka a která strana',
+  start: 'Jak začít a jak pokračovat',
+  read: 'Jak číst seznam kol',
+  string: 'Jak navlékat',
+  signs: 'Značky a zkratky',
+  sign: 'Značka',
+  meaning: 'Význam',
+  table: (second) => [
+    ['K7', 'kolo 7, počítáno od středu'],
+    ['A, B', 'korálky: písmena jako v tabulce materiálu a ve schématu'],
+    ['3A', 'tři očka s korálkem A; v seznamu navlékání tři korálky A'],
+    [`[A ${second}]`, 'dvě očka uháčkovaná do jednoho a téhož očka pod nimi: přidání'],
+    ['( ) x 7', 'co stojí v závorkách, 7krát'],
+    ['holé', 'očko bez korálku'],
+    ['KS', 'krátký sloupek'],
+    ['PO, ŘO', 'pevné očko; řetízkové očko'],
+  ],
+  smallChart: (f) =>
+    `Schéma má tolik oček, že jsou jeho písmena na tomto papíru malá. Číst je zvětšené na obrazovce, nebo si tuto stranu nechat vytisknout na ${f.paper}. Seznam kol říká totéž slovy.`,
+};

@@ -1,0 +1,128 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+import { before } from './before.js';
+import { alt, edition } from './edition.js';
+import { lists } from './lists.js';
+import { making } from './making.js';
+import { enlarged, level, wedgeChart } from './sheets.js';
+
+const { fixed, many } = numbersIn('cs');
+
+/** What stands on the pages of a booklet that no other file says. */
+export const booklet: PageWords['booklet'] = {
+  subject: 'Návod na kulatý díl háčkovaný s korálky',
+  kind: 'Kulatý návod na háčkování s korálky',
+  size: (f) =>
+    `Hotový díl široký asi ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} palce)`,
+  sizeFrom: {
+    swatch: 'podle vzorku',
+    model: 'odhad, dokud není uháčkován vzorek',
+  },
+  amounts: (f) =>
+    [
+      many(f.panels, { one: 'díl', few: 'díly', other: 'dílů' }),
+      many(f.rounds, { one: 'kolo', few: 'kola', other: 'kol' }),
+      lists.beads(f.beads),
+      many(f.colours, { one: 'barva', few: 'barvy', other: 'barev' }),
+    ].join('  ·  '),
+  by: (author) => `autor: ${author}`,
+
+  panelNames: { front: 'přední', back: 'zadní' },
+  pageOf: (f) => `${f.page} z ${f.pages}`,
+  panel: (f) => `díl „${f.panel}“`,
+  // M: úsek, one strung thread of several.
+  length: (f) => `úsek ${f.length} z ${f.lengths}`,
+  continued: (heading) => `${heading}, pokračování`,
+  parts: {
+    cover: 'Obálka',
+    materials: 'Materiál a nářadí',
+    before: 'Než se začne',
+    chart: 'Schéma',
+    rounds: 'Kolo za kolem',
+    stringing: 'Seznam navlékání',
+    making: 'Dokončení',
+    lining: 'Střih podšívky',
+    cautions: 'Pozor',
+    last: 'O tomto návodu',
+  },
+  ofPanel: (f) => `${f.part}: ${f.panel}`,
+
+  materials: {
+    beads: 'Korálky',
+    columns: {
+      bead: 'Písm.',
+      name: 'Název',
+      id: 'Kód',
+      charted: (panels) => (panels === 1 ? 'Ve schématu' : 'V obou schématech'),
+      reserve: 'Na peněženku, s rezervou',
+      grams: 'Gramů mít',
+    },
+    total: 'Všechny korálky',
+    unknownGrams: '–',
+    onePanel:
+      'Schéma je jeden díl. Peněženka má dva: počty s rezervou jsou na přední a stejný zadní.',
+    twoPanels: 'Peněženka má dva díly a tento návod má oba.',
+    thread: 'Nit',
+    estimate:
+      'Kolik nitě vezme očko, je u každé ruky jiné: označit metr, uháčkovat ho, spočítat očka a toto číslo před nákupem opravit.',
+    ownFigure: 'Spotřeba nitě na očko je vlastní údaj autora návodu.',
+    tools: 'Nářadí, rámeček, podšívka',
+  },
+
+  before,
+
+  rounds: {
+    round: 'Kolo',
+    work: 'Háčkovat',
+    stitches: 'Očka',
+    beads: 'Korálky',
+    total: 'Korálky celkem',
+    how: 'Počítat, když je kolo hotové: poslední sloupec říká, kolik korálků je uháčkováno do jeho konce.',
+  },
+
+  stringing: {
+    round: (f) =>
+      f.part
+        ? `${lists.round(f.round)}, část: ${lists.beads(f.beads)}`
+        : `${lists.round(f.round)}: ${lists.beads(f.beads)}`,
+    total: (total) => `celkem ${lists.number(total)}`,
+    totalGrams: (f) => `celkem ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
+    weigh:
+      'Gramy vedle součtu jsou gramy dosud navlečených korálků: nit před začátkem zvážit a její hmotnost odečíst. Váha musí ukazovat desetiny gramu; korálky z jedné skleničky se liší, proto rozhoduje počítání.',
+    tickOne:
+      'V každém řádku zleva. Odškrtnout čtvereček, když je jeho řádek na niti, a u každého součtu počítat.',
+    tick: 'Nejdřív levý sloupec dolů, potom pravý; v každém řádku zleva. Odškrtnout čtvereček, když je jeho řádek na niti, a u každého součtu počítat.',
+    weight: (f) =>
+      `Dohromady ${lists.beads(f.beads)}; navlečené, bez nitě: hmotnost asi ${fixed(f.grams, 1)} g, délka asi ${fixed(f.metres, 2)} m. Na jejich uháčkování je třeba asi ${fixed(f.threadM, 1)} m nitě, i s konci a rezervou.`,
+    noWeight: (f) =>
+      `Dohromady ${lists.beads(f.beads)}, navlečené asi ${fixed(f.metres, 2)} m. Na jejich uháčkování je třeba asi ${fixed(f.threadM, 1)} m nitě, i s konci a rezervou.`,
+    rounds: (f) =>
+      f.first === f.last ? `Na kolo ${f.first}.` : `Na kola ${f.first} až ${f.last}.`,
+    first: 'První korálek tohoto seznamu jde na nit první a uháčkuje se poslední.',
+    nothing: 'O žádném korálku ještě není rozhodnuto, takže není co navlékat.',
+  },
+
+  making,
+  enlarged,
+  wedgeChart,
+  level,
+  edition,
+  alt,
+
+  last: {
+    title: 'Název',
+    author: 'Autor',
+    date: 'Datum tohoto vydání',
+    licence: 'Licence',
+    noLicence:
+      'Žádná není uvedena. Než návod předáte dál nebo prodáte, co podle něj uděláte, zeptejte se autora.',
+    version: 'Verze',
+    versionText: (f) => `Vytvořeno programem Rondure ${f.program}, formát návodu ${f.format}`,
+    figures: 'Čísla',
+    figuresText:
+      'Počty korálků jsou přesné. Gramy, délky nitě, velikosti a nářadí jsou odhady podle návodu a obvyklých údajů; co nemá zveřejněný zdroj, je na svém místě označeno „běžná praxe“ nebo „zpaměti“.',
+    read: 'K předčítání',
+    readText:
+      'Všechny seznamy v tomto sešitu jsou text, který lze prohledávat, kopírovat a nechat předčítat. Každý korálek má písmeno, takže není třeba rozeznávat žádnou barvu.',
+  },
+};

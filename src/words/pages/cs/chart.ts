@@ -1,0 +1,62 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { fixed, many, short } = numbersIn('cs');
+const clockwise = (direction: 1 | -1): string =>
+  direction === 1 ? 'po směru hodinových ručiček' : 'proti směru hodinových ručiček';
+const face = (beadsFace: 'away' | 'toward'): string =>
+  beadsFace === 'away' ? 'korálky na straně od sebe' : 'korálky na straně k sobě';
+const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'pravá ruka' : 'levá ruka');
+
+/** What stands on charts. */
+export const chart: PageWords['chart'] = {
+  chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
+  wedgesTitle: (f) =>
+    f.panel === undefined ? `${f.title}: klín po klínu` : `${f.title}: ${f.panel}, klín po klínu`,
+  shapeLine: (f) =>
+    [
+      // M: klín or díl.
+      many(f.wedges, { one: 'klín', few: 'klíny', other: 'klínů' }),
+      // M: kolo or řada.
+      many(f.rounds, { one: 'kolo', few: 'kola', other: 'kol' }),
+      many(f.stitches, { one: 'očko', few: 'očka', other: 'oček' }),
+      many(f.beads, { one: 'korálek', few: 'korálky', other: 'korálků' }),
+      `šířka ${fixed(f.acrossMm, 1)} mm`,
+    ].join('  ·  '),
+  workLine: (f) =>
+    [
+      `${f.hand === 'right' ? 'Pravá' : 'Levá'} ruka, ${f.beadsFace === 'away' ? 'korálky vzadu' : 'korálky vpředu'}`,
+      {
+        first: 'přidání v prvním očku klínu',
+        middle: 'přidání v prostředním očku klínu',
+        last: 'přidání v posledním očku klínu',
+      }[f.increase],
+      // L: posun, how far a stitch sits behind the one below.
+      `posun ${short(f.lean, 3)} očka`,
+      f.construction === 'spiral' ? 've spirále' : 'uzavíraná kola',
+    ].join('  ·  '),
+  start: 'začátek',
+  direction: 'směr práce',
+  faceNote: (f) =>
+    `Toto je strana s korálky, vnější strana peněženky. Tady práce běží ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+  workerNote: (f) =>
+    f.beadsFace === 'away'
+      ? `Při háčkování je vidět druhá strana, kde práce běží ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'Při háčkování je vidět právě tato strana, protože korálky leží na straně k sobě.',
+  construction: {
+    spiral: 'Spirála: každé kolo přechází bez uzavření do dalšího.',
+    joined: 'Uzavíraná kola: každé kolo se uzavře pevným očkem, které není nakresleno.',
+  },
+  marks: {
+    pair: 'Dvě očka uháčkovaná do jednoho.',
+    number: 'Číslo kola, v jeho prvním očku.',
+    five: 'Každé 5. kolo: tmavé číslo, vně tlustá čára.',
+    startLine: 'Čára začátku: tady začíná každé kolo.',
+  },
+  bare: 'Holé očko, bez korálku',
+  undecided: 'Ještě nerozhodnuto',
+  wedge: (f) => `Klín ${f.wedge}`,
+  wedgeWay: (f) =>
+    f.direction === 1 ? 'Každý řádek číst zleva doprava' : 'Každý řádek číst zprava doleva',
+  pageOf: (f) => `strana ${f.page} z ${f.pages}`,
+};

@@ -1,0 +1,34 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { short } = numbersIn('cs');
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** `1 až 30 a 111 až 140`. */
+export const runsText = (runs: readonly Span[]): string =>
+  runs.length === 0
+    ? 'žádná'
+    : runs.map(({ from, to }) => (from === to ? String(from) : `${from} až ${to}`)).join(' a ');
+
+const kinds = { 'half-round': 'půlkulatý', squared: 'hranatý', oval: 'oválný' };
+const fixings = { sewn: 'přišitý', glued: 'vlepený' };
+
+/** Which stitches lie in the frame. */
+export const frame: PageWords['frame'] = {
+  kinds,
+  paragraph: (f) =>
+    [
+      // M: rámeček, the clasp frame of a purse.
+      `Rámeček (${kinds[f.kind]}, šířka ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}): leží v něm očka ${runsText(f.runs)} kola ${f.round}, stejně dlouho na obou stranách 12. hodiny.`,
+      `Levý kloub, při pohledu na stranu s korálky, přijde mezi očka ${f.left.inFrame} a ${f.left.inSeam}, pravý mezi ${f.right.inFrame} a ${f.right.inSeam}; zbytek okraje se sešije s druhým dílem.`,
+      f.bare.length === 0
+        ? 'Žádné očko pro něj nezůstává holé.'
+        : `Holá, tedy uháčkovaná bez korálku, zůstávají: ${f.bare.map(({ round, runs }) => `v kole ${round} očka ${runsText(runs)}`).join('; ')}.`,
+    ].join(' '),
+  word: 'rámeček',
+  mark: 'Okraj mezi dvěma tečkami, klouby, leží v rámečku.',
+};

@@ -1,0 +1,90 @@
+import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { count, fixed, many, short } = numbersIn('cs');
+const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
+const metres = (mm: number): string =>
+  mm < 10_000
+    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
+    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
+const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const range = (f: readonly [number, number], digits: number): string =>
+  `${short(f[0], digits)} až ${short(f[1], digits)}`;
+const kinds = { 'half-round': 'půlkulatý', squared: 'hranatý', oval: 'oválný' };
+const fixings = { sewn: 'k přišití', glued: 'k vlepení' };
+
+/** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
+export const shopping: PageWords['shopping'] = {
+  beadReserveSaid: (f) =>
+    f.percent === 0
+      ? 'Bez rezervy: rozbité a špatně tvarované korálky nejsou započteny.'
+      : f.batch
+        ? `Rezerva je ${short(f.percent, 2)} %, nejméně 30 korálků od každého druhu, počítaná jednou pro všechny peněženky.`
+        : `Rezerva je ${short(f.percent, 2)} %, nejméně 30 korálků od každého druhu.`,
+  noBeads: 'O žádných korálcích ještě není rozhodnuto.',
+  crochetThread: (f) =>
+    [
+      `${f.name ?? 'Nit na háčkování'}: ${metres(f.mm)}`,
+      ...(f.grams === undefined
+        ? []
+        : [`asi ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),
+    ].join(', '),
+  threadSum: (f) =>
+    `${[
+      `${many(f.stitches, { one: 'očko', few: 'očka', other: 'oček' })} po ${short(f.perStitchMm, 1)} mm: ${tenths(f.netMm / 1000)} m`,
+      ...(f.reservePercent === 0
+        ? []
+        : [`rezerva ${short(f.reservePercent, 1)} %: dalších ${tenths(f.reserveMm / 1000)} m`]),
+      `${many(f.tails, { one: 'konec', few: 'konce', other: 'konců' })} nitě po ${short(f.tailMm / 10, 1)} cm: dalších ${tenths(f.tailsMm / 1000)} m`,
+    ].join('; ')}.`,
+  lengths: (f) =>
+    f.lengths === 1
+      ? `Navlečené korálky z ní zaberou ${fixed(f.strungMm / 1000, 2)} m, v jednom úseku.`
+      : `Navlečené korálky z ní zaberou ${fixed(f.strungMm / 1000, 2)} m; počet úseků: ${count(f.lengths)}.`,
+  thickness: (f) =>
+    `Otvorem korálku ${f.size}, obvykle ${short(f.holeMm, 2)} mm, projde nit do ${short(f.singleMostMm, 2)} mm; přeložená v oušku jehly do ${short(f.doubledMostMm, 2)} mm (asi ${short(f.doubledMostTex, 0)} tex).`,
+  thicknessGiven: (f) => {
+    const start = `Nit je silná ${short(f.diameterMm, 2)} mm, otvor korálku ${f.size} obvykle ${short(f.holeMm, 2)} mm:`;
+    if (!f.single) return `${start} PŘÍLIŠ SILNÁ. Vzít tenčí nit nebo větší korálky.`;
+    return f.doubled
+      ? `${start} projde, i přeložená v oušku jehly.`
+      : `${start} projde jednoduchá, ale ne přeložená v oušku jehly. Navlékat ztuženým koncem nitě, nebo přes smyčku z tenčí nitě.`;
+  },
+  sewingThread: (f) =>
+    `Pevná nit na šití, nylonová nebo polyesterová, 70 až 135 tex nebo 2 až 6 pramenů: ${metres(f.mm)}`,
+  cord: (f) => `Lepidlo na rámeček a papírová šňůrka k vyplnění jeho drážky: ${cm(f.mm)}`,
+  hook: (f) =>
+    f.range === undefined
+      ? 'Háček: jaký vyžaduje vzorek'
+      : `Háček ${range(f.range, 2)} mm na ${f.size ?? 'tyto korálky'}: rozhodne vzorek`,
+  needle: (f) =>
+    f.range === undefined
+      ? 'Jehla na korálky, která jimi projde'
+      : `Jehla na korálky, silná ${range(f.range, 2)} mm: musí projít každým korálkem`,
+  sewingNeedle: (f) =>
+    f.panels === 2
+      ? 'Jehla na šití: na šev, rámeček a podšívku'
+      : 'Jehla na šití: na konce nitě a podšívku',
+  frame: (f) => {
+    const wide =
+      f.range === undefined
+        ? `šířka ${short(f.widthMm, 1)} mm`
+        : `šířka asi ${short(f.widthMm, 0)} mm (může být ${range(f.range, 0)} mm)`;
+    return [
+      f.pieces === 1 ? 'Rámeček se zapínáním' : `Rámečky se zapínáním, kusů: ${count(f.pieces)}`,
+      ...(f.kind === undefined ? [] : [kinds[f.kind]]),
+      ...(f.fixing ? [fixings[f.fixing]] : []),
+      wide,
+    ].join(', ');
+  },
+  lining: (f) =>
+    `Látka na podšívku, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'kus', few: 'kusy', other: 'kusů' })} ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, i s přídavkem ${short(f.allowanceMm, 1)} mm`,
+  braid: (f) => `Prýmek na zakrytí švu rámečku uvnitř, pokud ho chcete: ${cm(f.mm)}`,
+  care: [
+    'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly a hotové peněženky držet dál od malých dětí. Peněženka není hračka.',
+    'Rozbití špatného korálku: ochranné brýle, přes korálek látku. Jehly a háčky spočítat před prací i po ní.',
+    'Teplem zatavovat jen syntetické konce a nikdy ne u lepidla s rozpouštědlem; při lepení větrat.',
+    'Kovové rámečky mohou obsahovat nikl. Očím a rukám dopřát odpočinek každou půlhodinu; přestat, když něco bolí.',
+    'To jsou obvyklá upozornění, ne právní rada: kdo prodává, ať se podívá na předpisy u sebe i u kupujících.',
+  ],
+};
