@@ -10,12 +10,13 @@ export const loadPages: Readonly<Record<Language, () => Promise<PageWords>>> = {
   fr: async () => (await import('./fr/index.js')).fr,
   pl: async () => (await import('./pl/index.js')).pl,
   ru: async () => (await import('./ru/index.js')).ru,
+  uk: async () => (await import('./uk/index.js')).uk,
   es: async () => (await import('./es/index.js')).es,
   it: async () => (await import('./it/index.js')).it,
   tr: async () => (await import('./tr/index.js')).tr,
   ja: async () => (await import('./ja/index.js')).ja,
   zh: async () => (await import('./zh/index.js')).zh,
-} as never;
+};
 
 async function english(which: 'ukEnglish' | 'usEnglish'): Promise<PageWords> {
   const [{ englishPages }, spelling] = await Promise.all([

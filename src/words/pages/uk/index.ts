@@ -1,0 +1,27 @@
+import type { PageWords } from '../index.js';
+import { booklet } from './booklet.js';
+import { chart } from './chart.js';
+import { frame } from './frame.js';
+import { lining } from './lining.js';
+import { lists } from './lists.js';
+import { rounds } from './rounds.js';
+import { sewing } from './sewing.js';
+import { shopping } from './shopping.js';
+import { stringing } from './stringing.js';
+
+/**
+ * Ukrainian. No native crocheter has checked it yet. To be looked at first: додавання (M; прибавка),
+ * клин (M), нанизування (M), зсув (L: how far a stitch sits behind the one below), відрізок (M: one
+ * strung thread of several), фермуар (M: clasp frame), деталь (M: panel).
+ */
+export const uk: PageWords = {
+  booklet,
+  chart,
+  frame,
+  lining,
+  lists,
+  rounds,
+  sewing,
+  shopping,
+  stringing,
+};
