@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { bookletPdf } from '../src/booklet/booklet-pdf.js';
+import { Flow } from '../src/booklet/flow.js';
+import { lookOf } from '../src/booklet/look.js';
+import { beadColumns } from '../src/booklet/parts/bead-table.js';
+import { roundColumns } from '../src/booklet/parts/rounds.js';
+import { roomIn } from '../src/booklet/table.js';
+import { textWidth } from '../src/core/draw/text.js';
 import type { Edition } from '../src/booklet/parts/facts.js';
 import type { Frame, Pattern } from '../src/core/pattern/schema.js';
 import { bareMark, undecidedMark } from '../src/core/pattern/schema.js';
@@ -184,6 +190,30 @@ describe.each(languages)('%s', (language) => {
     const here = new Map(texts(pages));
     const long = texts(english).filter(([, text]) => text.split(' ').length > 4);
     for (const [path, text] of long) expect(here.get(path), path).not.toBe(text);
+  });
+
+  test('no word of a table head is too long for its column, in usual and in large print', async () => {
+    // Japanese and Chinese break anywhere.
+    if (language === 'ja' || language === 'zh') return;
+    const { words, each } = await wordsIn([language]);
+    const fonts = await fontsForPages(language, []);
+    for (const large of [false, true]) {
+      const look = lookOf('letter', fonts, large);
+      const style = { ...look.small, face: fonts.bold };
+      for (const [pattern, edition] of patterns()) {
+        const facts = { pattern, words, each, languages: [language] as const, fonts, edition };
+        const flow = new Flow(look, [language], words.booklet.continued);
+        const columns = [
+          ...beadColumns(flow, { ...facts, version: '' }),
+          ...roundColumns(flow, words.booklet.rounds),
+        ];
+        for (const column of columns) {
+          for (const word of column.head.split(' ')) {
+            expect(textWidth(word, style), word).toBeLessThanOrEqual(roomIn(column) + 1e-9);
+          }
+        }
+      }
+    }
   });
 
   test('every letter of its texts is in the bundled fonts', async () => {

@@ -69,7 +69,7 @@ export async function bookletPdf(
       book.bookmark(flat(page.bookmark.name), page.bookmark.group && flat(page.bookmark.group));
     for (const { draw, node } of page.drawn) book.marked(node, () => draw(surface));
     const number = words.booklet.pageOf({ page: n + 1, pages });
-    book.marked(undefined, () => drawFoot(surface, facts, look, page, number));
+    book.marked('foot', () => drawFoot(surface, facts, look, page, number));
   });
   return { bytes: await book.finish(flow.root), pages };
 }

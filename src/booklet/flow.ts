@@ -129,9 +129,14 @@ export class Flow {
   set(text: string, style: TextStyle, type?: StructureType): void {
     const columns = this.columnsOf(text, style);
     const step = columns.length === 1 ? 0 : (this.wide + sideGapMm) / 2;
+    // A heading in two languages is one heading.
+    const heading = columns.length > 1 && (type === 'H1' || type === 'H2');
+    const whole = heading ? this.section.add(type) : undefined;
     columns.forEach((lines, side) => {
       const language = columns.length === 1 ? undefined : this.languages[side];
-      const node = type && this.section.add(type, { language });
+      const node = whole
+        ? whole.add('Span', { language })
+        : type && this.section.add(type, { language });
       this.linesAt(lines, style, node, this.look.left + side * step);
     });
     this.y += Math.max(...columns.map((lines) => lines.length)) * lineMm(style);

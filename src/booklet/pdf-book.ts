@@ -33,8 +33,8 @@ export interface PdfBook {
   page(widthMm: number, heightMm: number): PdfSurface;
   /** Names the page begun last in the reader's list of contents, below a group where it is given. */
   bookmark(name: string, group?: string): void;
-  /** Draws a part of the document, or ornament where there is none. */
-  marked(node: StructureNode | undefined, draw: () => void): void;
+  /** Draws a part of the document, the foot of a page, or ornament where there is neither. */
+  marked(node: StructureNode | 'foot' | undefined, draw: () => void): void;
   /** The whole document, with its structure where it has one. */
   finish(root?: StructureNode): Promise<Uint8Array>;
 }
@@ -81,6 +81,7 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     },
     marked(node, draw) {
       if (node === undefined) doc.markContent('Artifact', { type: 'Layout' });
+      else if (node === 'foot') doc.markContent('Artifact', { type: 'Pagination' });
       else {
         const content = doc.markStructureContent(node.type);
         contents.set(node, [...(contents.get(node) ?? []), content]);

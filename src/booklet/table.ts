@@ -1,5 +1,5 @@
 import type { Surface } from '../core/draw/surface.js';
-import { drawText } from '../core/draw/text.js';
+import { drawText, textWidth } from '../core/draw/text.js';
 import type { TextStyle } from '../core/draw/text.js';
 import { sides } from '../words/pages/pairs.js';
 import type { Flow } from './flow.js';
@@ -74,13 +74,14 @@ export function drawTable(
   ): void {
     const step = lineMm(style);
     const right = lefts[n] + columns[n].widthMm - 1;
+    const spaced = readOn(lines);
     const part = (first: number, last: number, of: StructureNode | undefined) => {
       if (first >= last) return;
       flow.draw((surface) => {
         for (let k = first; k < last; k++) {
           const y = top + (k - from + 0.78) * step;
-          if (columns[n].end) drawText(surface, lines[k], style, right, y, 'end');
-          else drawText(surface, readOn(lines)[k], style, lefts[n] + 1, y);
+          const x = columns[n].end ? right - textWidth(lines[k], style) : lefts[n] + 1;
+          drawText(surface, spaced[k], style, x, y);
         }
       }, of);
     };

@@ -13,6 +13,7 @@ export type { GeometryOptions } from './geometry/panel.js';
 export type { Ring } from './geometry/rings.js';
 export type { ChoiceInput, ChoiceResult } from './choice/choose.js';
 export type { BeadWish } from './decide-beads.js';
+export type { CellMark, GreyFill } from './draw/grey-fills.js';
 export type {
   Face,
   FontChoice,

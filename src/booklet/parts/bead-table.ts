@@ -15,7 +15,7 @@ import type { BookletFacts } from './facts.js';
 export function beadColumns({ look, wide }: Flow, { pattern, words }: BookletFacts): Column[] {
   const { columns: heads } = words.booklet.materials;
   const widths = look.large
-    ? { bead: 21, id: 0, charted: 29, reserve: 37, grams: 26 }
+    ? { bead: 21, id: 0, charted: 29, reserve: 37, grams: 28 }
     : { bead: 15, id: 32, charted: 21, reserve: 29, grams: 19 };
   const rest = Object.values(widths).reduce((sum, width) => sum + width, 0);
   return [

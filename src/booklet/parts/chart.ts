@@ -62,7 +62,7 @@ function addSheets(
         surface.clipped(one.window, () => one.drawInWindow(surface));
       },
       n === 0 ? partName(facts, part, panel) : undefined,
-      facts.words.booklet.alt.chart,
+      `${one.title}. ${facts.words.booklet.alt.chart}`,
     );
   });
 }

@@ -6,7 +6,7 @@ import { beadCounts, lettersInWorkingOrder } from '../../core/pattern/stitches.j
 import type { Pattern } from '../../core/pattern/schema.js';
 import { projectLevel } from '../../core/texts/level.js';
 import type { Words } from '../../words/index.js';
-import { flat } from '../../words/pages/pairs.js';
+import { flat, sides } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { accent, lineMm, linesOf } from '../look.js';
 import type { StructureType } from '../structure.js';
@@ -47,16 +47,25 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       colours: counts.filter((n) => n > 0).length,
     }),
     ...editionNames(facts),
-  ].map((text) => linesOf(text, look.body, flow.wide));
+  ].flatMap((text) =>
+    sides(text).map((one, side, all) => ({
+      lines: linesOf(one, look.body, flow.wide),
+      language: all.length === 1 ? undefined : flow.languages[side],
+    })),
+  );
   const name = { ...look.subheading, face: fonts.regular };
   const by = author === undefined ? [] : linesOf(say.by(author), name, flow.wide);
   const centred = (
     lines: readonly string[],
     one: TextStyle,
     top: number,
-    { x = middle, type = 'P' }: { x?: number; type?: StructureType } = {},
+    {
+      x = middle,
+      type = 'P',
+      language,
+    }: { x?: number; type?: StructureType; language?: string | undefined } = {},
   ) => {
-    const node = lines.length > 0 ? flow.section.add(type) : undefined;
+    const node = lines.length > 0 ? flow.section.add(type, { language }) : undefined;
     flow.draw((surface) => {
       lines.forEach((line, n) =>
         drawText(surface, line, one, x, top + (n + 0.78) * lineMm(one), 'middle'),
@@ -67,7 +76,8 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
   flow.page(whereOf(facts, say.parts.cover), undefined, say.parts.cover);
   let top = centred([say.kind], { ...look.body, ink: accent }, 24);
   top = centred(title, style, top + 2, { type: 'H1' }) + 4;
-  const belowMm = below.flat().length * lineMm(look.body) + by.length * lineMm(name) + 10;
+  const belowMm =
+    below.flatMap(({ lines }) => lines).length * lineMm(look.body) + by.length * lineMm(name) + 10;
   const bottom = look.bottom - belowMm;
   const many = pattern.panels.length;
   const gap = 8;
@@ -97,6 +107,6 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
     centred(names[n], look.body, y + radius + 2, { x });
   });
   top = bottom + 2;
-  for (const lines of below) top = centred(lines, look.body, top);
+  for (const { lines, language } of below) top = centred(lines, look.body, top, { language });
   centred(by, name, top + 4);
 }

@@ -31,5 +31,6 @@ export function addMakingUp(flow: Flow, facts: BookletFacts): void {
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
   flow.titled(say.frame, [...new Set(held), say.frameText]);
   flow.titled(say.lining, [templates.length === 0 ? say.noTemplate : say.liningText]);
+  flow.titled(say.washing, [say.washingText]);
   addLining(flow, facts, templates);
 }

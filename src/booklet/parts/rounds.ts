@@ -1,6 +1,7 @@
 import { beadsOnly } from '../../core/pattern/stitches.js';
 import { runPieces } from '../../core/texts/lines.js';
 import { roundBody } from '../../core/texts/rounds.js';
+import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
 import { filled } from '../look.js';
 import { drawTable, roomIn } from '../table.js';
@@ -16,14 +17,7 @@ export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void 
   const { rounds: part } = words.booklet.parts;
   flow.part({ heading: partName(facts, part, panel), where: whereOf(facts, part, panel) });
   flow.paragraph(say.how);
-  const [round, stitches, beadsMm, all] = look.large ? [25, 30, 24, 26] : [17, 22, 18, 20];
-  const columns: Column[] = [
-    { head: say.round, widthMm: round },
-    { head: say.work, widthMm: flow.wide - round - stitches - beadsMm - all },
-    { head: say.stitches, widthMm: stitches, end: true },
-    { head: say.beads, widthMm: beadsMm, end: true },
-    { head: say.total, widthMm: all, end: true },
-  ];
+  const columns = roundColumns(flow, say);
   const one = (text: string, style = look.body): TableCell => ({ lines: [text], style });
   let total = 0;
   const rows = pattern.panels[panel].rounds.map((marks, index) => {
@@ -39,4 +33,16 @@ export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void 
     ];
   });
   drawTable(flow, columns, rows);
+}
+
+/** The columns of the list of rounds. */
+export function roundColumns({ look, wide }: Flow, say: Words['booklet']['rounds']): Column[] {
+  const [round, stitches, beadsMm, all] = look.large ? [24, 30, 26, 26] : [17, 22, 18, 20];
+  return [
+    { head: say.round, widthMm: round },
+    { head: say.work, widthMm: wide - round - stitches - beadsMm - all },
+    { head: say.stitches, widthMm: stitches, end: true },
+    { head: say.beads, widthMm: beadsMm, end: true },
+    { head: say.total, widthMm: all, end: true },
+  ];
 }

@@ -161,7 +161,7 @@ function drawLine(flow: Flow, line: Line, head: TextStyle, left: number, base: n
   const right = left + columnMm(flow);
   if (line.kind !== 'runs') {
     flow.draw((surface) => {
-      drawText(surface, line.text, head, left, base);
+      drawText(surface, `${line.text} `, head, left, base);
       drawText(surface, line.total, head, right, base, 'end');
     }, flow.section.add('P'));
     if (!line.ruled) return;

@@ -84,6 +84,7 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     return {
       tile,
       window,
+      title: around.title(tile),
       beadMm: cellMm,
       draw: (surface) => drawSurround(surface, around, tile, window),
       drawInWindow(surface) {

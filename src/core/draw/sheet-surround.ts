@@ -22,6 +22,7 @@ export interface SheetPage {
 export interface ChartSheet {
   readonly tile: Tile;
   readonly window: Box;
+  readonly title: string;
   /** How large a bead is drawn. */
   readonly beadMm: number;
   draw(surface: Surface): void;

@@ -60,6 +60,7 @@ export function wedgeSheets(sheet: PanelSheet, page: SheetPage, heading: string)
   return tiling.tiles.map((tile) => ({
     tile,
     window,
+    title: around.title(tile),
     beadMm: cellMm,
     draw: (surface) => drawSurround(surface, around, tile, window),
     drawInWindow(surface) {

@@ -53,7 +53,7 @@ export const booklet: PageWords['booklet'] = {
       bead: 'Písm.',
       name: 'Název',
       id: 'Kód',
-      charted: (panels) => (panels === 1 ? 'Ve schématu' : 'V obou schématech'),
+      charted: (panels) => (panels === 1 ? 'Jeden díl' : 'Oba díly'),
       reserve: 'Na peněženku, s rezervou',
       grams: 'Gramů mít',
     },

@@ -56,7 +56,7 @@ export const lining: PageWords['lining'] = {
     mm: '50 mm',
     inch: '2 palce',
     cm: 'cm',
-    in: 'palce',
+    in: '″',
     right: 'Souhlasí? Když ne, tisknout znovu ve 100% měřítku.',
   },
 };

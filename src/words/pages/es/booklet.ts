@@ -54,7 +54,7 @@ export const booklet: PageWords['booklet'] = {
       bead: 'Letra',
       name: 'Nombre',
       id: 'Código',
-      charted: (panels) => (panels === 1 ? 'En el esquema' : 'En los dos esquemas'),
+      charted: (panels) => (panels === 1 ? 'Un panel' : 'Dos paneles'),
       reserve: 'Para un monedero, con reserva',
       grams: 'Gramos que tener',
     },

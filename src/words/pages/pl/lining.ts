@@ -57,7 +57,7 @@ export const lining: PageWords['lining'] = {
     mm: '50 mm',
     inch: '2 cale',
     cm: 'cm',
-    in: 'cale',
+    in: '″',
     right: 'Zgadza się? Jeśli nie, drukować jeszcze raz w skali 100 %.',
   },
 };

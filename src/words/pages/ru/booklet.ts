@@ -55,7 +55,7 @@ export const booklet: PageWords['booklet'] = {
       id: 'Код',
       charted: (panels) => (panels === 1 ? 'На схеме' : 'На обеих схемах'),
       reserve: 'На кошелёк, с запасом',
-      grams: 'Нужно граммов',
+      grams: 'Нужно, г',
     },
     total: 'Весь бисер',
     unknownGrams: '–',

@@ -57,7 +57,7 @@ export const lining: PageWords['lining'] = {
     mm: '50 мм',
     inch: '2 дюйма',
     cm: 'см',
-    in: 'дюймы',
+    in: '″',
     right: 'Верно? Если нет, печатать снова в масштабе 100 %.',
   },
 };

@@ -51,12 +51,12 @@ export const booklet: PageWords['booklet'] = {
   materials: {
     beads: 'Бісер',
     columns: {
-      bead: 'Літера',
+      bead: 'Літ.',
       name: 'Назва',
       id: 'Код',
       charted: (panels) => (panels === 1 ? 'На схемі' : 'На обох схемах'),
       reserve: 'На гаманець, із запасом',
-      grams: 'Потрібно грамів',
+      grams: 'Треба, г',
     },
     total: 'Увесь бісер',
     unknownGrams: '–',
