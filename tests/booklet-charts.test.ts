@@ -125,8 +125,24 @@ describe('an enlarged chart', () => {
     const count = drawn.reduce((sum, letters) => sum + letters.length, 0);
     expect(count).toBeGreaterThanOrEqual(sheet.geometry.count);
     expect(count).toBeLessThan(2 * sheet.geometry.count);
-    // Capitals of 2 mm and more: the size of 8-point text (72 points an inch).
-    for (const { cap } of drawn.flat()) expect(cap).toBeGreaterThan(1.7);
+    // Capitals are 0.58 of a bead; beside a round number they are smaller.
+    const caps = drawn.flat().map(({ cap }) => cap);
+    expect(caps.filter((cap) => cap > 2.2).length).toBeGreaterThan(0.95 * caps.length);
+    const scale = sheets[0].beadMm / cellSize(sheet, 1);
+    for (let s = 0; s < sheet.geometry.count; s++) {
+      const whole = sheets.some((one) => {
+        const { x, y } = centreOf(one);
+        const { left, right, top, bottom } = one.window;
+        return sheet.footprints.rings(s).every((ring) =>
+          Array.from(ring).every((value, p) => {
+            const at = (p % 2 === 0 ? x : y) + scale * value;
+            const [least, most] = p % 2 === 0 ? [left, right] : [top, bottom];
+            return at >= least - 1e-6 && at <= most + 1e-6;
+          }),
+        );
+      });
+      expect(whole, `stitch ${s}`).toBe(true);
+    }
   });
 
   test('neighbours show the same strip of two rounds at least', () => {
@@ -216,6 +232,31 @@ test('a large chart stands alone on its page, a crowded one is enlarged as well'
       texts.some(({ text }) => /^Chart, enlarged, sheet/.test(text)),
     );
     expect(sheets.length > 0).toBe(enlarged);
+  }
+});
+
+test('the grams beside the totals are those of the beads strung so far', async () => {
+  const { pattern } = panelSheet({ wedges: 6, rounds: 12 }, 4);
+  const heavy = pattern.beads.map((bead, n) => ({ ...bead, beadsPerGram: 20 + 15 * n }));
+  const from = join(folder, 'heavy.json');
+  const out = join(folder, 'heavy.pdf');
+  writeFileSync(from, patternText({ ...pattern, beads: heavy }));
+  expect(await inProcess('booklet', from, '-o', out)).toMatchObject({ code: 0 });
+  const { pages } = await readPdf(readFileSync(out));
+  const said = pages.flatMap(({ texts }) =>
+    texts.flatMap(({ text }) => {
+      const found = /^total ([\d,]+) · ([\d.]+) g$/.exec(text);
+      return found ? [[Number(found[1].replace(',', '')), Number(found[2])]] : [];
+    }),
+  );
+  expect(said).toHaveLength(12);
+  let [beads, grams] = [0, 0];
+  for (const [n, marks] of [...pattern.panels[0].rounds].reverse().entries()) {
+    beads += marks.length;
+    for (const letter of marks)
+      grams += 1 / heavy.find((bead) => bead.letter === letter)!.beadsPerGram;
+    expect(said).toContainEqual([beads, Number(grams.toFixed(1))]);
+    expect(n).toBeLessThan(12);
   }
 });
 

@@ -43,7 +43,7 @@ export function addStringing(flow: Flow, facts: BookletFacts, panel: number): vo
   const joins = new Map(panelJoins(pattern, panel, all).map((join) => [join.length, join]));
   for (const length of lengths) {
     const of = { length: length.number, lengths: all.length };
-    const heading = all.length === 1 ? name : `${name}, ${words.booklet.length(of)}`;
+    const heading = all.length === 1 ? name : words.lists.aside(name, words.booklet.length(of));
     const bookmark = all.length === 1 ? { name } : { name: words.booklet.length(of), group: name };
     flow.part({ heading, where: whereOf(facts, part, panel, of), bookmark });
     const rounds = strungRounds(pattern.shape, pattern.panels[panel], length);

@@ -4,7 +4,7 @@ import { drawFrameMark, frameLiftMm, frameMarker } from './frame-mark.js';
 import { mapOutline } from './key-map.js';
 import { drawMarks, drawPanel } from './panel-drawing.js';
 import { marksAt } from './panel-view.js';
-import type { Box } from './panel-view.js';
+import type { Box, Marks, WordSize } from './panel-view.js';
 import { cellKinds } from './sheet.js';
 import type { PanelSheet } from './sheet.js';
 import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
@@ -61,7 +61,10 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     if (tried.sheets <= layout.sheets) layout = tried;
   }
   const { scale, cellMm, marks, frameMark, box, overlapMm } = layout;
-  const tiling = tiled(box, size, overlapMm, stitchBoxes(sheet, scale));
+  const tiling = tiled(box, size, overlapMm, [
+    ...stitchBoxes(sheet, scale),
+    ...markBoxes(marks, markWords),
+  ]);
   const kinds = cellKinds(sheet);
 
   const around: Surround = {
@@ -71,7 +74,7 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     notes,
     title: ({ number: one }) => {
       const which = said.sheet({ sheet: one, sheets: tiling.tiles.length });
-      return `${heading}, ${which}`;
+      return words.lists.aside(heading, which);
     },
     outlines: [mapOutline(geometry, scale)],
   };
@@ -98,6 +101,33 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
 }
 
 const mostBeadMm = ({ leastBeadMm }: SheetPage): number => 1.75 * leastBeadMm;
+
+/** Start mark, arrow and their words: no sheet that shows one whole is left out for nothing. */
+function markBoxes(marks: Marks, words: { start: WordSize; direction: WordSize }): Box[] {
+  const ofPoints = (points: readonly number[]): Box => {
+    const xs = points.filter((_, p) => p % 2 === 0);
+    const ys = points.filter((_, p) => p % 2 === 1);
+    return {
+      left: Math.min(...xs),
+      top: Math.min(...ys),
+      right: Math.max(...xs),
+      bottom: Math.max(...ys),
+    };
+  };
+  const ofWord = ({ x, y }: { x: number; y: number }, { widthMm, heightMm }: WordSize): Box => ({
+    left: x - widthMm / 2,
+    top: y - heightMm / 2,
+    right: x + widthMm / 2,
+    bottom: y + heightMm / 2,
+  });
+  return [
+    boxAround(ofPoints(marks.triangle), ofWord(marks.startWord, words.start)),
+    boxAround(
+      ofPoints([...marks.arrow, ...marks.arrowHead]),
+      ofWord(marks.directionWord, words.direction),
+    ),
+  ];
+}
 
 /** The box of each stitch's cell, in enlarged millimetres from the panel's centre. */
 function stitchBoxes({ geometry, footprints }: PanelSheet, scale: number): Box[] {

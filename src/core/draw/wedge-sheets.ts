@@ -54,7 +54,10 @@ export function wedgeSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     title: ({ number }) =>
       tiling.tiles.length === 1
         ? heading
-        : `${heading}, ${say.enlarged.sheet({ sheet: number, sheets: tiling.tiles.length })}`,
+        : words.lists.aside(
+            heading,
+            say.enlarged.sheet({ sheet: number, sheets: tiling.tiles.length }),
+          ),
     outlines: [[-wide / 2, 0, wide / 2, 0, cellMm / 2, wide, -cellMm / 2, wide]],
   };
   return tiling.tiles.map((tile) => ({

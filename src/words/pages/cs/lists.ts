@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `K${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'holé',
   open: 'volné',
   openLeft: (n) => `Ještě nerozhodnuto (volné), nezapočteno do počtu korálků: ${stitches(n)}.`,

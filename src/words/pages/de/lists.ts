@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `Rd ${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'leer',
   open: 'offen',
   openLeft: (n) =>

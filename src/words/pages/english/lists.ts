@@ -15,6 +15,8 @@ export const lists = ({ language }: English) => {
     stitches,
     /** Short name of a round in lists, on charts and in abbreviations. */
     round: (round: number): string => `R${round}`,
+    /** A thing and, after a comma, which of several. */
+    aside: (thing: string, which: string): string => `${thing}, ${which}`,
     /** Stand after a number in a round: 2 bare, 3 open. */
     bare: 'bare',
     open: 'open',

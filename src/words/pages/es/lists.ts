@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   // M: V (vuelta); some printed patterns write «Vta.».
   round: (round) => `V${round}`,
   // Both stay the same after any number: «2 sin» (abalorio), «3 pend.» (pendientes).
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'sin',
   open: 'pend.',
   openLeft: (n) =>

@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `T${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'nue',
   open: 'libre',
   openLeft: (n) =>

@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   // M: G (giro); a bead may have the letter G, but there the number stands before it.
   round: (round) => `G${round}`,
   // Both stay the same after any number: «2 senza» (perlina), «3 indec.» (indecise).
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'senza',
   open: 'indec.',
   openLeft: (n) =>

@@ -11,6 +11,7 @@ export const lists: PageWords['lists'] = {
   stitches: (n) => `${count(n)}目`,
   // "7段" rather than R7: the sign of Japanese charts.
   round: (round) => `${round}段`,
+  aside: (thing, which) => `${thing}、${which}`,
   bare: 'なし',
   open: '未定',
   openLeft: (n) => `${count(n)}目はまだ決まっていません（未定）。ビーズの数に入っていません。`,

@@ -15,6 +15,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `O${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'puste',
   open: 'wolne',
   openLeft: (n) => `Jeszcze nieustalone (wolne), niewliczone do liczby koralików: ${stitches(n)}.`,

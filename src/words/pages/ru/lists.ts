@@ -15,6 +15,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `Р${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'пуст.',
   open: 'нереш.',
   openLeft: (n) => `Ещё не решено (нереш.) и не входит в число бисерин: ${stitches(n)}.`,

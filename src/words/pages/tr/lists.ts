@@ -13,6 +13,7 @@ export const lists: PageWords['lists'] = {
   stitches,
   // M: S (sıra).
   round: (round) => `S${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'boş',
   open: 'belirsiz',
   openLeft: (n) => `${stitches(n)} henüz belirlenmedi (belirsiz) ve boncuk sayılarına dahil değil.`,

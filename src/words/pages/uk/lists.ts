@@ -15,6 +15,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   round: (round) => `Р${round}`,
+  aside: (thing, which) => `${thing}, ${which}`,
   bare: 'пуст.',
   open: 'невир.',
   openLeft: (n) => `Ще не вирішено (невир.) і не враховано в кількості бісеринок: ${stitches(n)}.`,

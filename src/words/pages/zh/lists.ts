@@ -10,6 +10,7 @@ export const lists: PageWords['lists'] = {
   beads: (n) => `${count(n)}颗珠子`,
   stitches: (n) => `${count(n)}针`,
   round: (round) => `R${round}`,
+  aside: (thing, which) => `${thing}，${which}`,
   bare: '空',
   open: '未定',
   openLeft: (n) => `还有${count(n)}针没有确定（未定），不计入珠子数量。`,
