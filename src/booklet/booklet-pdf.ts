@@ -68,7 +68,7 @@ export async function bookletPdf(
     if (page.bookmark)
       book.bookmark(flat(page.bookmark.name), page.bookmark.group && flat(page.bookmark.group));
     for (const { draw, node } of page.drawn) book.marked(node, () => draw(surface));
-    const number = words.booklet.pageOf({ page: n + 1, pages });
+    const number = flat(words.booklet.pageOf({ page: n + 1, pages }));
     book.marked('foot', () => drawFoot(surface, facts, look, page, number));
   });
   return { bytes: await book.finish(flow.root), pages };
@@ -129,7 +129,7 @@ function drawFoot(
     surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
   }
   const room = right - left - textWidth(number, style) - 6;
-  const said = [where, ...editionNames(facts)].join('  ·  ');
+  const said = [where, ...editionNames(facts)].map(flat).join('  ·  ');
   const rest = shortened(`  ·  ${said}`, style, 0.85 * room);
   const title = shortened(pattern.title, style, room - textWidth(rest, style));
   drawText(surface, `${title}${rest}`, style, left, y);
