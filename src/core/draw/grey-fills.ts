@@ -18,8 +18,8 @@ const greys = ['#000000', '#3a3a3a', '#6b6b6b', '#a6a6a6', '#d0d0d0', '#ffffff']
 const marks: readonly CellMark[] = ['plain', 'sides', 'corners', 'ends'];
 
 /**
- * A fill for each of up to 24 beads, all different in grey or mark, from dark to light as the beads
- * are.
+ * A fill for each of up to 24 beads, all different in grey or mark, as light as the beads are as far
+ * as that leaves them different.
  *
  * @param beads with colours as #rrggbb
  */
@@ -28,17 +28,44 @@ export function greyFills(
 ): ReadonlyMap<string, GreyFill> {
   const lightness = beads.map(({ hex }) => hexToLab65(hex)[0]);
   const order = beads.map((_, n) => n).sort((a, b) => lightness[a] - lightness[b] || a - b);
+  // Few beads have a grey each; of more, up to four share one, and their marks differ.
+  const most = beads.length <= greys.length ? 1 : marks.length;
+  const counts = sharedOut(
+    order.map((n) => lightness[n]),
+    most,
+  );
   const fills = new Map<string, GreyFill>();
-  order.forEach((n, rank) => {
-    const few = beads.length <= greys.length;
-    const step = few
-      ? Math.round((rank * (greys.length - 1)) / Math.max(1, beads.length - 1))
-      : Math.floor((rank * greys.length) / beads.length);
-    // Beads of the same grey follow one another, at most four: their marks differ.
-    const mark = few ? 'plain' : marks[rank % marks.length];
-    fills.set(beads[n].letter, { hex: greys[step], mark });
+  let next = 0;
+  counts.forEach((count, step) => {
+    for (let k = 0; k < count; k++, next++) {
+      fills.set(beads[order[next]].letter, { hex: greys[step], mark: marks[k] });
+    }
   });
   return fills;
+}
+
+/**
+ * How many beads take each grey, from dark to light, so that the sum of squared differences in
+ * lightness is smallest; at most `most` each.
+ */
+function sharedOut(lightness: readonly number[], most: number): number[] {
+  const levels = greys.map((hex) => hexToLab65(hex)[0]);
+  // best[n]: cost of the first n beads on the greys looked at so far, and how many each has.
+  let best: ({ cost: number; counts: number[] } | undefined)[] = [{ cost: 0, counts: [] }];
+  for (const level of levels) {
+    best = Array.from({ length: lightness.length + 1 }, (_, n) => {
+      let found: { cost: number; counts: number[] } | undefined;
+      let cost = 0;
+      for (let count = 0; count <= Math.min(most, n); count++) {
+        if (count > 0) cost += (lightness[n - count] - level) ** 2;
+        const before = best[n - count];
+        if (before && (!found || before.cost + cost < found.cost))
+          found = { cost: before.cost + cost, counts: [...before.counts, count] };
+      }
+      return found;
+    });
+  }
+  return best[lightness.length]!.counts;
 }
 
 /** A colour as the grey of the same luminance (WCAG 2.1): contrasts stay what they are. */

@@ -9,6 +9,7 @@ export const booklet = {
   examples: `Examples:
   rondure chart fixtures/kingfisher.svg --rounds 12 -o bird
   rondure booklet bird/pattern.json -o bird.pdf
+  rondure booklet bird/pattern.json --language cs,en-GB --large -o both.pdf
   rondure booklet bird/pattern.json --paper letter --author "A. Maker" -o us.pdf
 `,
   options: {
