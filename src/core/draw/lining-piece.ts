@@ -4,9 +4,9 @@ import type { OutlineSpot, SoftOutline } from '../lining/soft-outline.js';
 import type { Lining } from '../lining/plan.js';
 import { movedCurve } from './curve.js';
 import type { Fonts } from './font.js';
+import { Labels } from './labels.js';
 import type { Surface } from './surface.js';
-import { drawText, mmPerPoint, textWidth } from './text.js';
-import type { TextStyle } from './text.js';
+import { mmPerPoint, textWidth } from './text.js';
 
 const black = '#000000';
 const cutLine = { stroke: black, widthMm: 0.4 } as const;
@@ -55,8 +55,10 @@ export function drawLiningPiece(
   surface.strokeCurve('cut-line', movedCurve(outlineCurve(lining.cut), x, y), cutLine);
   surface.strokeCurve('seam-line', movedCurve(outlineCurve(lining.seam), x, y), seamLine);
   drawMarks(surface, lining, x, y);
-  drawMiddle(surface, sheet, x, y, join);
-  nameMarks(surface, sheet, x, y, join);
+  const labels = new Labels(surface);
+  const grain = drawMiddle(surface, labels, sheet, x, y, join);
+  nameMarks(labels, sheet, x, y, join);
+  grain();
   surface.endGroup();
 }
 
@@ -99,19 +101,27 @@ function lettering({ lining, fonts }: LiningSheet) {
   return { small, bold: { face: fonts.bold, sizeMm: (points + 2) * mmPerPoint } };
 }
 
-/** Grain, number of pieces and sizes: beside a join through the middle, or above it. */
+/**
+ * Grain, number of pieces and sizes: beside a join through the middle, or above it.
+ *
+ * @returns draws the word beside the grain's arrow, the first to be left out
+ */
 function drawMiddle(
   surface: Surface,
+  labels: Labels,
   sheet: LiningSheet,
   x: number,
   centreY: number,
   join: MiddleJoin,
-): void {
+): () => void {
   const { lining, words } = sheet;
   const said = words.lining.marks;
   const styles = lettering(sheet);
   const y = join.y === undefined ? centreY : centreY + join.y - join.clearMm - grainHalf(lining);
-  if (!styles) return drawGrain(surface, sheet, x, y);
+  if (!styles) {
+    drawGrain(surface, lining, x, y);
+    return () => {};
+  }
   const { small, bold } = styles;
   const line = 1.4 * small.sizeMm;
   const lines = [
@@ -127,16 +137,20 @@ function drawMiddle(
       : join.x - join.clearMm - half);
   const arrow =
     join.x === undefined ? x - Math.min(35, 0.24 * lining.seamAcrossMm) : middle - half - 8;
-  drawGrain(surface, sheet, arrow, y, small);
+  drawGrain(surface, lining, arrow, y);
+  const high = grainHalf(lining);
+  labels.keepOff(arrow - 1, y - high, arrow + 1, y + high);
   const first = y - (lines.length * line) / 2;
-  drawText(surface, said.pieces(lining), bold, middle, first, 'middle');
+  labels.draw(said.pieces(lining), bold, middle, first, 'middle');
   lines.forEach((text, n) => {
-    drawText(surface, text, small, middle, first + (n + 1.1) * line, 'middle');
+    labels.draw(text, small, middle, first + (n + 1.1) * line, 'middle');
   });
+  const head = Math.min(3, 0.15 * high);
+  return () => labels.draw(said.grain, small, arrow + head + 1.5, y + high - 1);
 }
 
 function nameMarks(
-  surface: Surface,
+  labels: Labels,
   sheet: LiningSheet,
   x: number,
   y: number,
@@ -156,35 +170,29 @@ function nameMarks(
   let upper = lining.top.y + 4.5;
   while (upper < 0 && ![-half, half].every((end) => holds(lining.seam, topX + end, upper, 2.5)))
     upper += 0.5;
-  drawText(surface, said.top, small, x + topX, y + upper + 0.75 * small.sizeMm, 'middle');
-  // On a small piece they would run into the arrow; the notes name the dots.
-  const named = lining.seamAcrossMm < 75 ? [] : lining.hinges;
-  for (const spot of named) {
+  labels.draw(said.top, small, x + topX, y + upper + 0.75 * small.sizeMm, 'middle');
+  const [, middle] = lining.gap;
+  if (middle) {
+    const text = said.gap({ mm: lining.gapMm });
+    const { outX, outY } = middle;
+    const room = (textWidth(text, small) * Math.abs(outX) + small.sizeMm * Math.abs(outY)) / 2;
+    const inward = 6 + room;
+    const textX = besideJoin(middle.x - inward * outX, textWidth(text, small));
+    const textY = middle.y - inward * outY;
+    labels.draw(text, small, x + textX, y + textY + small.sizeMm / 3, 'middle');
+  }
+  // Where there is no room the notes name the dots.
+  for (const spot of lining.hinges) {
     const end = spot.x > 0 ? 'end' : 'start';
     const side = spot.x > 0 ? -1 : 1;
-    drawText(surface, said.hinge, small, x + spot.x + 5.5 * side, y + spot.y + 1.3, end);
+    labels.draw(said.hinge, small, x + spot.x + 5.5 * side, y + spot.y + 1.3, end);
   }
-  const [, middle] = lining.gap;
-  if (!middle) return;
-  const text = said.gap({ mm: lining.gapMm });
-  const { outX, outY } = middle;
-  const room = (textWidth(text, small) * Math.abs(outX) + small.sizeMm * Math.abs(outY)) / 2;
-  const inward = 6 + room;
-  const textX = besideJoin(middle.x - inward * outX, textWidth(text, small));
-  const textY = middle.y - inward * outY;
-  drawText(surface, text, small, x + textX, y + textY + small.sizeMm / 3, 'middle');
 }
 
 const grainHalf = ({ seamAcrossMm }: Lining) => Math.min(40, 0.2 * seamAcrossMm);
 
 /** An arrow with a head at both ends, straight up and down. */
-function drawGrain(
-  surface: Surface,
-  { lining, words }: LiningSheet,
-  x: number,
-  y: number,
-  style?: TextStyle,
-): void {
+function drawGrain(surface: Surface, lining: Lining, x: number, y: number): void {
   const half = grainHalf(lining);
   const head = Math.min(3, 0.15 * half);
   surface.beginGroup('grain');
@@ -193,9 +201,6 @@ function drawGrain(
     const tip = y + side * half;
     const back = tip - side * 2 * head;
     surface.fillPath([Float64Array.of(x, tip, x - head, back, x + head, back)], { fill: black });
-  }
-  if (style) {
-    drawText(surface, words.lining.marks.grain, style, x + head + 1.5, y + half - 1, 'start');
   }
   surface.endGroup();
 }
