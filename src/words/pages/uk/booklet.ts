@@ -15,7 +15,7 @@ export const booklet: PageWords['booklet'] = {
   size: (f) =>
     `Ширина готової деталі близько ${fixed(f.acrossMm, 0)} мм (${fixed(f.acrossMm / 25.4, 1)} дюйма)`,
   sizeFrom: {
-    swatch: 'за зразком',
+    swatch: 'за зразком автора',
     model: 'оцінка, доки не зв’язано зразок',
   },
   amounts: (f) =>

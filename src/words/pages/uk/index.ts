@@ -12,7 +12,8 @@ import { stringing } from './stringing.js';
 /**
  * Ukrainian. No native crocheter has checked it yet. To be looked at first: додавання (M; прибавка),
  * клин (M), нанизування (M), зсув (L: how far a stitch sits behind the one below), відрізок (M: one
- * strung thread of several), фермуар (M: clasp frame), деталь (M: panel).
+ * strung thread of several), фермуар (M: clasp frame), деталь (M: panel), лінія зрізу (M: cut line),
+ * часткова нитка (M: grain), припосадити (M: ease in).
  */
 export const uk: PageWords = {
   booklet,

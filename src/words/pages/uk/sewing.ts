@@ -21,7 +21,7 @@ export const sewing: PageWords['sewing'] = {
   opening:
     'Верх лишається відкритим для фермуара: звичайно трохи менше половини краю, серединою на 12-й годині (звичайна практика, без джерела). Шити від одного шарніра фермуара вниз через 6-ту годину й угору до другого; закінчити на 5–10 мм нижче кожного шарніра.',
   openingOfFrame: (f) => {
-    const open = `Верх лишається відкритим для фермуара: у ньому лежать петлі останнього ряду: у деталі «${f.front}» ${runsText(f.frontInFrame)}, у деталі «${f.back}» ${runsText(f.backInFrame)}.`;
+    const open = `Верх лишається відкритим для фермуара: в останньому ряду у фермуарі лежать петлі ${runsText(f.frontInFrame)} деталі «${f.front}» і петлі ${runsText(f.backInFrame)} деталі «${f.back}».`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
       `петлі ${one.front} деталі «${f.front}» з петлею ${one.back} деталі «${f.back}»`;

@@ -1,4 +1,7 @@
 import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { many } = numbersIn('uk');
 
 type Booklet = PageWords['booklet'];
 
@@ -11,7 +14,7 @@ export const enlarged: Booklet['enlarged'] = {
 export const wedgeChart: Booklet['wedgeChart'] = {
   part: 'Схема клина',
   alike: (f) =>
-    `Усі клини (${f.wedges}) однакові, і це один з них: кожен рядок в’язати в його ряду стільки разів: ${f.wedges}.`,
+    `Усі клини (${f.wedges}) однакові, і це один із них: кожен рядок в’язати у своєму ряду ${many(f.wedges, { one: 'раз', few: 'рази', many: 'разів', other: 'раза' })}.`,
   how: (f) =>
     f.direction === 1
       ? 'Бік із бісером, край угорі. Рядок 1 — це вершина, в середині деталі. Кожен рядок читати зліва направо. Чорний трикутник на двох петлях указує на петлю під ними, у яку пров’язують обидві.'
