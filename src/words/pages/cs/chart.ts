@@ -48,7 +48,7 @@ export const chart: PageWords['chart'] = {
     joined: 'Uzavíraná kola: každé kolo se uzavře pevným očkem, které není nakresleno.',
   },
   marks: {
-    pair: 'Dvě očka uháčkovaná do jednoho.',
+    pair: 'Přidání: dvě očka z jednoho.',
     number: 'Číslo kola, v jeho prvním očku.',
     five: 'Každé 5. kolo: tmavé číslo, vně tlustá čára.',
     startLine: 'Čára začátku: tady začíná každé kolo.',

@@ -50,7 +50,7 @@ export const chart: PageWords['chart'] = {
       'Geschlossene Runden: Jede Runde wird mit einer Kettmasche geschlossen, die nicht gezeichnet ist.',
   },
   marks: {
-    pair: 'Zwei Maschen, in eine gehäkelt.',
+    pair: 'Zunahme: zwei Maschen aus einer.',
     number: 'Rundennummer, in der ersten Masche ihrer Runde.',
     five: 'Jede 5. Runde: dunkle Nummer, außen eine dicke Linie.',
     startLine: 'Startlinie: Hier beginnt jede Runde.',

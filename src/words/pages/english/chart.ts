@@ -60,7 +60,7 @@ export const chart = ({ language, anticlockwise }: English) => {
       joined: 'Joined rounds: each round is closed with a slip stitch, which is not drawn.',
     },
     marks: {
-      pair: 'Two stitches worked into one.',
+      pair: 'Increase: two stitches into the same one.',
       number: 'Round number, in the first stitch of its round.',
       five: 'Every 5th round: dark number, heavy line outside it.',
       startLine: 'Start line: where every round begins.',

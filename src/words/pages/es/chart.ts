@@ -53,7 +53,7 @@ export const chart: PageWords['chart'] = {
     joined: 'Vueltas cerradas: cada vuelta se cierra con un punto raso, que no se dibuja.',
   },
   marks: {
-    pair: 'Dos puntos tejidos en uno.',
+    pair: 'Aumento: dos puntos en el mismo.',
     number: 'Número de vuelta, en el primer punto de la vuelta.',
     five: 'Cada 5 vueltas: número oscuro y línea gruesa por fuera de la vuelta.',
     startLine: 'Línea de inicio: donde empieza cada vuelta.',

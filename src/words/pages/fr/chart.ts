@@ -51,7 +51,7 @@ export const chart: PageWords['chart'] = {
     joined: 'Tours fermés : chaque tour est fermé par une maille coulée, qui n’est pas dessinée.',
   },
   marks: {
-    pair: 'Deux mailles crochetées dans une seule.',
+    pair: 'Augmentation : deux mailles dans la même.',
     number: 'Numéro du tour, dans sa première maille.',
     five: 'Tous les 5 tours : numéro sombre, trait épais à l’extérieur.',
     startLine: 'Ligne de début : chaque tour y commence.',

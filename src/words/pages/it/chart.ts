@@ -51,7 +51,7 @@ export const chart: PageWords['chart'] = {
     joined: 'Giri chiusi: ogni giro si chiude con una maglia bassissima, che non è disegnata.',
   },
   marks: {
-    pair: 'Due maglie lavorate in una.',
+    pair: 'Aumento: due maglie nella stessa.',
     number: 'Numero del giro, nella prima maglia del giro.',
     five: 'Ogni 5 giri: numero scuro e linea spessa all’esterno del giro.',
     startLine: 'Linea di inizio: dove comincia ogni giro.',

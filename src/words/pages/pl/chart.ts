@@ -55,7 +55,7 @@ export const chart: PageWords['chart'] = {
       'Okrążenia zamykane: każde okrążenie zamyka się oczkiem ścisłym zamykającym, którego nie narysowano.',
   },
   marks: {
-    pair: 'Dwa oczka przerobione w jedno.',
+    pair: 'Dodawanie: dwa oczka z jednego.',
     number: 'Numer okrążenia, w jego pierwszym oczku.',
     five: 'Co 5. okrążenie: ciemny numer, na zewnątrz gruba linia.',
     startLine: 'Linia początku: tu zaczyna się każde okrążenie.',

@@ -49,7 +49,7 @@ export const chart: PageWords['chart'] = {
     joined: 'Kapatılan sıralar: her sıra, şemada çizilmeyen bir kaydırma ilmekle kapatılır.',
   },
   marks: {
-    pair: 'Bir ilmeğe örülen iki ilmek.',
+    pair: 'Artırma: aynı ilmeğe iki ilmek.',
     number: 'Sıra numarası, sıranın ilk ilmeğinde.',
     five: 'Her 5 sırada bir: koyu numara, sıranın dışında kalın çizgi.',
     startLine: 'Başlangıç çizgisi: her sıranın başladığı yer.',

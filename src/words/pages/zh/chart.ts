@@ -46,7 +46,7 @@ export const chart: PageWords['chart'] = {
     joined: '每圈闭合：每圈用引拔针闭合，图上不画引拔针。',
   },
   marks: {
-    pair: '在同一针里钩两针。',
+    pair: '加针：在同一针里钩两针。',
     number: '圈号，写在该圈的第一针上。',
     five: '5的倍数圈：圈号为深色，外侧为粗线。',
     startLine: '起始线：每一圈都从这里开始。',
