@@ -1,13 +1,9 @@
 import type { PageWords } from '../index.js';
+import { amountsIn } from '../amounts.js';
 import { numbersIn } from '../numbers.js';
 
 const { count, fixed, many, short } = numbersIn('fr');
-const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
-const metres = (mm: number): string =>
-  mm < 10_000
-    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
-    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
-const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const { tenths, metres, cm } = amountsIn('fr');
 const range = (f: readonly [number, number], digits: number): string =>
   `${short(f[0], digits)} à ${short(f[1], digits)}`;
 const kinds = { 'half-round': 'demi-rond', squared: 'carré', oval: 'ovale' };

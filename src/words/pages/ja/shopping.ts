@@ -1,15 +1,11 @@
 import type { PageWords } from '../index.js';
+import { amountsIn } from '../amounts.js';
 import { numbersIn } from '../numbers.js';
 import { frame } from './frame.js';
 
 const { count, fixed, short } = numbersIn('ja');
 
-const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
-const metres = (mm: number): string =>
-  mm < 10_000
-    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
-    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
-const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const { tenths, metres, cm } = amountsIn('ja');
 const range = (f: readonly [number, number], digits: number): string =>
   `${short(f[0], digits)}〜${short(f[1], digits)}`;
 

@@ -1,17 +1,11 @@
 import type { FrameKind } from '../english/frame.js';
 import type { PageWords } from '../index.js';
+import { amountsIn } from '../amounts.js';
 import { numbersIn } from '../numbers.js';
 import { frame as frameWords } from './frame.js';
 
 const { count, fixed, short } = numbersIn('tr');
-/** 82,8, and 10.920 where tenths no longer matter. */
-const tenths = (n: number): string => (n < 1000 ? fixed(n, 1) : count(Math.round(n)));
-/** Metres to buy: whole ones, tenths under 10. */
-const metres = (mm: number): string =>
-  mm < 10_000
-    ? `${short(Math.ceil(mm / 100 - 1e-6) / 10, 1)} m`
-    : `${count(Math.ceil(mm / 1000 - 1e-9))} m`;
-const cm = (mm: number): string => `${Math.ceil(mm / 10 - 1e-6)} cm`;
+const { tenths, metres, cm } = amountsIn('tr');
 const range = (f: readonly [number, number], digits: number): string =>
   `${short(f[0], digits)}–${short(f[1], digits)}`;
 const kinds: Record<FrameKind, string> = frameWords.kinds;
