@@ -11,8 +11,8 @@ export const lining: PageWords['lining'] = {
     f.panel === undefined ? `Подкладка: ${f.title}` : `Подкладка: ${f.title}, ${f.panel}`,
   size: (f) =>
     f.easeMm === 0
-      ? `В самом широком месте: линия отреза ${tenth(f.cutMm)} мм, линия шва ${tenth(f.seamMm)} мм (припуск ${short(f.allowanceMm, 1)} мм по кругу, без уменьшения).`
-      : `В самом широком месте: линия отреза ${tenth(f.cutMm)} мм, линия шва ${tenth(f.seamMm)} мм (припуск ${short(f.allowanceMm, 1)} мм по кругу, на ${short(f.easeMm, 1)} мм уже детали).`,
+      ? `В самом широком месте: линия отреза ${tenth(f.cutMm)} мм, линия шва ${tenth(f.seamMm)} мм (припуск ${short(f.allowanceMm, 1)} мм по кругу; линия шва по размеру детали).`
+      : `В самом широком месте: линия отреза ${tenth(f.cutMm)} мм, линия шва ${tenth(f.seamMm)} мм (припуск ${short(f.allowanceMm, 1)} мм по кругу; линия шва на ${short(f.easeMm, 1)} мм уже детали).`,
   estimated: (f) =>
     `ОЦЕНКА: ${tenth(f.modelMm)} мм — размер детали по расчёту, а не по линейке. Измерить готовую деталь в самом широком месте, вместе с краями бисерин, и выкроить на столько же больше или меньше.`,
   cutTwo:
@@ -44,7 +44,7 @@ export const lining: PageWords['lining'] = {
       ? 'Выкройка'
       : `Ряд ${f.row} из ${f.rows}, столбец ${f.column} из ${f.columns}`,
   marks: {
-    pieces: (f) => `выкроить ${f.pieces}`,
+    pieces: (f) => `кроить ${f.pieces}`,
     cut: (f) => `линия отреза ${tenth(f.mm)} мм`,
     seam: (f) => `линия шва ${tenth(f.mm)} мм`,
     estimate: 'оценка',

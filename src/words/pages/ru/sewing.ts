@@ -24,7 +24,7 @@ export const sewing: PageWords['sewing'] = {
     const open = `Верх остаётся открытым для фермуара. В нём лежат петли последнего ряда: у детали «${f.front}» — ${runsText(f.frontInFrame)}, у детали «${f.back}» — ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
-      `петли ${one.front} детали «${f.front}» с петлёй ${one.back} детали «${f.back}»`;
+      `пары из петли ${one.front} детали «${f.front}» и петли ${one.back} детали «${f.back}»`;
     const pairs = `${f.pairs} ${form(f.pairs, { one: 'пару', few: 'пары', many: 'пар', other: 'пары' })}`;
     // M: припосадить, to ease in.
     const eased =
