@@ -4,6 +4,7 @@ import { numbersIn } from '../numbers.js';
 const { fixed, many, short } = numbersIn('ru');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'по часовой стрелке' : 'против часовой стрелки';
+// M: от себя / к себе, of the face the beads lie on.
 const face = (beadsFace: 'away' | 'toward'): string =>
   beadsFace === 'away' ? 'бисер на стороне от себя' : 'бисер на стороне к себе';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'правая рука' : 'левая рука');
@@ -23,7 +24,7 @@ export const chart: PageWords['chart'] = {
     ].join('  ·  '),
   workLine: (f) =>
     [
-      `${f.hand === 'right' ? 'Правая' : 'Левая'} рука, ${f.beadsFace === 'away' ? 'бисер сзади' : 'бисер спереди'}`,
+      `${f.hand === 'right' ? 'Правая' : 'Левая'} рука, ${f.beadsFace === 'away' ? 'бисер от себя' : 'бисер к себе'}`,
       {
         first: 'прибавка в первой петле клина',
         middle: 'прибавка в средней петле клина',
@@ -40,7 +41,7 @@ export const chart: PageWords['chart'] = {
   workerNote: (f) =>
     f.beadsFace === 'away'
       ? `Во время вязания видна другая сторона, там оно идёт ${clockwise(f.direction === 1 ? -1 : 1)}.`
-      : 'Во время вязания видна эта же сторона, так как бисер лежит на стороне к себе.',
+      : 'Во время вязания видна эта же сторона, так как бисер лежит на ближней к вам стороне.',
   construction: {
     spiral: 'Спираль: каждый ряд переходит в следующий без замыкания.',
     joined: 'Замкнутые ряды: каждый ряд замыкают соединительным столбиком, он не нарисован.',

@@ -12,7 +12,9 @@ import { stringing } from './stringing.js';
 /**
  * Russian. No native crocheter has checked it yet. To be looked at first: сдвиг (L: how far a stitch
  * sits behind the one below), отрезок (M: one strung thread of several), фермуар (M: clasp frame),
- * деталь (M: panel), петля for a worked stitch, столбик being kept for its kind.
+ * деталь (M: panel), от себя and к себе (M: of the face that the beads lie on), кольцо амигуруми
+ * (M: magic ring), припосадить (M: to ease in); петля for a worked stitch, столбик being kept for
+ * its kind.
  */
 export const ru: PageWords = {
   booklet,

@@ -1,4 +1,7 @@
 import type { PageWords } from '../index.js';
+import { numbersIn } from '../numbers.js';
+
+const { many } = numbersIn('ru');
 
 type Booklet = PageWords['booklet'];
 
@@ -11,7 +14,7 @@ export const enlarged: Booklet['enlarged'] = {
 export const wedgeChart: Booklet['wedgeChart'] = {
   part: 'Схема клина',
   alike: (f) =>
-    `Все клинья (${f.wedges}) одинаковы, и это один из них: каждую строку вязать в её ряду ${f.wedges} раз.`,
+    `Все клинья (${f.wedges}) одинаковы, и это один из них: каждую строку вязать в её ряду ${many(f.wedges, { one: 'раз', few: 'раза', many: 'раз', other: 'раза' })}.`,
   how: (f) =>
     f.direction === 1
       ? 'Сторона с бисером, край вверху. Строка 1 — это вершина, в середине детали. Каждую строку читать слева направо. Чёрный треугольник на двух петлях указывает на петлю под ними, в которую провязывают обе.'
@@ -19,7 +22,7 @@ export const wedgeChart: Booklet['wedgeChart'] = {
 };
 
 export const level: Booklet['level'] = {
-  title: 'Уровень работы',
-  intermediate: 'Средний: ряды, которые повторяются; тонкая нить, тонкий крючок',
-  complex: 'Сложный: рисунок, который вяжут бисерина за бисериной; тонкая нить, тонкий крючок',
+  title: 'Уровень сложности',
+  intermediate: 'Средний: повторяющиеся ряды; тонкие нить и крючок',
+  complex: 'Сложный: рисунок, бисерина за бисериной; тонкие нить и крючок',
 };
