@@ -1,13 +1,13 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed } = numbersIn('cs');
+const { fixed, form } = numbersIn('cs');
 
 /** Before the work begins: swatch, hand, how to read, signs. */
 export const before: PageWords['booklet']['before'] = {
-  swatch: 'Nejdřív uháčkovat vzorek',
+  swatch: 'Nejdřív uháčkujte vzorek',
   swatchText: (f) =>
-    `Uháčkovat jednou barvou 10 kol (klínů: ${f.wedges}) z vlastních korálků a nitě vlastním háčkem. Položit naplocho. Tento návod počítá s očky širokými ${fixed(f.widthMm, 2)} mm a koly vysokými ${fixed(f.heightMm, 2)} mm: po 5 kolech měří vzorek na šířku asi ${fixed(f.fiveMm, 0)} mm, po 10 kolech asi ${fixed(f.tenMm, 0)} mm. Je-li větší, vzít tenčí háček; je-li menší, silnější. Když se prohýbá do misky, jsou očka na svou výšku příliš úzká; když se vlní, jsou příliš široká.`,
+    `Uháčkujte jednou barvou 10 kol o ${f.wedges} ${form(f.wedges, { one: 'klínu', other: 'klínech' })} ze svých korálků a své nitě svým háčkem. Položte je naplocho. Tento návod počítá s očky širokými ${fixed(f.widthMm, 2)} mm a koly vysokými ${fixed(f.heightMm, 2)} mm: po 5 kolech měří vzorek na šířku asi ${fixed(f.fiveMm, 0)} mm, po 10 kolech asi ${fixed(f.tenMm, 0)} mm. Je-li váš větší, vezměte tenčí háček; je-li menší, silnější. Když se prohýbá do misky, jsou očka na svou výšku příliš úzká; když se vlní, jsou příliš široká.`,
   hand: 'Která ruka a která strana',
   start: 'Jak začít a jak pokračovat',
   read: 'Jak číst seznam kol',
@@ -26,5 +26,5 @@ export const before: PageWords['booklet']['before'] = {
     ['PO, ŘO', 'pevné očko; řetízkové očko'],
   ],
   smallChart: (f) =>
-    `Schéma má tolik oček, že jsou jeho písmena na tomto papíru malá. Číst je zvětšené na obrazovce, nebo si tuto stranu nechat vytisknout na ${f.paper}. Seznam kol říká totéž slovy.`,
+    `Schéma má tolik oček, že jsou jeho písmena na tomto papíru malá. Čtěte ho zvětšené na obrazovce, nebo si tuto stranu nechte vytisknout na papír ${f.paper}. Seznam kol říká totéž slovy.`,
 };

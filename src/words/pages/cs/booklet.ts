@@ -11,12 +11,12 @@ const { fixed, many } = numbersIn('cs');
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Návod na kulatý díl háčkovaný s korálky',
-  kind: 'Kulatý návod na háčkování s korálky',
+  kind: 'Návod na háčkování s korálky do kruhu',
   size: (f) =>
     `Hotový díl široký asi ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} palce)`,
   sizeFrom: {
-    swatch: 'podle vzorku',
-    model: 'odhad, dokud není uháčkován vzorek',
+    swatch: 'podle vzorku autora návodu',
+    model: 'odhad, dokud neuháčkujete vzorek',
   },
   amounts: (f) =>
     [
@@ -36,9 +36,9 @@ export const booklet: PageWords['booklet'] = {
   parts: {
     cover: 'Obálka',
     materials: 'Materiál a nářadí',
-    before: 'Než se začne',
+    before: 'Než začnete',
     chart: 'Schéma',
-    rounds: 'Kolo za kolem',
+    rounds: 'Kolo po kole',
     stringing: 'Seznam navlékání',
     making: 'Dokončení',
     lining: 'Střih podšívky',
@@ -55,7 +55,7 @@ export const booklet: PageWords['booklet'] = {
       id: 'Kód',
       charted: (panels) => (panels === 1 ? 'Jeden díl' : 'Oba díly'),
       reserve: 'Na peněženku, s rezervou',
-      grams: 'Gramů mít',
+      grams: 'Kolik gramů',
     },
     total: 'Všechny korálky',
     unknownGrams: '–',
@@ -64,7 +64,7 @@ export const booklet: PageWords['booklet'] = {
     twoPanels: 'Peněženka má dva díly a tento návod má oba.',
     thread: 'Nit',
     estimate:
-      'Kolik nitě vezme očko, je u každé ruky jiné: označit metr, uháčkovat ho, spočítat očka a toto číslo před nákupem opravit.',
+      'Kolik nitě vezme očko, je u každé ruky jiné: označte si na niti metr, uháčkujte ho, spočítejte očka a toto číslo před nákupem opravte.',
     ownFigure: 'Spotřeba nitě na očko je vlastní údaj autora návodu.',
     tools: 'Nářadí, rámeček, podšívka',
   },
@@ -73,11 +73,11 @@ export const booklet: PageWords['booklet'] = {
 
   rounds: {
     round: 'Kolo',
-    work: 'Háčkovat',
+    work: 'Jak háčkovat',
     stitches: 'Očka',
     beads: 'Korálky',
     total: 'Korálky celkem',
-    how: 'Počítat, když je kolo hotové: poslední sloupec říká, kolik korálků je uháčkováno do jeho konce.',
+    how: 'Počítejte, když je kolo hotové: poslední sloupec říká, kolik korálků je uháčkováno do konce kola.',
   },
 
   stringing: {
@@ -88,17 +88,17 @@ export const booklet: PageWords['booklet'] = {
     total: (total) => `celkem ${lists.number(total)}`,
     totalGrams: (f) => `celkem ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
-      'Gramy vedle součtu jsou gramy dosud navlečených korálků: nit před začátkem zvážit a její hmotnost odečíst. Váha musí ukazovat desetiny gramu; korálky z jedné skleničky se liší, proto rozhoduje počítání.',
+      'Gramy vedle součtu jsou gramy dosud navlečených korálků: nit před začátkem zvažte a její hmotnost odečtěte. Váha musí ukazovat desetiny gramu; korálky z jedné skleničky se liší, proto rozhoduje počítání.',
     tickOne:
-      'V každém řádku zleva. Odškrtnout čtvereček, když je jeho řádek na niti, a u každého součtu počítat.',
-    tick: 'Nejdřív levý sloupec dolů, potom pravý; v každém řádku zleva. Odškrtnout čtvereček, když je jeho řádek na niti, a u každého součtu počítat.',
+      'V každém řádku zleva. Odškrtněte čtvereček, když je jeho řádek na niti, a u každého součtu počítejte.',
+    tick: 'Nejdřív levý sloupec dolů, potom pravý; v každém řádku zleva. Odškrtněte čtvereček, když je jeho řádek na niti, a u každého součtu počítejte.',
     weight: (f) =>
       `Dohromady ${lists.beads(f.beads)}; navlečené, bez nitě: hmotnost asi ${fixed(f.grams, 1)} g, délka asi ${fixed(f.metres, 2)} m. Na jejich uháčkování je třeba asi ${fixed(f.threadM, 1)} m nitě, i s konci a rezervou.`,
     noWeight: (f) =>
       `Dohromady ${lists.beads(f.beads)}, navlečené asi ${fixed(f.metres, 2)} m. Na jejich uháčkování je třeba asi ${fixed(f.threadM, 1)} m nitě, i s konci a rezervou.`,
     rounds: (f) =>
-      f.first === f.last ? `Na kolo ${f.first}.` : `Na kola ${f.first} až ${f.last}.`,
-    first: 'První korálek tohoto seznamu jde na nit první a uháčkuje se poslední.',
+      f.first === f.last ? `Pro kolo ${f.first}.` : `Pro kola ${f.first} až ${f.last}.`,
+    first: 'První korálek tohoto seznamu jde na nit jako první a uháčkuje se jako poslední.',
     nothing: 'O žádném korálku ještě není rozhodnuto, takže není co navlékat.',
   },
 

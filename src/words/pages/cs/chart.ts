@@ -5,7 +5,7 @@ const { fixed, many, short } = numbersIn('cs');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'po směru hodinových ručiček' : 'proti směru hodinových ručiček';
 const face = (beadsFace: 'away' | 'toward'): string =>
-  beadsFace === 'away' ? 'korálky na straně od sebe' : 'korálky na straně k sobě';
+  beadsFace === 'away' ? 'korálky směrem od vás' : 'korálky směrem k vám';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'pravá ruka' : 'levá ruka');
 
 /** What stands on charts. */
@@ -25,7 +25,7 @@ export const chart: PageWords['chart'] = {
     ].join('  ·  '),
   workLine: (f) =>
     [
-      `${f.hand === 'right' ? 'Pravá' : 'Levá'} ruka, ${f.beadsFace === 'away' ? 'korálky vzadu' : 'korálky vpředu'}`,
+      `${f.hand === 'right' ? 'Pravá' : 'Levá'} ruka, ${face(f.beadsFace)}`,
       {
         first: 'přidání v prvním očku klínu',
         middle: 'přidání v prostředním očku klínu',
@@ -41,8 +41,8 @@ export const chart: PageWords['chart'] = {
     `Toto je strana s korálky, vnější strana peněženky. Tady práce běží ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
     f.beadsFace === 'away'
-      ? `Při háčkování je vidět druhá strana, kde práce běží ${clockwise(f.direction === 1 ? -1 : 1)}.`
-      : 'Při háčkování je vidět právě tato strana, protože korálky leží na straně k sobě.',
+      ? `Při háčkování vidíte druhou stranu, kde práce běží ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'Při háčkování vidíte právě tuto stranu, protože korálky leží směrem k vám.',
   construction: {
     spiral: 'Spirála: každé kolo přechází bez uzavření do dalšího.',
     joined: 'Uzavíraná kola: každé kolo se uzavře pevným očkem, které není nakresleno.',
@@ -57,6 +57,6 @@ export const chart: PageWords['chart'] = {
   undecided: 'Ještě nerozhodnuto',
   wedge: (f) => `Klín ${f.wedge}`,
   wedgeWay: (f) =>
-    f.direction === 1 ? 'Každý řádek číst zleva doprava' : 'Každý řádek číst zprava doleva',
+    f.direction === 1 ? 'Každý řádek čtěte zleva doprava' : 'Každý řádek čtěte zprava doleva',
   pageOf: (f) => `strana ${f.page} z ${f.pages}`,
 };

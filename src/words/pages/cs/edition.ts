@@ -7,9 +7,9 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'pro levou ruku',
   right: 'pro pravou ruku',
   mirrored:
-    'Toto vydání je pro druhou ruku, než pro kterou byl návod udělán: kola, seznamy a počty jsou stejné a obrázek vyjde zrcadlově. Písmena a číslice by v něm byly obráceně; pro ně je potřeba návod udělaný pro tuto ruku.',
+    'Toto vydání je pro jinou ruku, než pro kterou byl návod vytvořen: kola, seznamy a počty jsou stejné a obrázek vyjde zrcadlově. Písmena a číslice by v něm byly obráceně; pro ně je potřeba návod vytvořený pro tuto ruku.',
   fills:
-    'Bez barev má každý korálek svou šedou, a je-li korálků mnoho, také značku vedle písmene: dvě čárky, čtyři tečky, nebo žádnou. Barvu říkají názvy.',
+    'Bez barev má každý korálek svou šedou, a je-li druhů korálků mnoho, také značku vedle písmene: dvě čárky, čtyři tečky, nebo nic. Barvu udávají názvy.',
 };
 
 /** What stands for pictures where the booklet is read aloud. */

@@ -22,8 +22,8 @@ export const frame: PageWords['frame'] = {
   kinds,
   paragraph: (f) =>
     [
-      // M: rámeček, the clasp frame of a purse.
-      `Rámeček (${kinds[f.kind]}, šířka ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}): leží v něm očka ${runsText(f.runs)} kola ${f.round}, stejně dlouho na obou stranách 12. hodiny.`,
+      // M: rámeček, the clasp frame of a purse; kloub (pant?), its hinge.
+      `Rámeček (${kinds[f.kind]}, šířka ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}): leží v něm očka ${runsText(f.runs)} kola ${f.round}, na obě strany od 12. hodiny stejně daleko.`,
       `Levý kloub, při pohledu na stranu s korálky, přijde mezi očka ${f.left.inFrame} a ${f.left.inSeam}, pravý mezi ${f.right.inFrame} a ${f.right.inSeam}; zbytek okraje se sešije s druhým dílem.`,
       f.bare.length === 0
         ? 'Žádné očko pro něj nezůstává holé.'

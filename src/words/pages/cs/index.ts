@@ -12,7 +12,8 @@ import { stringing } from './stringing.js';
 /**
  * Czech. No native crocheter has checked it yet. To be looked at first: kolo (M; řada), klín (M; díl,
  * which here is a panel), přidání (M), posun (L: how far a stitch sits behind the one below), úsek (M:
- * one strung thread of several), rámeček (M: clasp frame).
+ * one strung thread of several), rámeček (M: clasp frame), kloub (M: its hinge; pant), peněženka (M:
+ * purse; portmonka, kabelka), kouzelný kroužek (M: magic ring; magický kroužek), holé (L: bare).
  */
 export const cs: PageWords = {
   booklet,

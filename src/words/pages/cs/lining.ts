@@ -14,49 +14,49 @@ export const lining: PageWords['lining'] = {
       ? `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, bez zúžení).`
       : `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, o ${short(f.easeMm, 1)} mm užší než díl).`,
   estimated: (f) =>
-    `ODHAD: ${tenth(f.modelMm)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřit v nejširším místě, i s okraji korálků, a střihnout o tolik větší nebo menší.`,
+    `ODHAD: ${tenth(f.modelMm)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřte v nejširším místě, přes okraje korálků, a stříhejte o rozdíl větší nebo menší.`,
   cutTwo:
-    'Střihnout 2krát (jednou pro každý díl): touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhat. Čárkovaná čára: šít.',
+    'Střihněte 2krát (jednou pro každý díl): touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhejte. Čárkovaná čára: šijte.',
   cutOne:
-    'Střihnout 1krát pro tento díl; druhý díl má vlastní list. Touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhat. Čárkovaná čára: šít.',
+    'Střihněte 1krát pro tento díl; druhý díl má vlastní list. Touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhejte. Čárkovaná čára: šijte.',
   sew: (f) =>
     f.gapMm > 0
-      ? `Lícem k líci šít od jedné značky kloubu spodem ke druhé a mezi dvěma čárkami nechat ${short(f.gapMm, 1)} mm otevřených na obrácení.`
-      : 'Lícem k líci šít od jedné značky kloubu spodem ke druhé.',
+      ? `Lícem k sobě šijte od jedné značky kloubu spodem ke druhé a mezi dvěma čárkami nechte otvor ${short(f.gapMm, 1)} mm na obrácení.`
+      : 'Lícem k sobě šijte od jedné značky kloubu spodem ke druhé.',
   hinges: (f) =>
     ({
-      asked: `Značky kloubů (tečky): v rámečku leží ${percent(f.share)} okraje, jak bylo zadáno.`,
+      asked: `Značky kloubů (tečky): v rámečku leží ${percent(f.share)} okraje, jak jste zadali.`,
       frame: `Značky kloubů (tečky): v rámečku leží ${Math.round(100 * f.share)} % okraje, podle rámečku návodu.`,
-      usual: `Značky kloubů (tečky): odhad, v rámečku ${percent(f.share)} okraje (běžná praxe, bez zdroje): označit, kde končí vlastní rámeček.`,
+      usual: `Značky kloubů (tečky): odhad, v rámečku ${percent(f.share)} okraje (běžná praxe, bez zdroje): označte, kde končí váš rámeček.`,
     })[f.from],
   spiral: 'Schod spirály na okraji je vynechán: obrys je uzavřený kruh v polovině výšky schodu.',
   print:
-    'Tisknout ve 100% měřítku, bez přizpůsobení. Změřit oba čtverce: je-li některý špatně o víc než 0,5 mm, nestříhat.',
+    'Tiskněte ve 100% měřítku, bez přizpůsobení stránce. Změřte oba čtverce: liší-li se některý o víc než 0,5 mm, nestříhejte.',
   caution:
-    'Pozor: špendlíky a jehly spočítat před prací i po ní a držet je, nůžky i korálky dál od malých dětí. Plamenem zajišťovat jen okraje syntetické látky, nikdy ne u lepidla; při lepení větrat. Kde bydlíte nebo prodáváte, platí nejdřív místní předpisy.',
+    'Pozor: špendlíky a jehly spočítejte před prací i po ní a držte je, nůžky i korálky dál od malých dětí. Roztřepené okraje zatavujte plamenem jen u syntetické látky, nikdy blízko lepidla; při lepení větrejte. Přednost mají místní předpisy tam, kde bydlíte nebo prodáváte.',
   sheets: (f) =>
     f.rows * f.columns === 1
       ? 'Střih je na dalším listu.'
-      : `Střih je na dalších listech (${f.rows * f.columns}): ${f.rows} na výšku a ${f.columns} na šířku. Překrývají se: ze dvou sousedních jeden odstřihnout podle tečkované čáry, položit na druhý tak, aby křížky ležely na křížcích, a slepit páskou.`,
+      : `Střih je na dalších listech (${f.rows * f.columns}): ${f.rows} na výšku a ${f.columns} na šířku. Překrývají se: jeden ze dvou sousedních odstřihněte podle tečkované čáry, položte ho na druhý tak, aby křížky ležely na křížcích, a slepte je páskou.`,
   sheet: (f) =>
     f.rows * f.columns === 1
       ? 'Střih'
       : `Řada ${f.row} z ${f.rows}, sloupec ${f.column} z ${f.columns}`,
   marks: {
-    pieces: (f) => `střihnout ${f.pieces}krát`,
+    pieces: (f) => `stříhat ${f.pieces}krát`,
     cut: (f) => `čára střihu ${tenth(f.mm)} mm`,
     seam: (f) => `čára švu ${tenth(f.mm)} mm`,
     estimate: 'odhad',
     grain: 'po niti',
     top: 'střed nahoře',
     hinge: 'kloub',
-    gap: (f) => `nechat ${short(f.mm, 1)} mm`,
+    gap: (f) => `otvor ${short(f.mm, 1)} mm`,
   },
   check: {
     mm: '50 mm',
     inch: '2 palce',
     cm: 'cm',
     in: '″',
-    right: 'Souhlasí? Když ne, tisknout znovu ve 100% měřítku.',
+    right: 'Souhlasí? Když ne, tiskněte znovu ve 100% měřítku.',
   },
 };

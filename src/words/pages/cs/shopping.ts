@@ -15,7 +15,7 @@ export const shopping: PageWords['shopping'] = {
     f.percent === 0
       ? 'Bez rezervy: rozbité a špatně tvarované korálky nejsou započteny.'
       : f.batch
-        ? `Rezerva je ${short(f.percent, 2)} %, nejméně 30 korálků od každého druhu, počítaná jednou pro všechny peněženky.`
+        ? `Rezerva je ${short(f.percent, 2)} %, nejméně 30 korálků od každého druhu, spočítaná jednou pro všechny peněženky.`
         : `Rezerva je ${short(f.percent, 2)} %, nejméně 30 korálků od každého druhu.`,
   noBeads: 'O žádných korálcích ještě není rozhodnuto.',
   crochetThread: (f) =>
@@ -35,27 +35,27 @@ export const shopping: PageWords['shopping'] = {
     ].join('; ')}.`,
   lengths: (f) =>
     f.lengths === 1
-      ? `Navlečené korálky z ní zaberou ${fixed(f.strungMm / 1000, 2)} m, v jednom úseku.`
-      : `Navlečené korálky z ní zaberou ${fixed(f.strungMm / 1000, 2)} m; počet úseků: ${count(f.lengths)}.`,
+      ? `Navlečené korálky z nitě zaberou ${fixed(f.strungMm / 1000, 2)} m, v jednom úseku.`
+      : `Navlečené korálky z nitě zaberou ${fixed(f.strungMm / 1000, 2)} m; počet úseků: ${count(f.lengths)}.`,
   thickness: (f) =>
     `Otvorem korálku ${f.size}, obvykle ${short(f.holeMm, 2)} mm, projde nit do ${short(f.singleMostMm, 2)} mm; přeložená v oušku jehly do ${short(f.doubledMostMm, 2)} mm (asi ${short(f.doubledMostTex, 0)} tex).`,
   thicknessGiven: (f) => {
-    const start = `Nit je silná ${short(f.diameterMm, 2)} mm, otvor korálku ${f.size} obvykle ${short(f.holeMm, 2)} mm:`;
-    if (!f.single) return `${start} PŘÍLIŠ SILNÁ. Vzít tenčí nit nebo větší korálky.`;
+    const start = `Vaše nit je silná ${short(f.diameterMm, 2)} mm, otvor korálku ${f.size} obvykle ${short(f.holeMm, 2)} mm:`;
+    if (!f.single) return `${start} PŘÍLIŠ SILNÁ. Vezměte tenčí nit nebo větší korálky.`;
     return f.doubled
       ? `${start} projde, i přeložená v oušku jehly.`
-      : `${start} projde jednoduchá, ale ne přeložená v oušku jehly. Navlékat ztuženým koncem nitě, nebo přes smyčku z tenčí nitě.`;
+      : `${start} projde jednoduchá, ale ne přeložená v oušku jehly. Navlékejte ztuženým koncem nitě, nebo přes smyčku z tenčí nitě.`;
   },
   sewingThread: (f) =>
     `Pevná nit na šití, nylonová nebo polyesterová, 70 až 135 tex nebo 2 až 6 pramenů: ${metres(f.mm)}`,
   cord: (f) => `Lepidlo na rámeček a papírová šňůrka k vyplnění jeho drážky: ${cm(f.mm)}`,
   hook: (f) =>
     f.range === undefined
-      ? 'Háček: jaký vyžaduje vzorek'
-      : `Háček ${range(f.range, 2)} mm na ${f.size ?? 'tyto korálky'}: rozhodne vzorek`,
+      ? 'Háček: jaký vyžaduje váš vzorek'
+      : `Háček ${range(f.range, 2)} mm na ${f.size ?? 'tyto korálky'}: rozhodne váš vzorek`,
   needle: (f) =>
     f.range === undefined
-      ? 'Jehla na korálky, která jimi projde'
+      ? 'Jehla na korálky, která vašimi korálky projde'
       : `Jehla na korálky, silná ${range(f.range, 2)} mm: musí projít každým korálkem`,
   sewingNeedle: (f) =>
     f.panels === 2
@@ -77,10 +77,10 @@ export const shopping: PageWords['shopping'] = {
     `Látka na podšívku, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'kus', few: 'kusy', other: 'kusů' })} ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, i s přídavkem ${short(f.allowanceMm, 1)} mm`,
   braid: (f) => `Prýmek na zakrytí švu rámečku uvnitř, pokud ho chcete: ${cm(f.mm)}`,
   care: [
-    'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly a hotové peněženky držet dál od malých dětí. Peněženka není hračka.',
-    'Rozbití špatného korálku: ochranné brýle, přes korálek látku. Jehly a háčky spočítat před prací i po ní.',
-    'Teplem zatavovat jen syntetické konce a nikdy ne u lepidla s rozpouštědlem; při lepení větrat.',
-    'Kovové rámečky mohou obsahovat nikl. Očím a rukám dopřát odpočinek každou půlhodinu; přestat, když něco bolí.',
-    'To jsou obvyklá upozornění, ne právní rada: kdo prodává, ať se podívá na předpisy u sebe i u kupujících.',
+    'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly a hotové peněženky držte dál od malých dětí. Peněženka není hračka.',
+    'Rozbití špatného korálku: ochranné brýle, přes korálek látku. Jehly a háčky spočítejte před prací i po ní.',
+    'Teplem zatavujte jen syntetické konce, a nikdy blízko lepidla s rozpouštědlem; při lepení větrejte.',
+    'Kovové rámečky mohou obsahovat nikl. Očím a rukám dopřejte odpočinek každou půlhodinu; přestaňte, když něco bolí.',
+    'To jsou obvyklá upozornění, ne právní rada: pokud prodáváte, zjistěte si předpisy u sebe i tam, kde žijí vaši kupující.',
   ],
 };
