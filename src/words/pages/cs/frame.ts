@@ -30,5 +30,5 @@ export const frame: PageWords['frame'] = {
         : `Holá, tedy uháčkovaná bez korálku, zůstávají: ${f.bare.map(({ round, runs }) => `v kole ${round} očka ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
   word: 'rámeček',
-  mark: 'Okraj mezi dvěma tečkami, klouby, leží v rámečku.',
+  mark: 'Okraj mezi dvěma tečkami (klouby) leží v rámečku.',
 };

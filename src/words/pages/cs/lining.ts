@@ -14,7 +14,7 @@ export const lining: PageWords['lining'] = {
       ? `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, bez zúžení).`
       : `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, o ${short(f.easeMm, 1)} mm užší než díl).`,
   estimated: (f) =>
-    `ODHAD: ${tenth(f.modelMm)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřte v nejširším místě, přes okraje korálků, a stříhejte o rozdíl větší nebo menší.`,
+    `ODHAD: ${tenth(f.modelMm)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřte v nejširším místě, přes okraje korálků, a střih o rozdíl zvětšete nebo zmenšete.`,
   cutTwo:
     'Střihněte 2krát (jednou pro každý díl): touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhejte. Čárkovaná čára: šijte.',
   cutOne:

@@ -14,6 +14,7 @@ export const lists: PageWords['lists'] = {
   stitches,
   round: (round) => `K${round}`,
   aside: (thing, which) => `${thing}, ${which}`,
+  // L: holé, a stitch without a bead.
   bare: 'holé',
   open: 'volné',
   openLeft: (n) => `Ještě nerozhodnuto (volné), nezapočteno do počtu korálků: ${stitches(n)}.`,

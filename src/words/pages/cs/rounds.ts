@@ -7,6 +7,7 @@ const clockwise = (is: boolean): string =>
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
+  // M: kouzelný or magický kroužek.
   begin: (wedges) =>
     `Začátek: udělejte kouzelný kroužek, nebo 3 či 4 řetízková očka uzavřená do kroužku, a uháčkujte do něj ${wedges} ${form(wedges, { one: 'očko', few: 'očka', other: 'oček' })} kola 1, s korálkem v každém, které má písmeno. Kouzelný kroužek stáhněte; uprostřed zůstane malý otvor. Nechte konec nitě 15 až 20 cm na zapošití.`,
   stitch: (f) =>
