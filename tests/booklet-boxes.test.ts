@@ -25,12 +25,16 @@ async function laidOut(
   return layOutBooklet({ ...facts, author: 'A. Maker', date: '2026-03-14' }, paper);
 }
 
-function drawn({ look, flow, foot }: Layout): { where: string; page: PageRecorder }[] {
+function drawn({ look, flow, foot }: Layout): {
+  where: string;
+  page: PageRecorder;
+  running: boolean;
+}[] {
   return flow.pages.map((one, n) => {
     const page = new PageRecorder(look.widthMm, look.heightMm);
     for (const { draw } of one.drawn) draw(page);
     foot(page, one, n);
-    return { where: one.where, page };
+    return { where: one.where, page, running: one.ruled };
   });
 }
 
@@ -38,14 +42,21 @@ function drawn({ look, flow, foot }: Layout): { where: string; page: PageRecorde
 const onCell = ({ text }: RecordedText) => /^([A-Z]|\d{1,2})$/.test(text.trim());
 
 /** Texts over one another, or too near to the paper's edge. */
-function faults({ texts, widthMm, heightMm }: PageRecorder): string[] {
+function faults({
+  page: { texts, widthMm, heightMm },
+  running,
+}: {
+  page: PageRecorder;
+  running: boolean;
+}): string[] {
   const found: string[] = [];
   // What a window cuts is whole on the next sheet: booklet-charts.test.ts looks for it there.
   const whole = texts.filter(
     ({ box, window }) =>
       box[0] >= window[0] && box[2] <= window[2] && box[1] >= window[1] && box[3] <= window[3],
   );
-  const words = whole.filter((one) => !onCell(one));
+  // Letters on a chart stand in their cells; on running pages every letter counts.
+  const words = whole.filter((one) => running || !onCell(one));
   for (const { text, box } of whole) {
     const [left, top, right, bottom] = box;
     if (left < 5 || right > widthMm - 5 || top < 5 || bottom > heightMm - 5)
@@ -96,8 +107,8 @@ describe.each(patterns)('%s', (_, pattern) => {
     test.each(['a4', 'letter'] as const)(
       'no text stands over a text or off the page (%s)',
       async (paper) => {
-        for (const { where, page } of drawn(await laidOut(pattern, edition, ['en-GB'], paper)))
-          expect(faults(page), where).toEqual([]);
+        for (const one of drawn(await laidOut(pattern, edition, ['en-GB'], paper)))
+          expect(faults(one), one.where).toEqual([]);
       },
     );
 
@@ -115,6 +126,25 @@ describe.each(patterns)('%s', (_, pattern) => {
   });
 });
 
+// The thin rules between rows and under heads only please the eye.
+const ornament = ['#b9c6ca', '#1f4e5f'];
+test.each(editions)(
+  'boxes to tick and lines that mean something stand out 3:1 (%s)',
+  async (_, edition) => {
+    let ticks = 0;
+    for (const { page, where, running } of drawn(await laidOut(usual, edition))) {
+      if (!running) continue;
+      for (const { colour, ground, widthMm } of page.lines) {
+        // Patches of beads have an outline under the bead's own colour.
+        if (ornament.includes(colour) || widthMm > 1) continue;
+        if (colour === '#4a4a4a') ticks++;
+        expect(contrastRatio(colour, ground), `${where}: ${colour}`).toBeGreaterThanOrEqual(3);
+      }
+    }
+    expect(ticks).toBeGreaterThan(20);
+  },
+);
+
 test('the contrast is that of the W3C’s own example: #767676 on white is 4.54', () => {
   expect(contrastRatio('#767676', '#ffffff')).toBeCloseTo(4.54, 2);
 });
@@ -131,8 +161,8 @@ test.each(choices.map((choice) => [choice.join(), choice] as const))(
       [purse, {}],
       [small, { large: true }],
     ] as const) {
-      for (const { where, page } of drawn(await laidOut(pattern, edition, choice)))
-        expect(faults(page), where).toEqual([]);
+      for (const one of drawn(await laidOut(pattern, edition, choice)))
+        expect(faults(one), one.where).toEqual([]);
     }
   },
 );
@@ -145,6 +175,7 @@ test('large print: body of 18 points, nothing on running pages under 14', async 
       expect(sizeMm / mmPerPoint, `${where}: ${text}`).toBeGreaterThan(13.99);
   }
   expect(layout.look.body.sizeMm / mmPerPoint).toBeCloseTo(18, 6);
+  expect(layout.look.leastBeadMm).toBe(6);
 });
 
 test('no heading is alone at the foot of a page, at any size', async () => {

@@ -167,7 +167,7 @@ test('lengths lie below the stringing list in the list of contents; dates and au
 });
 
 describe('two languages side by side', () => {
-  test('every piece of text is in one of them, headings are one each, and both lists read back', async () => {
+  test('parts name both languages, and a heading is one in the tree', async () => {
     const both = await booklet('both', '--language', 'de,en-GB');
     const doc = await getDocument({ data: new Uint8Array(readFileSync(both)), verbosity: 0 })
       .promise;

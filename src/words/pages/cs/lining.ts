@@ -57,6 +57,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 palce',
     cm: 'cm',
     in: '″',
-    right: 'Souhlasí? Když ne, tiskněte znovu ve 100% měřítku.',
   },
 };

@@ -57,6 +57,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 Zoll',
     cm: 'cm',
     in: 'Zoll',
-    right: 'Stimmt es? Wenn nicht, noch einmal mit 100 % drucken.',
   },
 };

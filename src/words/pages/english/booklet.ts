@@ -17,7 +17,7 @@ export const booklet = (english: English) => {
     size: (f: { acrossMm: number }) =>
       `About ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} in) across when finished`,
     sizeFrom: {
-      swatch: 'by the maker’s swatch',
+      swatch: 'by a swatch of the pattern’s author',
       model: 'an estimate, until you have worked a swatch',
     },
     amounts: (f: { panels: number; rounds: number; beads: number; colours: number }) =>
@@ -66,7 +66,7 @@ export const booklet = (english: English) => {
       twoPanels: 'A purse has two panels, and this pattern has both.',
       thread: 'Thread',
       estimate: `The thread of a stitch differs from hand to hand: mark a ${metre}, work it, count the stitches, and correct this figure before you buy.`,
-      ownFigure: 'The thread of a stitch is the maker’s own figure.',
+      ownFigure: 'The thread of a stitch is a figure of the pattern’s author.',
       tools: 'Tools, frame, lining',
     },
 

@@ -58,7 +58,6 @@ export const lining = ({ language, centre }: English) => {
       inch: '2 in',
       cm: 'cm',
       in: 'in',
-      right: 'Is it? If not, print again at 100 %.',
     },
   };
 };

@@ -11,7 +11,7 @@ export const making = ({ colour }: English) => ({
   pairs: 'Stitches of the last round that meet',
   frame: 'The frame',
   frameText:
-    'Find the middle of the frame and of the open rim on each side and pin middle to middle. Sew from the middle outward to both hinges, through every hole of a frame with holes; a frame with a channel is glued as its maker says, one side after the other, and packed with paper cord. The usual ease along the frame is up to 10 % (from memory, unchecked).',
+    'Find the middle of the frame and of the open rim on each side and pin middle to middle. Sew from the middle outward to both hinges, through every hole of a frame with holes; a frame with a channel is glued as its maker says, one side after the other, and packed with paper cord. The rim is usually up to 10 % longer than the rail, and eased in evenly (from memory, unchecked).',
   lining: 'The lining',
   liningText:
     'The lining template in this booklet is at true size. Measure your finished panel before you cut, and draw the seam line wider or narrower by what it differs. Sew the lining, put it in with its right side showing inside, and sew its edge to the rim along the frame, below the holes or inside the channel’s edge.',

@@ -56,6 +56,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 pulg.',
     cm: 'cm',
     in: 'pulg.',
-    right: '¿Mide eso? Si no, volver a imprimir al 100 %.',
   },
 };

@@ -58,6 +58,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 po',
     cm: 'cm',
     in: 'po',
-    right: 'Est-ce juste ? Sinon, réimprimer à 100 %.',
   },
 };

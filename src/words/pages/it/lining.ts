@@ -57,6 +57,5 @@ export const lining: PageWords['lining'] = {
     cm: 'cm',
     // M: poll. for want of room on the ruler; in is the symbol.
     in: 'poll.',
-    right: 'Misura giusta? Se no, ristampare al 100%.',
   },
 };

@@ -55,6 +55,5 @@ export const lining: PageWords['lining'] = {
     inch: '2インチ',
     cm: 'cm',
     in: 'in',
-    right: '合いますか？違えば100%で再印刷します。',
   },
 };

@@ -58,6 +58,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 cale',
     cm: 'cm',
     in: '″',
-    right: 'Zgadza się? Jeśli nie, drukować jeszcze raz w skali 100 %.',
   },
 };

@@ -58,6 +58,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 дюйма',
     cm: 'см',
     in: '″',
-    right: 'Верно? Если нет, печатать снова в масштабе 100 %.',
   },
 };

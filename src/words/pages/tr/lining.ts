@@ -57,6 +57,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 inç',
     cm: 'cm',
     in: 'inç',
-    right: 'Öyle mi? Değilse %100 ölçekte yeniden yazdırın.',
   },
 };

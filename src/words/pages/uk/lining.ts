@@ -58,6 +58,5 @@ export const lining: PageWords['lining'] = {
     inch: '2 дюйми',
     cm: 'см',
     in: '″',
-    right: 'Правильно? Якщо ні, друкувати знову в масштабі 100 %.',
   },
 };

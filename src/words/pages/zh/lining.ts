@@ -53,6 +53,5 @@ export const lining: PageWords['lining'] = {
     inch: '2英寸',
     cm: 'cm',
     in: 'in',
-    right: '对吗？不对就按100%重新打印。',
   },
 };
