@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('de');
+const { fixed, form, many, short } = numbersIn('de');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'im Uhrzeigersinn' : 'gegen den Uhrzeigersinn';
 const face = (beadsFace: 'away' | 'toward'): string =>
@@ -26,14 +26,14 @@ export const chart: PageWords['chart'] = {
     ].join('  ·  '),
   workLine: (f) =>
     [
-      `${f.hand === 'right' ? 'Rechte' : 'Linke'} Hand, ${f.beadsFace === 'away' ? 'Perlen hinten' : 'Perlen vorn'}`,
+      `${f.hand === 'right' ? 'Rechte' : 'Linke'} Hand, ${f.beadsFace === 'away' ? 'Perlen abgewandt' : 'Perlen zugewandt'}`,
       {
-        first: 'Zunahme in der ersten Masche jedes Segments',
-        middle: 'Zunahme in der mittleren Masche jedes Segments',
-        last: 'Zunahme in der letzten Masche jedes Segments',
+        first: 'Zunahme: erste Masche je Segment',
+        middle: 'Zunahme: mittlere Masche je Segment',
+        last: 'Zunahme: letzte Masche je Segment',
       }[f.increase],
       // L: Versatz, how far a stitch sits behind the one below.
-      `Versatz ${short(f.lean, 3)} Masche`,
+      `Versatz ${short(f.lean, 3)} ${form(f.lean, { one: 'Masche', other: 'Maschen' })}`,
       f.construction === 'spiral' ? 'in Spirale' : 'geschlossene Runden',
     ].join('  ·  '),
   start: 'Start',
@@ -43,20 +43,20 @@ export const chart: PageWords['chart'] = {
   workerNote: (f) =>
     f.beadsFace === 'away'
       ? `Beim Häkeln sieht man die andere Seite; dort läuft die Arbeit ${clockwise(f.direction === 1 ? -1 : 1)}.`
-      : 'Beim Häkeln sieht man eben diese Seite, denn die Perlen liegen auf der zugewandten Seite.',
+      : 'Beim Häkeln sieht man genau diese Seite, denn die Perlen liegen auf der zugewandten Seite.',
   construction: {
     spiral: 'Spirale: Jede Runde geht ohne Schließen in die nächste über.',
     joined:
       'Geschlossene Runden: Jede Runde wird mit einer Kettmasche geschlossen, die nicht gezeichnet ist.',
   },
   marks: {
-    pair: 'Zunahme: zwei Maschen aus einer.',
+    pair: 'Zunahme: zwei Maschen in dieselbe Masche.',
     number: 'Rundennummer, in der ersten Masche ihrer Runde.',
     five: 'Jede 5. Runde: dunkle Nummer, außen eine dicke Linie.',
     startLine: 'Startlinie: Hier beginnt jede Runde.',
   },
   bare: 'Leere Masche, ohne Perle',
-  undecided: 'Noch nicht entschieden',
+  undecided: 'Noch nicht festgelegt',
   wedge: (f) => `Segment ${f.wedge}`,
   wedgeWay: (f) =>
     f.direction === 1

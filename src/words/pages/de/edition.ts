@@ -7,9 +7,9 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'für die linke Hand',
   right: 'für die rechte Hand',
   mirrored:
-    'Diese Ausgabe ist für die andere Hand als die, für die die Anleitung gemacht wurde: Runden, Listen und Zahlen sind dieselben, und das Bild wird zu seinem Spiegelbild. Buchstaben und Ziffern darin wären seitenverkehrt; für sie braucht es eine Anleitung für diese Hand.',
+    'Diese Ausgabe ist nicht für die Hand, für die die Anleitung gemacht wurde, sondern für die andere: Runden, Listen und Zahlen sind dieselben, und das Bild wird zu seinem Spiegelbild. Buchstaben und Ziffern im Bild wären seitenverkehrt; dafür braucht man eine Anleitung, die für diese Hand gemacht ist.',
   fills:
-    'Ohne Farben hat jede Perle ein Grau und, wenn es viele Perlen sind, auch ein Zeichen neben ihrem Buchstaben: zwei Striche, vier Punkte oder keines. Die Namen nennen die Farbe.',
+    'Ohne Farben hat jede Perle einen Grauton und, wenn es viele verschiedene Perlen sind, auch ein Zeichen neben ihrem Buchstaben: zwei Striche, vier Punkte oder keines. Die Namen nennen die Farbe.',
 };
 
 /** What stands for pictures where the booklet is read aloud. */

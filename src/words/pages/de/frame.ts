@@ -22,7 +22,7 @@ export const frame: PageWords['frame'] = {
   kinds,
   paragraph: (f) =>
     [
-      `Bügel (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm breit, ${fixings[f.fixing]}): In ihm liegen von der ${f.round}. Runde die Maschen ${runsText(f.runs)}, auf beiden Seiten von 12 Uhr gleich lang.`,
+      `Bügel (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm breit, ${fixings[f.fixing]}): In ihm liegen die Maschen ${runsText(f.runs)} der ${f.round}. Runde, gleich weit nach beiden Seiten von 12 Uhr.`,
       `Das linke Scharnier, auf der Perlenseite gesehen, kommt zwischen die Maschen ${f.left.inFrame} und ${f.left.inSeam}, das rechte zwischen ${f.right.inFrame} und ${f.right.inSeam}; der übrige Rand wird an das andere Teil genäht.`,
       f.bare.length === 0
         ? 'Dafür bleibt keine Masche leer.'

@@ -12,7 +12,8 @@ import { stringing } from './stringing.js';
 /**
  * German. No native crocheter has checked it yet. To be looked at first: Segment (M; Keil),
  * Auffädelreihenfolge, here Auffädelliste (M), Versatz (L: how far a stitch sits behind the one
- * below), Abschnitt (M: one strung thread of several), Zählplan (M: chart), Börse (M: purse).
+ * below), Abschnitt (M: one strung thread of several), Zählplan (M: chart), Börse (M: purse),
+ * Perlen abgewandt or zugewandt (M: beads away from or toward the worker, short, on charts).
  */
 export const de: PageWords = {
   booklet,

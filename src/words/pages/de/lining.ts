@@ -13,11 +13,11 @@ export const lining: PageWords['lining'] = {
       ? `An der breitesten Stelle: Schnittlinie ${tenth(f.cutMm)} mm, Nahtlinie ${tenth(f.seamMm)} mm (Nahtzugabe ringsum ${short(f.allowanceMm, 1)} mm, nicht enger).`
       : `An der breitesten Stelle: Schnittlinie ${tenth(f.cutMm)} mm, Nahtlinie ${tenth(f.seamMm)} mm (Nahtzugabe ringsum ${short(f.allowanceMm, 1)} mm, ${short(f.easeMm, 1)} mm enger als das Teil).`,
   estimated: (f) =>
-    `SCHÄTZUNG: ${tenth(f.modelMm)} mm ist die Größe des Teils nach dem Modell, nicht nach dem Lineal. Das fertige Teil an der breitesten Stelle messen, über die Perlenkanten, und um so viel größer oder kleiner zuschneiden.`,
+    `SCHÄTZUNG: ${tenth(f.modelMm)} mm ist die vom Modell errechnete Größe des Teils, nicht mit dem Lineal gemessen. Das fertige Teil an der breitesten Stelle messen, über die Außenkanten der Perlen, und um den Unterschied größer oder kleiner zuschneiden.`,
   cutTwo:
-    '2-mal zuschneiden (einmal für jedes Teil): diese Seite oben auf der linken Stoffseite, der Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
+    '2-mal zuschneiden (einmal für jedes Teil): die Vorlage mit dieser Seite nach oben auf die linke Stoffseite legen, den Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
   cutOne:
-    '1-mal für dieses Teil zuschneiden; das andere Teil hat ein eigenes Blatt. Diese Seite oben auf der linken Stoffseite, der Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
+    '1-mal für dieses Teil zuschneiden; das andere Teil hat ein eigenes Blatt. Die Vorlage mit dieser Seite nach oben auf die linke Stoffseite legen, den Pfeil im Fadenlauf. Durchgezogene Linie: schneiden. Gestrichelte Linie: nähen.',
   sew: (f) =>
     f.gapMm > 0
       ? `Rechts auf rechts von einer Scharniermarke unten herum zur anderen nähen und zwischen den Querstrichen ${short(f.gapMm, 1)} mm zum Wenden offen lassen.`
@@ -31,13 +31,13 @@ export const lining: PageWords['lining'] = {
   spiral:
     'Die Stufe der Spirale am Rand ist weggelassen: Der Umriss ist der geschlossene Ring auf halber Höhe der Stufe.',
   print:
-    'Mit 100 % drucken, ohne Anpassung. Beide Quadrate messen: Weicht eines um mehr als 0,5 mm ab, nicht zuschneiden.',
+    'Mit 100 % drucken (Originalgröße), Seitenanpassung aus. Beide Quadrate messen: Weicht eines um mehr als 0,5 mm ab, nicht zuschneiden.',
   caution:
-    'Vorsicht: Stecknadeln und Nadeln vorher und nachher zählen und sie, Scheren und Perlen von kleinen Kindern fernhalten. Fransen nur bei Kunstfaserstoff mit einer Flamme versiegeln, nie in der Nähe von Klebstoff; beim Kleben lüften. Wo man wohnt oder verkauft, gehen die örtlichen Vorschriften vor.',
+    'Vorsicht: Stecknadeln und Nadeln vorher und nachher zählen und wie Scheren und Perlen von kleinen Kindern fernhalten. Ausgefranste Kanten nur bei Kunstfaserstoff mit einer Flamme versiegeln, nie in der Nähe von Klebstoff; beim Kleben lüften. Wo man wohnt oder verkauft, gehen die örtlichen Vorschriften vor.',
   sheets: (f) =>
     f.rows * f.columns === 1
       ? 'Das Schnittteil ist auf dem nächsten Blatt.'
-      : `Das Schnittteil ist auf den nächsten ${f.rows * f.columns} Blättern, ${f.rows} hoch und ${f.columns} breit. Sie überlappen: von zwei Nachbarn einen entlang der gepunkteten Linie abschneiden, so auf den anderen legen, dass Kreuze auf Kreuzen liegen, und zusammenkleben.`,
+      : `Das Schnittteil ist auf den nächsten ${f.rows * f.columns} Blättern, ${f.rows} übereinander und ${f.columns} nebeneinander. Sie überlappen sich: von zwei benachbarten Blättern eines entlang der gepunkteten Linie abschneiden, so auf das andere legen, dass Kreuz auf Kreuz liegt, und mit Klebeband verbinden.`,
   sheet: (f) =>
     f.rows * f.columns === 1
       ? 'Das Schnittteil'
@@ -48,7 +48,7 @@ export const lining: PageWords['lining'] = {
     seam: (f) => `Nahtlinie ${tenth(f.mm)} mm`,
     estimate: 'Schätzung',
     grain: 'Fadenlauf',
-    top: 'obere Mitte',
+    top: 'Mitte oben',
     hinge: 'Scharnier',
     gap: (f) => `${short(f.mm, 1)} mm offen lassen`,
   },

@@ -18,6 +18,6 @@ export const lists: PageWords['lists'] = {
   open: 'offen',
   openLeft: (n) =>
     n === 1
-      ? '1 Masche ist noch nicht entschieden (offen) und in den Perlenzahlen nicht enthalten.'
-      : `${stitches(n)} sind noch nicht entschieden (offen) und in den Perlenzahlen nicht enthalten.`,
+      ? '1 Masche ist noch nicht festgelegt (offen) und in den Perlenzahlen nicht enthalten.'
+      : `${stitches(n)} sind noch nicht festgelegt (offen) und in den Perlenzahlen nicht enthalten.`,
 };

@@ -1,22 +1,22 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { short } = numbersIn('de');
+const { form, short } = numbersIn('de');
 const clockwise = (is: boolean): string => (is ? 'im Uhrzeigersinn' : 'gegen den Uhrzeigersinn');
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (wedges) =>
-    `Beginn: Einen Fadenring legen oder 3 bis 4 Luftmaschen zum Ring schließen und die ${wedges} Maschen der 1. Runde hineinhäkeln, mit einer Perle in jeder, die einen Buchstaben hat. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von 15 bis 20 cm zum Vernähen lassen.`,
+    `Beginn: Einen Fadenring legen oder 3 oder 4 Luftmaschen zum Ring schließen und die ${wedges} Maschen der 1. Runde hineinhäkeln, mit einer Perle in jeder, die einen Buchstaben hat. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von 15 bis 20 cm zum Vernähen stehen lassen.`,
   stitch: (f) =>
     [
       'Die Masche: feste Masche (fM), mit einer Perle in jeder.',
       f.beadsFace === 'away'
-        ? 'Einstechen und eine Schlinge durchholen. Eine Perle dicht an die Arbeit schieben, den Faden holen und durch beide Schlingen ziehen: Die Perle kommt auf die abgewandte Seite zu liegen.'
-        : 'Die Perle mit der Nadel über dem Faden auf die eigene Seite bringen: Sie kommt auf die zugewandte Seite zu liegen.',
+        ? 'Einstechen und eine Schlinge durchholen. Eine Perle dicht an die Arbeit schieben, den Faden holen und durch beide Schlingen ziehen: Die Perle kommt auf der abgewandten Seite zu liegen, also hinter der Arbeit.'
+        : 'Die Nadel über den Faden führen und die Perle so auf die eigene Seite bringen: Sie kommt auf der zugewandten Seite zu liegen, also vor der Arbeit.',
       f.lean === 0.5
-        ? `Unter beiden Maschengliedern einstechen; jede Masche sitzt dann gewöhnlich etwa eine halbe Masche hinter der darunter (Versatz ${short(0.5, 2)}).`
-        : `Diese Anleitung rechnet mit einem Versatz von ${short(f.lean, 3)} Masche: so weit sitzt jede Masche hinter der darunter.`,
+        ? `Unter beiden Maschengliedern einstechen; jede Masche bleibt dann gewöhnlich etwa eine halbe Masche hinter der darunter zurück (Versatz ${short(0.5, 2)}).`
+        : `Diese Anleitung rechnet mit einem Versatz von ${short(f.lean, 3)} ${form(f.lean, { one: 'Masche', other: 'Maschen' })}: So weit bleibt jede Masche hinter der darunter zurück.`,
       f.measured
         ? 'So wurde er an der Probe gemessen: mit derselben Nadel, demselben Garn und denselben Perlen arbeiten.'
         : 'Jede Hand ist anders: den Versatz vor dem Beginn an einer Probe messen.',
@@ -28,7 +28,7 @@ export const rounds: PageWords['rounds'] = {
       `Auf der Perlenseite, die der Zählplan zeigt und die außen an der Börse ist, läuft die Arbeit ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Beim Häkeln sieht man die andere Seite; dort läuft sie ${clockwise(!f.clockwise)}.`
-        : 'Beim Häkeln sieht man eben diese Seite.',
+        : 'Beim Häkeln sieht man genau diese Seite.',
       'Mit der anderen Hand gehäkelt wird das Teil zu seinem Spiegelbild.',
     ].join(' '),
   marker:
@@ -36,10 +36,10 @@ export const rounds: PageWords['rounds'] = {
   increases: (example) =>
     `Zunahmen: Zwei Buchstaben in eckigen Klammern, ${example}, sind zwei Maschen, die in ein und dieselbe Masche der Runde darunter gehäkelt werden, in der geschriebenen Reihenfolge. Von der 2. Runde an gibt es in jedem Segment jeder Runde ein solches Paar.`,
   reading:
-    'Lesen: 3A sind drei Maschen mit Perle A. Ein Teil in runden Klammern mit x 3 dahinter wird 3-mal gehäkelt. Davor stehen die Maschen und Perlen der Runde und die Summe der bis zu ihrem Ende verhäkelten Perlen: zählen, wenn eine Runde fertig ist.',
-  bare: '2 leer sind zwei Maschen ohne Perle.',
+    'Lesen: 3A sind drei Maschen mit Perle A. Steht hinter runden Klammern x 3, wird ihr Inhalt 3-mal gehäkelt. Davor stehen die Maschen und Perlen der Runde und die Summe der bis zu ihrem Ende verhäkelten Perlen: zählen, wenn eine Runde fertig ist.',
+  bare: '„2 leer“ sind zwei Maschen ohne Perle.',
   spiral:
-    'Die Runden laufen als Spirale weiter und werden nicht geschlossen. Nach der letzten Masche der letzten Runde zwei oder drei Kettmaschen häkeln, um die Stufe zu glätten; sie tragen keine Perle und zählen nicht. Den Faden 20 cm lang abschneiden und durch die letzte Schlinge ziehen.',
+    'Die Runden laufen als Spirale weiter und werden nicht geschlossen. Nach der letzten Masche der letzten Runde zwei oder drei Kettmaschen häkeln, um die Stufe zu glätten; sie tragen keine Perle und zählen nicht. Den Faden auf 20 cm abschneiden und durch die letzte Schlinge ziehen.',
   joined:
-    'Jede Runde mit einer Kettmasche in ihre erste Masche schließen und zum Höhersteigen eine Luftmasche häkeln. Die erste Masche der nächsten Runde kommt in eben diese erste Masche. Kettmaschen und Steigeluftmaschen tragen keine Perle und zählen nicht. Am Ende den Faden 20 cm lang abschneiden und durch die letzte Schlinge ziehen.',
+    'Jede Runde mit einer Kettmasche in ihre erste Masche schließen und eine Steigeluftmasche häkeln. Die erste Masche der nächsten Runde kommt in genau diese erste Masche. Kettmaschen und Steigeluftmaschen tragen keine Perle und zählen nicht. Am Ende den Faden auf 20 cm abschneiden und durch die letzte Schlinge ziehen.',
 };

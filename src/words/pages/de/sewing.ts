@@ -9,7 +9,7 @@ export const sewing: PageWords['sewing'] = {
   lay: (f) =>
     `Das Teil „${f.back}“ mit den Perlen nach unten hinlegen und das Teil „${f.front}“ mit den Perlen nach oben darauf, beide Bilder aufrecht, sodass die Perlen auf beiden Seiten außen sind. Beide Teile werden mit derselben Hand gehäkelt; von „${f.front}“ aus gesehen laufen die Runden von „${f.back}“ andersherum.`,
   count: (f) =>
-    `Die Ränder werden nach Zählung zusammengenäht. Die ${f.round}. Runde, die letzte, hat in jedem Teil ${f.stitches} Maschen. In beiden Teilen ihre erste Masche markieren und von dort in Arbeitsrichtung zählen.`,
+    `Die Ränder werden nach Zählung zusammengenäht. Die ${f.round}. Runde, die letzte, hat in jedem Teil ${f.stitches} Maschen. In beiden Teilen die erste Masche dieser Runde markieren und von dort in Arbeitsrichtung zählen.`,
   meet: (f) =>
     `Masche 1 von „${f.front}“ trifft auf Masche ${f.stitches} von „${f.back}“, Masche 2 auf Masche ${f.stitches - 1} und so weiter: Die beiden Nummern ergeben zusammen immer ${f.stitches + 1}.`,
   meetShifted: (f) =>
@@ -21,7 +21,7 @@ export const sewing: PageWords['sewing'] = {
   opening:
     'Oben bleibt der Rand für den Bügel offen: meist etwas weniger als die Hälfte, mit der Mitte bei 12 Uhr (übliche Praxis, keine Quelle). Von einem Scharnier des Bügels hinunter über 6 Uhr und hinauf zum anderen nähen; 5 bis 10 mm unter jedem Scharnier enden.',
   openingOfFrame: (f) => {
-    const open = `Oben bleibt der Rand für den Bügel offen: In ihm liegen von der letzten Runde von „${f.front}“ die Maschen ${runsText(f.frontInFrame)} und von „${f.back}“ die Maschen ${runsText(f.backInFrame)}.`;
+    const open = `Oben bleibt der Rand für den Bügel offen: In ihm liegen die Maschen ${runsText(f.frontInFrame)} der letzten Runde von „${f.front}“ und die Maschen ${runsText(f.backInFrame)} von „${f.back}“.`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
       `Masche ${one.front} von „${f.front}“ mit ${one.back} von „${f.back}“`;
@@ -30,11 +30,11 @@ export const sewing: PageWords['sewing'] = {
       f.halves === 0
         ? ''
         : f.halves === 1
-          ? ' Bei einem Paar neben den Scharnieren liegt nur eine der beiden Maschen im Bügel, weil die Ränder nicht gleich ansteigen: dort anpassen.'
-          : ` Bei ${f.halves} Paaren neben den Scharnieren liegt nur eine der beiden Maschen im Bügel, weil die Ränder nicht gleich ansteigen: dort anpassen.`;
+          ? ' Bei einem Paar neben den Scharnieren liegt nur eine der beiden Maschen im Bügel, weil die Ränder nicht gleich ansteigen: dort die Mehrweite beim Nähen verteilen.'
+          : ` Bei ${f.halves} Paaren neben den Scharnieren liegt nur eine der beiden Maschen im Bügel, weil die Ränder nicht gleich ansteigen: dort die Mehrweite beim Nähen verteilen.`;
     return `${open} ${pairs} zusammennähen, von ${pair(f.first)} über 6 Uhr bis ${pair(f.last)}; 5 bis 10 mm unter jedem Scharnier enden, damit es sich bewegen kann (übliche Praxis, keine Quelle).${eased}`;
   },
-  work: 'Zuerst die Paare der Tabelle unten zusammenstecken oder -binden, 6 Uhr vor den anderen, dann Masche an Masche nähen, unter beiden Gliedern jeder Masche, mit dem Häkelgarn oder einem starken Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht.',
+  work: 'Zuerst die Paare der Tabelle unten zusammenstecken oder -binden, 6 Uhr vor den anderen, dann Masche an Masche nähen, jeweils unter beiden Maschengliedern, mit dem Häkelgarn oder einem starken Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht.',
   care: (fixing) =>
     [
       'Vorsicht: Nadeln und Stecknadeln vorher und nachher zählen und sie und die Perlen von kleinen Kindern fernhalten.',
@@ -43,7 +43,7 @@ export const sewing: PageWords['sewing'] = {
         : ['Der Bügel kann Nickel enthalten, auf das manche Menschen reagieren.']),
       ...(fixing === 'glued'
         ? [
-            'In einem gut gelüfteten Raum kleben, fern von Flammen und Kindern, und die Angaben auf dem Klebstoff lesen.',
+            'In einem gut gelüfteten Raum kleben, fern von Flammen und Kindern, und die Hinweise auf der Klebstoffpackung lesen.',
           ]
         : []),
       'Augen und Hände oft ausruhen. Wo man wohnt oder verkauft, gehen die örtlichen Vorschriften vor.',

@@ -17,7 +17,7 @@ export const shopping: PageWords['shopping'] = {
       : f.batch
         ? `Die Reserve beträgt ${short(f.percent, 2)} %, mindestens 30 Perlen von jeder Sorte, einmal für alle Börsen gerechnet.`
         : `Die Reserve beträgt ${short(f.percent, 2)} %, mindestens 30 Perlen von jeder Sorte.`,
-  noBeads: 'Noch sind keine Perlen entschieden.',
+  noBeads: 'Noch sind keine Perlen festgelegt.',
   crochetThread: (f) =>
     [
       `${f.name ?? 'Häkelgarn'}: ${metres(f.mm)}`,
@@ -25,16 +25,13 @@ export const shopping: PageWords['shopping'] = {
         ? []
         : [`etwa ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),
     ].join(', '),
-  threadSum: (f) =>
-    [
-      `${count(f.stitches)} Maschen zu ${short(f.perStitchMm, 1)} mm brauchen ${tenths(f.netMm / 1000)} m`,
-      ...(f.reservePercent === 0
-        ? []
-        : [
-            `eine Reserve von ${short(f.reservePercent, 1)} % dazu ${tenths(f.reserveMm / 1000)} m`,
-          ]),
-      `${many(f.tails, { one: 'Fadenende', other: 'Fadenenden' })} von ${short(f.tailMm / 10, 1)} cm dazu ${tenths(f.tailsMm / 1000)} m.`,
-    ].join('; '),
+  threadSum: (f) => {
+    const tails = `${tenths(f.tailsMm / 1000)} m für ${f.tails === 1 ? '1 Fadenende von' : `${count(f.tails)} Fadenenden von je`} ${short(f.tailMm / 10, 1)} cm`;
+    const net = `${count(f.stitches)} Maschen zu je ${short(f.perStitchMm, 1)} mm Garn brauchen ${tenths(f.netMm / 1000)} m`;
+    return f.reservePercent === 0
+      ? `${net}; dazu kommen ${tails}.`
+      : `${net}; dazu kommen ${tenths(f.reserveMm / 1000)} m Reserve (${short(f.reservePercent, 1)} %) und ${tails}.`;
+  },
   lengths: (f) =>
     f.lengths === 1
       ? `Aufgefädelt nehmen die Perlen ${fixed(f.strungMm / 1000, 2)} m davon ein, in einem Abschnitt.`
@@ -78,8 +75,8 @@ export const shopping: PageWords['shopping'] = {
   braid: (f) => `Borte, um die Bügelnaht innen zu verdecken, wenn gewünscht: ${cm(f.mm)}`,
   care: [
     'Jede Perle ist ein Kleinteil, an dem ein Kind unter drei Jahren ersticken kann: Perlen, Nadeln und fertige Börsen von kleinen Kindern fernhalten. Eine Börse ist kein Spielzeug.',
-    'Eine falsche Perle zerbrechen: Schutzbrille auf, ein Tuch über die Perle. Nadeln und Häkelnadeln vorher und nachher zählen.',
-    'Nur Kunstfaserenden mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
+    'Beim Zerbrechen einer falschen Perle: Schutzbrille aufsetzen, ein Tuch über die Perle legen. Nadeln und Häkelnadeln vorher und nachher zählen.',
+    'Nur Fadenenden aus Kunstfaser mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
     'Metallbügel können Nickel enthalten. Augen und Hände jede halbe Stunde ausruhen; aufhören, wenn etwas schmerzt.',
     'Die üblichen Hinweise, keine Rechtsberatung: Wer verkauft, beachtet die Vorschriften am eigenen Ort und an dem der Käufer.',
   ],

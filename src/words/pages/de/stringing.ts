@@ -5,7 +5,7 @@ export const stringing: PageWords['stringing'] = {
   order:
     'Die Perlen in der Reihenfolge dieser Liste auffädeln, von oben nach unten und in jeder Zeile von links: Die äußerste Runde kommt zuerst auf den Faden. Die letzte Perle auf dem Faden wird als erste verhäkelt.',
   reading:
-    'Lesen: 3A sind drei Perlen A. Ein Teil in runden Klammern mit x 3 dahinter wird 3-mal aufgefädelt. Davor stehen die Perlen der Runde und die Summe auf dem Faden, wenn ihre Zeile aufgefädelt ist: am Ende jeder Zeile zählen.',
+    'Lesen: 3A sind drei Perlen A. Steht hinter runden Klammern x 3, wird ihr Inhalt 3-mal aufgefädelt. Davor stehen die Perlen der Runde und die Summe auf dem Faden, wenn ihre Zeile aufgefädelt ist: am Ende jeder Zeile zählen.',
   bare: 'Leere Maschen brauchen keine Perle und stehen nicht in dieser Liste.',
   join: (f) =>
     f.atRoundEnd
