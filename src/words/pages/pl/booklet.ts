@@ -10,12 +10,12 @@ const { fixed, many } = numbersIn('pl');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
-  subject: 'Wzór na okrągły panel szydełkowany z koralikami',
-  kind: 'Okrągły wzór na szydełko z koralikami',
+  subject: 'Wzór okrągłego panelu szydełkowanego z koralikami',
+  kind: 'Okrągły wzór szydełkowy z koralikami',
   size: (f) =>
     `Po skończeniu około ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} cala) szerokości`,
   sizeFrom: {
-    swatch: 'według próbki',
+    swatch: 'według próbki autora wzoru',
     model: 'szacunek, dopóki nie zrobi się próbki',
   },
   amounts: (f) =>
@@ -41,7 +41,7 @@ export const booklet: PageWords['booklet'] = {
   parts: {
     cover: 'Okładka',
     materials: 'Materiały i narzędzia',
-    before: 'Zanim się zacznie',
+    before: 'Przed rozpoczęciem',
     chart: 'Schemat',
     rounds: 'Okrążenie po okrążeniu',
     stringing: 'Lista nawlekania',
@@ -59,18 +59,18 @@ export const booklet: PageWords['booklet'] = {
       name: 'Nazwa',
       id: 'Kod',
       charted: (panels) => (panels === 1 ? 'Jeden panel' : 'Oba panele'),
-      reserve: 'Na całość, z zapasem',
+      reserve: 'Na dwa panele, z zapasem',
       grams: 'Gramy',
     },
     total: 'Wszystkie koraliki',
     unknownGrams: '–',
     onePanel:
       'Schemat to jeden panel. Portmonetka ma dwa: liczby z zapasem są na przód i taki sam tył.',
-    twoPanels: 'Portmonetka ma dwa panele, a ten wzór ma oba.',
+    twoPanels: 'Portmonetka ma dwa panele, i ten wzór zawiera oba.',
     thread: 'Nić',
     estimate:
-      'Ile nici idzie na oczko, zależy od ręki: zaznaczyć metr, przerobić go, policzyć oczka i poprawić tę liczbę przed zakupem.',
-    ownFigure: 'Ilość nici na oczko to własna liczba autora wzoru.',
+      'Ile nici idzie na oczko, zależy od ręki: odmierzyć i zaznaczyć metr, przerobić go, policzyć oczka i poprawić tę liczbę przed zakupem.',
+    ownFigure: 'Zużycie nici na oczko to wartość podana przez autora wzoru.',
     tools: 'Narzędzia, bigiel, podszewka',
   },
 
@@ -93,14 +93,14 @@ export const booklet: PageWords['booklet'] = {
     total: (total) => `razem ${lists.number(total)}`,
     totalGrams: (f) => `razem ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
-      'Gramy obok sumy to koraliki nawleczone do tego miejsca: zważyć nić przed rozpoczęciem i odjąć jej wagę. Waga musi pokazywać dziesiąte części grama; koraliki z jednego słoika ważą różnie, więc rozstrzyga liczenie.',
+      'Gramy obok sumy podają, ile ważą koraliki nawleczone do tego miejsca: przed rozpoczęciem zważyć samą nić i odejmować jej ciężar. Waga musi pokazywać dziesiąte części grama; koraliki z jednego słoika ważą różnie, więc rozstrzyga liczenie.',
     tickOne:
-      'W każdym wierszu od lewej. Odhaczyć kratkę, gdy jej wiersz jest na nici, i liczyć przy każdej sumie.',
-    tick: 'Najpierw lewa kolumna w dół, potem prawa; w każdym wierszu od lewej. Odhaczyć kratkę, gdy jej wiersz jest na nici, i liczyć przy każdej sumie.',
+      'W każdym wierszu od lewej do prawej. Odhaczyć kratkę, gdy jej wiersz jest na nici, i liczyć przy każdej sumie.',
+    tick: 'Najpierw lewa kolumna w dół, potem prawa; w każdym wierszu od lewej do prawej. Odhaczyć kratkę, gdy jej wiersz jest na nici, i liczyć przy każdej sumie.',
     weight: (f) =>
-      `Razem ${lists.beads(f.beads)}; po nawleczeniu, bez nici: waga około ${fixed(f.grams, 1)} g, długość około ${fixed(f.metres, 2)} m. Na ich przerobienie idzie około ${fixed(f.threadM, 1)} m nici, razem z końcami i zapasem.`,
+      `Razem ${lists.beads(f.beads)}; po nawleczeniu ważą bez nici około ${fixed(f.grams, 1)} g i zajmują około ${fixed(f.metres, 2)} m. Na ich przerobienie idzie około ${fixed(f.threadM, 1)} m nici, razem z końcami i zapasem.`,
     noWeight: (f) =>
-      `Razem ${lists.beads(f.beads)}, po nawleczeniu około ${fixed(f.metres, 2)} m. Na ich przerobienie idzie około ${fixed(f.threadM, 1)} m nici, razem z końcami i zapasem.`,
+      `Razem ${lists.beads(f.beads)}, po nawleczeniu zajmują około ${fixed(f.metres, 2)} m. Na ich przerobienie idzie około ${fixed(f.threadM, 1)} m nici, razem z końcami i zapasem.`,
     rounds: (f) =>
       f.first === f.last ? `Na okrążenie ${f.first}.` : `Na okrążenia od ${f.first} do ${f.last}.`,
     first:
@@ -121,14 +121,14 @@ export const booklet: PageWords['booklet'] = {
     date: 'Data tego wydania',
     licence: 'Licencja',
     noLicence:
-      'Nie podano żadnej. Zapytać autora, zanim przekaże się wzór dalej lub sprzeda to, co się z niego zrobi.',
+      'Nie podano żadnej. Zapytać autora przed przekazaniem wzoru dalej lub sprzedażą tego, co się według niego zrobi.',
     version: 'Wersja',
-    versionText: (f) => `Zrobiono w Rondure ${f.program}, format wzoru ${f.format}`,
+    versionText: (f) => `Wykonano w programie Rondure ${f.program}, format wzoru ${f.format}`,
     figures: 'Liczby',
     figuresText:
-      'Liczby koralików są dokładne. Gramy, długości nici, wymiary i narzędzia to szacunki według wzoru i zwykłych wartości; to, co nie ma opublikowanego źródła, jest na swoim miejscu nazwane „powszechna praktyka” lub „z pamięci”.',
+      'Liczby koralików są dokładne. Gramy, długości nici, wymiary i narzędzia to szacunki według wzoru i zwykłych wartości; to, co nie ma opublikowanego źródła, jest w danym miejscu oznaczone jako „powszechna praktyka” lub „z pamięci”.',
     read: 'Do czytania na głos',
     readText:
-      'Wszystkie listy w tym zeszycie to tekst, który można przeszukiwać, kopiować i dać odczytać na głos. Każdy koralik ma literę, więc nie trzeba rozróżniać żadnego koloru.',
+      'Wszystkie listy w tej broszurze to tekst, który można przeszukiwać, kopiować i dać odczytać na głos. Każdy koralik ma literę, więc nie trzeba rozróżniać kolorów.',
   },
 };

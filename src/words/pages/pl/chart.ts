@@ -6,8 +6,8 @@ const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'zgodnie z ruchem wskazówek zegara' : 'przeciwnie do ruchu wskazówek zegara';
 const face = (beadsFace: 'away' | 'toward'): string =>
   beadsFace === 'away'
-    ? 'koraliki na stronie odwróconej od szydełkującej osoby'
-    : 'koraliki na stronie zwróconej do szydełkującej osoby';
+    ? 'koraliki po stronie odwróconej od osoby szydełkującej'
+    : 'koraliki po stronie zwróconej do osoby szydełkującej';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'prawa ręka' : 'lewa ręka');
 
 /** What stands on charts. */
@@ -31,7 +31,7 @@ export const chart: PageWords['chart'] = {
     ].join('  ·  '),
   workLine: (f) =>
     [
-      `${f.hand === 'right' ? 'Prawa' : 'Lewa'} ręka, ${f.beadsFace === 'away' ? 'koraliki z tyłu' : 'koraliki z przodu'}`,
+      `${f.hand === 'right' ? 'Prawa' : 'Lewa'} ręka, ${f.beadsFace === 'away' ? 'koraliki za robótką' : 'koraliki przed robótką'}`,
       {
         first: 'dodawanie w pierwszym oczku klina',
         middle: 'dodawanie w środkowym oczku klina',
@@ -39,23 +39,23 @@ export const chart: PageWords['chart'] = {
       }[f.increase],
       // L: przesunięcie, how far a stitch sits behind the one below.
       `przesunięcie ${short(f.lean, 3)} oczka`,
-      f.construction === 'spiral' ? 'w spirali' : 'okrążenia zamykane',
+      f.construction === 'spiral' ? 'okrążenia spiralą' : 'okrążenia zamykane',
     ].join('  ·  '),
   start: 'początek',
   direction: 'kierunek pracy',
   faceNote: (f) =>
-    `To jest strona z koralikami, zewnętrzna strona portmonetki. Tu praca biegnie ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+    `To jest strona z koralikami, zewnętrzna strona portmonetki. Tu okrążenia biegną ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
     f.beadsFace === 'away'
-      ? `Podczas szydełkowania widać drugą stronę; tam praca biegnie ${clockwise(f.direction === 1 ? -1 : 1)}.`
-      : 'Podczas szydełkowania widać tę samą stronę, bo koraliki leżą na stronie zwróconej do szydełkującej osoby.',
+      ? `Podczas szydełkowania widać drugą stronę; tam okrążenia biegną ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'Podczas szydełkowania widać tę samą stronę, bo koraliki leżą po stronie zwróconej do osoby szydełkującej.',
   construction: {
     spiral: 'Spirala: każde okrążenie przechodzi w następne bez zamykania.',
     joined:
-      'Okrążenia zamykane: każde okrążenie zamyka się oczkiem ścisłym zamykającym, którego nie narysowano.',
+      'Okrążenia zamykane: każde okrążenie zamyka się oczkiem zamykającym, którego nie narysowano.',
   },
   marks: {
-    pair: 'Dodawanie: dwa oczka z jednego.',
+    pair: 'Dodawanie: dwa oczka wbite w to samo oczko.',
     number: 'Numer okrążenia, w jego pierwszym oczku.',
     five: 'Co 5. okrążenie: ciemny numer, na zewnątrz gruba linia.',
     startLine: 'Linia początku: tu zaczyna się każde okrążenie.',

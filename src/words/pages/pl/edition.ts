@@ -7,9 +7,9 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'dla lewej ręki',
   right: 'dla prawej ręki',
   mirrored:
-    'To wydanie jest dla drugiej ręki niż ta, dla której zrobiono wzór: okrążenia, listy i liczby są te same, a obrazek wychodzi jako lustrzane odbicie. Litery i cyfry byłyby w nim odwrócone; dla nich potrzebny jest wzór zrobiony dla tej ręki.',
+    'To wydanie jest dla innej ręki niż ta, dla której zrobiono wzór: okrążenia, listy i liczby są te same, a obrazek wychodzi jako lustrzane odbicie. Litery i cyfry wyszłyby w nim odwrócone jak w lustrze; dla nich potrzebny jest wzór zrobiony dla tej ręki.',
   fills:
-    'Bez kolorów każdy koralik ma swoją szarość, a gdy koralików jest wiele, także znak obok litery: dwie kreski, cztery kropki albo żaden. Kolor podają nazwy.',
+    'Bez kolorów każdy koralik ma swój odcień szarości, a gdy rodzajów koralików jest wiele, także znak obok litery: dwie kreski, cztery kropki albo nic. Kolor podają nazwy.',
 };
 
 /** What stands for pictures where the booklet is read aloud. */

@@ -8,11 +8,13 @@ interface Span {
   readonly to: number;
 }
 
-/** `1 do 30 oraz 111 do 140`. */
+/** `od 1 do 30 oraz od 111 do 140`. */
 export const runsText = (runs: readonly Span[]): string =>
   runs.length === 0
     ? 'żadne'
-    : runs.map(({ from, to }) => (from === to ? String(from) : `${from} do ${to}`)).join(' oraz ');
+    : runs
+        .map(({ from, to }) => (from === to ? String(from) : `od ${from} do ${to}`))
+        .join(' oraz ');
 
 const kinds = { 'half-round': 'półokrągły', squared: 'prostokątny', oval: 'owalny' };
 const fixings = { sewn: 'przyszywany', glued: 'wklejany' };
@@ -23,12 +25,12 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       // M: bigiel, the clasp frame of a purse.
-      `Bigiel (${kinds[f.kind]}, szerokość ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}): w nim leżą oczka ${runsText(f.runs)} okrążenia ${f.round}, tak samo długo po obu stronach godziny 12.`,
-      `Lewy zawias, patrząc na stronę z koralikami, wypada między oczkami ${f.left.inFrame} i ${f.left.inSeam}, prawy między ${f.right.inFrame} i ${f.right.inSeam}; reszta brzegu jest zszywana z drugim panelem.`,
+      `Bigiel (${kinds[f.kind]}, szerokość ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}). Oczka okrążenia ${f.round}, które w nim leżą: ${runsText(f.runs)}; po obu stronach godziny 12 długość jest ta sama.`,
+      `Gdy patrzy się na stronę z koralikami, lewy zawias wypada między oczkami ${f.left.inFrame} i ${f.left.inSeam}, prawy między ${f.right.inFrame} i ${f.right.inSeam}; resztę brzegu zszywa się z drugim panelem.`,
       f.bare.length === 0
         ? 'Żadne oczko nie zostaje dla niego puste.'
-        : `Puste, czyli przerobione bez koralika, zostają: ${f.bare.map(({ round, runs }) => `w okrążeniu ${round} oczka ${runsText(runs)}`).join('; ')}.`,
+        : `Oczka puste, czyli przerobione bez koralika: ${f.bare.map(({ round, runs }) => `okrążenie ${round} – ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
   word: 'bigiel',
-  mark: 'Brzeg między dwiema kropkami, zawiasami, leży w biglu.',
+  mark: 'Brzeg między dwiema kropkami, czyli zawiasami, leży w biglu.',
 };

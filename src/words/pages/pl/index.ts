@@ -11,8 +11,11 @@ import { stringing } from './stringing.js';
 
 /**
  * Polish. No native crocheter has checked it yet. To be looked at first: półsłupek / oczko ścisłe (M:
- * two names in print, both are given), klin (M), dodawanie (M), przesunięcie (L: how far a stitch sits
- * behind the one below), odcinek (M: one strung thread of several), bigiel (M: clasp frame).
+ * two names in print, both are given; a slip stitch is oczko zamykające throughout, since oczko ścisłe
+ * is in print for that too), klin (M), dodawanie (M), przesunięcie (L: how far a stitch sits behind the
+ * one below), za robótką and przed robótką (M: of the face that the beads lie on), uskok (M: the step of
+ * a spiral), odcinek (M: one strung thread of several), bigiel (M: clasp frame), dopasować (M: to ease
+ * in), O7 (M: short for a round).
  */
 export const pl: PageWords = {
   booklet,

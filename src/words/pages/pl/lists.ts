@@ -14,9 +14,11 @@ export const lists: PageWords['lists'] = {
   decimal: fixed,
   beads,
   stitches,
+  // M: O for okrążenie, where a pattern with more room has okr.
   round: (round) => `O${round}`,
   aside: (thing, which) => `${thing}, ${which}`,
   bare: 'puste',
-  open: 'wolne',
-  openLeft: (n) => `Jeszcze nieustalone (wolne), niewliczone do liczby koralików: ${stitches(n)}.`,
+  open: 'otwarte',
+  openLeft: (n) =>
+    `Jeszcze nieustalone (otwarte), niewliczone do liczby koralików: ${stitches(n)}.`,
 };

@@ -1,47 +1,51 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { form, short } = numbersIn('pl');
+const { many, short } = numbersIn('pl');
 const clockwise = (is: boolean): string =>
   is ? 'zgodnie z ruchem wskazówek zegara' : 'przeciwnie do ruchu wskazówek zegara';
+// M: za robótką / przed robótką, of the face that the beads lie on, as the worker sees it.
+const away = 'za robótką, po stronie odwróconej od osoby szydełkującej';
+const toward = 'przed robótką, po stronie zwróconej do osoby szydełkującej';
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (wedges) =>
-    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko i przerobić w nie ${wedges} ${form(wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, z koralikiem w każdym, które ma literę. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić koniec nici 15 do 20 cm do wszycia.`,
+    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko i przerobić w nie ${many(wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, z koralikiem w każdym, które ma literę. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić 15–20 cm końca nici do ukrycia w robótce.`,
   stitch: (f) =>
     [
       // M: two names are in print for the same stitch.
-      'Oczko: półsłupek, w niektórych książkach zwany oczkiem ścisłym, z koralikiem w każdym.',
+      'Oczko to tutaj półsłupek (psł.), w niektórych książkach zwany oczkiem ścisłym; nie mylić z oczkiem zamykającym. W każdym jest koralik.',
       f.beadsFace === 'away'
-        ? 'Wbić szydełko i wyciągnąć pętelkę. Przysunąć koralik tuż do robótki, zarzucić nić i przeciągnąć ją przez obie pętelki: koralik układa się na stronie odwróconej od szydełkującej osoby.'
-        : 'Przenieść koralik na swoją stronę, z szydełkiem nad nicią: układa się na stronie zwróconej do szydełkującej osoby.',
+        ? `Wbić szydełko i wyciągnąć pętelkę. Przysunąć koralik tuż do robótki, zarzucić nić na szydełko i przeciągnąć ją przez obie pętelki na szydełku: koralik układa się ${away}.`
+        : `Przenieść koralik na swoją stronę, trzymając szydełko nad nicią: koralik układa się ${toward}.`,
       f.lean === 0.5
-        ? `Wbijać pod obie nitki oczka; każde oczko leży wtedy zwykle mniej więcej pół oczka za tym poniżej (przesunięcie ${short(0.5, 2)}).`
-        : `Ten wzór liczy na przesunięcie ${short(f.lean, 3)} oczka: o tyle każde oczko leży za tym poniżej.`,
+        ? `Wbijać szydełko pod obie nitki oczka; każde oczko pozostaje wtedy zwykle mniej więcej pół oczka w tyle za oczkiem poniżej (przesunięcie ${short(0.5, 2)}).`
+        : `Ten wzór zakłada przesunięcie ${short(f.lean, 3)} oczka: o tyle każde oczko pozostaje w tyle za oczkiem poniżej.`,
       f.measured
-        ? 'Tak zmierzono je na próbce: pracować tym samym szydełkiem, tą samą nicią i tymi samymi koralikami.'
-        : 'Ręce są różne: przed rozpoczęciem zmierzyć przesunięcie na próbce.',
+        ? 'Tyle zmierzono na własnej próbce: pracować tym samym szydełkiem, tą samą nicią i tymi samymi koralikami.'
+        : 'Każdy szydełkuje inaczej: przed rozpoczęciem zmierzyć przesunięcie na próbce.',
       'Nigdy nie odwracać robótki.',
     ].join(' '),
   direction: (f) =>
     [
-      `Ta lista jest dla ${f.hand === 'right' ? 'prawej' : 'lewej'} ręki, z koralikami na stronie ${f.beadsFace === 'away' ? 'odwróconej od' : 'zwróconej do'} szydełkującej osoby.`,
-      `Na stronie z koralikami, którą pokazuje schemat i która jest zewnętrzną stroną portmonetki, praca biegnie ${clockwise(f.clockwise)}.`,
+      `Ta lista jest dla ${f.hand === 'right' ? 'prawej' : 'lewej'} ręki, z koralikami ${f.beadsFace === 'away' ? away : toward}.`,
+      `Na stronie z koralikami, którą pokazuje schemat i która jest zewnętrzną stroną portmonetki, okrążenia biegną ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
-        ? `Podczas szydełkowania widać drugą stronę; tam biegnie ${clockwise(!f.clockwise)}.`
+        ? `Podczas szydełkowania widać drugą stronę; tam biegną ${clockwise(!f.clockwise)}.`
         : 'Podczas szydełkowania widać tę samą stronę.',
-      'Wykonany drugą ręką panel wychodzi jako lustrzane odbicie.',
+      'Panel robiony drugą ręką wychodzi jako lustrzane odbicie.',
     ].join(' '),
   marker:
     'Znacznik: zawiesić znacznik w pierwszym oczku okrążenia i przenosić go wyżej na początku każdego okrążenia.',
+  // "Wbite w", not "przerobione w": the latter could be heard as two made into one.
   increases: (example) =>
-    `Dodawanie: dwie litery w nawiasie kwadratowym, ${example}, to dwa oczka przerobione w jedno i to samo oczko okrążenia poniżej, w kolejności, w jakiej są zapisane. Od okrążenia 2 taka para jest w każdym klinie każdego okrążenia.`,
+    `Dodawanie: dwie litery w nawiasie kwadratowym, ${example}, to dwa oczka wbite w to samo oczko poprzedniego okrążenia, w kolejności, w jakiej są zapisane; oczek przybywa. Od okrążenia 2 jedna taka para jest w każdym klinie każdego okrążenia.`,
   reading:
-    'Czytanie: 3A to trzy oczka z koralikiem A. Część w nawiasie okrągłym, za którą stoi x 3, przerabia się 3 razy. Z przodu stoją oczka i koraliki okrążenia oraz suma koralików przerobionych do jego końca: liczyć, gdy okrążenie jest gotowe.',
+    'Czytanie: 3A to trzy oczka z koralikiem A. Część w nawiasie okrągłym, za którą stoi x 3, przerabia się 3 razy. Przy każdym okrążeniu podano liczbę jego oczek i koralików oraz sumę koralików przerobionych do jego końca: liczyć, gdy okrążenie jest gotowe.',
   bare: '2 puste to dwa oczka bez koralika.',
   spiral:
-    'Okrążenia biegną dalej jako spirala i nie są zamykane. Po ostatnim oczku ostatniego okrążenia przerobić dwa lub trzy oczka ścisłe zamykające, żeby wygładzić stopień; nie mają koralika i nie są liczone. Uciąć nić na 20 cm i przeciągnąć przez ostatnią pętelkę.',
+    'Okrążenia biegną spiralą i nie są zamykane. Po ostatnim oczku ostatniego okrążenia przerobić dwa lub trzy oczka zamykające, żeby wygładzić uskok; nie mają one koralików i się ich nie liczy. Uciąć nić, zostawiając 20 cm, i przeciągnąć ją przez ostatnią pętelkę.',
   joined:
-    'Każde okrążenie zamknąć oczkiem ścisłym zamykającym w jego pierwsze oczko i zrobić jedno oczko łańcuszka, żeby przejść wyżej. Pierwsze oczko następnego okrążenia przerabia się w to samo pierwsze oczko. Oczka zamykające i oczka łańcuszka do przejścia nie mają koralika i nie są liczone. Na końcu uciąć nić na 20 cm i przeciągnąć przez ostatnią pętelkę.',
+    'Każde okrążenie zamknąć oczkiem zamykającym wbitym w jego pierwsze oczko i zrobić jedno oczko łańcuszka, żeby przejść wyżej. Pierwsze oczko następnego okrążenia wbija się w to samo pierwsze oczko. Oczka zamykające i oczka łańcuszka do przejścia nie mają koralików i się ich nie liczy. Na końcu uciąć nić, zostawiając 20 cm, i przeciągnąć ją przez ostatnią pętelkę.',
 };

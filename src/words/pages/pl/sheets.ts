@@ -5,17 +5,17 @@ type Booklet = PageWords['booklet'];
 export const enlarged: Booklet['enlarged'] = {
   part: 'Schemat powiększony',
   sheet: (f) => `arkusz ${f.sheet} z ${f.sheets}`,
-  how: 'Plan pokazuje, gdzie leży ten arkusz. To, co jest za kropkowaną linią, jest też na sąsiednim arkuszu; trójkąt podaje jego numer. Litery są objaśnione pod całym schematem i w materiałach.',
+  how: 'Plan pokazuje, gdzie leży ten arkusz. To, co jest za kropkowaną linią, jest też na sąsiednim arkuszu; trójkąt podaje jego numer. Litery są objaśnione na całym schemacie i w materiałach.',
 };
 
 export const wedgeChart: Booklet['wedgeChart'] = {
   part: 'Schemat klina',
   alike: (f) =>
-    `Wszystkie kliny (${f.wedges}) są jednakowe, a to jeden z nich: każdy rząd przerobić w jego okrążeniu ${f.wedges} razy.`,
+    `Każdy z ${f.wedges} klinów jest taki sam, a to jeden z nich: każdy rząd przerobić w jego okrążeniu ${f.wedges} razy.`,
   how: (f) =>
     f.direction === 1
-      ? 'Strona z koralikami, brzeg u góry. Rząd 1 to szpic, na środku panelu. Każdy rząd czytać od lewej do prawej. Czarny trójkąt na dwóch oczkach wskazuje oczko poniżej, w które przerabia się oba.'
-      : 'Strona z koralikami, brzeg u góry. Rząd 1 to szpic, na środku panelu. Każdy rząd czytać od prawej do lewej. Czarny trójkąt na dwóch oczkach wskazuje oczko poniżej, w które przerabia się oba.',
+      ? 'Strona z koralikami, brzeg u góry. Rząd 1 to szpic, na środku panelu. Każdy rząd czytać od lewej do prawej. Czarny trójkąt na dwóch oczkach wskazuje oczko poniżej, w które wbija się oba.'
+      : 'Strona z koralikami, brzeg u góry. Rząd 1 to szpic, na środku panelu. Każdy rząd czytać od prawej do lewej. Czarny trójkąt na dwóch oczkach wskazuje oczko poniżej, w które wbija się oba.',
 };
 
 export const level: Booklet['level'] = {

@@ -5,8 +5,9 @@ import { numbersIn } from '../numbers.js';
 const { count, fixed, many, short } = numbersIn('pl');
 const { tenths, metres, cm } = amountsIn('pl');
 const range = (f: readonly [number, number], digits: number): string =>
-  `${short(f[0], digits)} do ${short(f[1], digits)}`;
+  `${short(f[0], digits)}–${short(f[1], digits)}`;
 const kinds = { 'half-round': 'półokrągły', squared: 'prostokątny', oval: 'owalny' };
+const kindsOfMany = { 'half-round': 'półokrągłe', squared: 'prostokątne', oval: 'owalne' };
 const fixings = { sewn: 'do przyszycia', glued: 'do wklejenia' };
 
 /** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
@@ -15,9 +16,9 @@ export const shopping: PageWords['shopping'] = {
     f.percent === 0
       ? 'Bez zapasu: koraliki pęknięte i źle uformowane nie są wliczone.'
       : f.batch
-        ? `Zapas wynosi ${short(f.percent, 2)} %, co najmniej 30 koralików każdego rodzaju, liczony raz dla wszystkich portmonetek.`
-        : `Zapas wynosi ${short(f.percent, 2)} %, co najmniej 30 koralików każdego rodzaju.`,
-  noBeads: 'Żadne koraliki nie są jeszcze ustalone.',
+        ? `Zapas wynosi ${short(f.percent, 2)}%, co najmniej 30 koralików każdego rodzaju, liczony raz dla wszystkich portmonetek.`
+        : `Zapas wynosi ${short(f.percent, 2)}%, co najmniej 30 koralików każdego rodzaju.`,
+  noBeads: 'Nie ustalono jeszcze żadnych koralików.',
   crochetThread: (f) =>
     [
       `${f.name ?? 'Nić do szydełkowania'}: ${metres(f.mm)}`,
@@ -30,29 +31,29 @@ export const shopping: PageWords['shopping'] = {
       `${many(f.stitches, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} po ${short(f.perStitchMm, 1)} mm: ${tenths(f.netMm / 1000)} m`,
       ...(f.reservePercent === 0
         ? []
-        : [`zapas ${short(f.reservePercent, 1)} %: jeszcze ${tenths(f.reserveMm / 1000)} m`]),
+        : [`zapas ${short(f.reservePercent, 1)}%: jeszcze ${tenths(f.reserveMm / 1000)} m`]),
       `${many(f.tails, { one: 'koniec', few: 'końce', many: 'końców', other: 'końca' })} nici po ${short(f.tailMm / 10, 1)} cm: jeszcze ${tenths(f.tailsMm / 1000)} m`,
     ].join('; ')}.`,
   lengths: (f) =>
     f.lengths === 1
       ? `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m, w jednym odcinku.`
-      : `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m; liczba odcinków: ${count(f.lengths)}.`,
+      : `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m, w ${count(f.lengths)} odcinkach.`,
   thickness: (f) =>
-    `Przez otwór koralika ${f.size}, zwykle ${short(f.holeMm, 2)} mm, przechodzi nić do ${short(f.singleMostMm, 2)} mm; złożona przy uchu igły do ${short(f.doubledMostMm, 2)} mm (około ${short(f.doubledMostTex, 0)} tex).`,
+    `Przez otwór koralika ${f.size}, zwykle ${short(f.holeMm, 2)} mm, przechodzi nić o grubości do ${short(f.singleMostMm, 2)} mm; złożona przy uchu igły do ${short(f.doubledMostMm, 2)} mm (około ${short(f.doubledMostTex, 0)} tex).`,
   thicknessGiven: (f) => {
     const start = `Nić ma grubość ${short(f.diameterMm, 2)} mm, otwór koralika ${f.size} zwykle ${short(f.holeMm, 2)} mm:`;
     if (!f.single) return `${start} ZA GRUBA. Wziąć cieńszą nić lub większe koraliki.`;
     return f.doubled
       ? `${start} przechodzi, także złożona przy uchu igły.`
-      : `${start} przechodzi pojedyncza, ale nie złożona przy uchu igły. Nawlekać usztywnionym końcem nici albo przez pętlę z cieńszej nici.`;
+      : `${start} pojedyncza przechodzi, ale złożona przy uchu igły już nie. Nawlekać usztywnionym końcem nici albo przez pętlę z cieńszej nici.`;
   },
   sewingThread: (f) =>
-    `Mocna nić do szycia, nylonowa lub poliestrowa, 70 do 135 tex albo 2 do 6 nitek: ${metres(f.mm)}`,
+    `Mocna nić do szycia, nylonowa lub poliestrowa, 70–135 tex albo złożona z 2–6 nitek: ${metres(f.mm)}`,
   cord: (f) => `Klej do bigla i sznurek papierowy do wypełnienia jego rowka: ${cm(f.mm)}`,
   hook: (f) =>
     f.range === undefined
       ? 'Szydełko: takie, jakiego wymaga próbka'
-      : `Szydełko, ${range(f.range, 2)} mm, na ${f.size ?? 'te koraliki'}: decyduje próbka`,
+      : `Szydełko ${range(f.range, 2)} mm do ${f.size === undefined ? 'tych koralików' : `koralików ${f.size}`}: decyduje próbka`,
   needle: (f) =>
     f.range === undefined
       ? 'Igła do koralików, która przez nie przechodzi'
@@ -67,19 +68,19 @@ export const shopping: PageWords['shopping'] = {
         ? `szerokość ${short(f.widthMm, 1)} mm`
         : `szerokość około ${short(f.widthMm, 0)} mm (może być ${range(f.range, 0)} mm)`;
     return [
-      f.pieces === 1 ? 'Bigiel' : `Bigle, sztuk: ${count(f.pieces)}`,
-      ...(f.kind === undefined ? [] : [kinds[f.kind]]),
+      f.pieces === 1 ? 'Bigiel' : `Bigle (${count(f.pieces)} szt.)`,
+      ...(f.kind === undefined ? [] : [(f.pieces === 1 ? kinds : kindsOfMany)[f.kind]]),
       ...(f.fixing ? [fixings[f.fixing]] : []),
       wide,
     ].join(', ');
   },
   lining: (f) =>
-    `Tkanina na podszewkę, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'część', few: 'części', many: 'części', other: 'części' })} po ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, razem z zapasem ${short(f.allowanceMm, 1)} mm`,
+    `Tkanina na podszewkę, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'kawałek', few: 'kawałki', many: 'kawałków', other: 'kawałka' })} po ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, razem z zapasem na szew ${short(f.allowanceMm, 1)} mm`,
   braid: (f) => `Tasiemka do zakrycia szwu przy biglu od środka, według uznania: ${cm(f.mm)}`,
   care: [
-    'Każdy koralik to mała część, którą dziecko poniżej trzech lat może się udławić: koraliki, igły i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',
-    'Rozbijanie złego koralika: okulary ochronne, na koralik szmatka. Igły i szydełka policzyć przed i po.',
-    'Ciepłem zabezpieczać tylko końce syntetyczne i nigdy w pobliżu kleju z rozpuszczalnikiem; przy klejeniu wietrzyć.',
+    'Każdy koralik to mała część, którą dziecko w wieku poniżej trzech lat może się udławić: koraliki, igły i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',
+    'Rozbijanie niewłaściwego koralika: założyć okulary ochronne, na koralik położyć szmatkę. Igły i szydełka policzyć przed pracą i po niej.',
+    'Ciepłem zabezpieczać tylko końce nici syntetycznych i nigdy w pobliżu kleju z rozpuszczalnikiem; przy klejeniu wietrzyć.',
     'Metalowe bigle mogą zawierać nikiel. Co pół godziny dać odpocząć oczom i rękom; przestać, gdy coś boli.',
     'To zwykłe ostrzeżenia, nie porada prawna: kto sprzedaje, niech sprawdzi przepisy u siebie i u kupujących.',
   ],
