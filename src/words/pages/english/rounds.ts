@@ -37,7 +37,7 @@ export const rounds = ({ language, anticlockwise, stitch, centre }: English) => 
     increases: (example: string) =>
       `Increases: two letters in square brackets, ${example}, are two stitches worked into one and the same stitch of the round below, in the order in which they are written. There is one such pair in every wedge of every round after the first.`,
     reading:
-      'Reading: 3A is three stitches with bead A. A part in round brackets with x 3 behind it is worked 3 times. In front stand the stitches and beads of the round, and the total of beads worked up to its end: count when a round is done.',
+      'Reading: 3A is three stitches with bead A. A part in round brackets with x 3 behind it is worked 3 times. With each round stand its stitches and beads, and the total of beads worked up to its end: count when a round is done.',
     bare: '2 bare is two stitches without a bead.',
     spiral:
       'The rounds run on as a spiral and are not joined. After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted. Cut the thread 20 cm long and draw it through the last loop.',
