@@ -38,7 +38,7 @@ function layOut(
   const below = 3 + legend.heightMm + 3.5 + notes.heightMm;
   const space = {
     left: marginMm,
-    top: marginMm + headingMm + 1.5,
+    top: marginMm + headingMm(sheet) + 1.5,
     right: widthMm - marginMm,
     bottom: heightMm - marginMm - below,
   };

@@ -1,12 +1,18 @@
 import { acrossMm } from '../geometry/edge.js';
+import { sides } from '../../words/pages/pairs.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Surface } from './surface.js';
 import { drawText, mmPerPoint, shortened } from './text.js';
 
-/** Space a heading takes from the top margin. */
-export const headingMm = 16.5;
+/** From one line on the shape to the next. */
+const stepMm = 4.4;
 
-/** Title and two lines on the shape; what is too long for the page ends in an ellipsis. */
+/** Space a heading takes from the top margin: two lines on the shape for each language. */
+export function headingMm({ words, geometry }: PanelSheet): number {
+  return 16.5 + 2 * stepMm * (sides(words.chart.workLine(geometry.shape)).length - 1);
+}
+
+/** Title and lines on the shape; what is too long for the page ends in an ellipsis. */
 export function drawHeading(
   surface: Surface,
   sheet: PanelSheet,
@@ -26,12 +32,16 @@ export function drawHeading(
       acrossMm: acrossMm(shape),
     }),
     words.chart.workLine(shape),
-  ];
+  ].map(sides);
+  const languages = Math.max(...lines.map((line) => line.length));
+  const said = Array.from({ length: languages }, (_, side) =>
+    lines.map((line) => line[side] ?? line[0]),
+  );
   const big = { face: fonts.bold, sizeMm: 16 * mmPerPoint };
   const small = { face: fonts.regular, sizeMm: 9.5 * mmPerPoint };
   const { left, top, widthMm } = place;
   drawText(surface, shortened(title, big, widthMm), big, left, top + 4.6);
-  lines.forEach((line, n) => {
-    drawText(surface, shortened(line, small, widthMm), small, left, top + 10.2 + 4.4 * n);
+  said.flat().forEach((line, n) => {
+    drawText(surface, shortened(line, small, widthMm), small, left, top + 10.2 + stepMm * n);
   });
 }

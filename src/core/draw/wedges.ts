@@ -46,7 +46,7 @@ function layOut(sheet: PanelSheet, howLines: number, legendMm: number): Layout {
   const blockMm = aboveMm + rounds * cellMm + betweenMm;
   const bottomOf = (page: number) => (page + 1) * paper.heightMm - marginMm;
   let page = 0;
-  let y = marginMm + headingMm + howLines * lineMm + 4;
+  let y = marginMm + headingMm(sheet) + howLines * lineMm + 4;
   const fits = (height: number) => {
     if (y + height <= bottomOf(page) + betweenMm) return;
     page++;
@@ -99,7 +99,7 @@ export function wedgesSvg(sheet: PanelSheet): string {
   });
   drawHeading(surface, sheet, kinds, title, { left: marginMm, top: marginMm, widthMm: inner });
   lines.forEach((line, n) => {
-    drawText(surface, line, note, marginMm, marginMm + headingMm + 3.4 + n * lineMm);
+    drawText(surface, line, note, marginMm, marginMm + headingMm(sheet) + 3.4 + n * lineMm);
   });
   for (let page = 0; page < layout.pages; page++) {
     const text = words.chart.pageOf({ page: page + 1, pages: layout.pages });
