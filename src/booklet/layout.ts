@@ -1,13 +1,13 @@
 import type { PrintPaper } from '../core/draw/print-sheet.js';
 import type { PanelSheet } from '../core/draw/sheet.js';
 import type { Surface } from '../core/draw/surface.js';
-import { drawText, shortened, textWidth } from '../core/draw/text.js';
 import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import { forOtherHand } from '../core/pattern/other-hand.js';
 import { oneLine } from '../core/texts/lines.js';
 import { flat, plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
+import { drawFoot } from './foot.js';
 import type { FlowPage } from './flow.js';
 import { lookOf } from './look.js';
 import type { Look } from './look.js';
@@ -15,7 +15,7 @@ import { addBefore } from './parts/before.js';
 import { addChart } from './parts/chart.js';
 import { addCover } from './parts/cover.js';
 import { addCautions, addLast } from './parts/ending.js';
-import { editionNames, greysOf } from './parts/facts.js';
+import { greysOf } from './parts/facts.js';
 import type { BookletFacts } from './parts/facts.js';
 import { addMakingUp } from './parts/making-up.js';
 import { addMaterials } from './parts/materials.js';
@@ -69,7 +69,8 @@ function asSaid(facts: BookletFacts): BookletFacts {
   const { pattern, words } = facts;
   const { front, back } = words.booklet.panelNames;
   const ours: Record<string, string> = { front, back };
-  const said = (name: string) => plain(oneLine(name));
+  // Marks that turn the order of letters round are no letters, and a title in a window obeys them.
+  const said = (name: string) => plain(oneLine(name)).replace(/\p{Bidi_Control}/gu, '');
   return {
     ...facts,
     pattern: {
@@ -101,27 +102,4 @@ function sheetOf(facts: BookletFacts, panel: number): PanelSheet {
   const geometry = panelGeometry(pattern.shape, { startDegrees });
   const footprints = panelFootprints(geometry);
   return { pattern, panel, geometry, footprints, words, fonts, greys: greysOf(facts) };
-}
-
-/** Title, part, panel and length on the left, the page number on the right. */
-function drawFoot(
-  surface: Surface,
-  facts: BookletFacts,
-  { foot: style }: Look,
-  { where, ruled }: FlowPage,
-  number: string,
-): void {
-  const { pattern, fonts } = facts;
-  const [left, right] = [20, surface.widthMm - 20];
-  const y = surface.heightMm - 7.5;
-  if (ruled) {
-    const rule = y - 4.2;
-    surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
-  }
-  const room = right - left - textWidth(number, style) - 6;
-  const said = [where, ...editionNames(facts)].map(flat).join('  ·  ');
-  const rest = shortened(`  ·  ${said}`, style, 0.85 * room);
-  const title = shortened(pattern.title, style, room - textWidth(rest, style));
-  drawText(surface, `${title}${rest}`, style, left, y);
-  drawText(surface, number, { ...style, face: fonts.bold }, right, y, 'end');
 }

@@ -1,0 +1,63 @@
+import type { Surface } from '../core/draw/surface.js';
+import { drawText, shortened, textWidth } from '../core/draw/text.js';
+import type { TextStyle } from '../core/draw/text.js';
+import { flat, isPaired, sides } from '../words/pages/pairs.js';
+import type { FlowPage } from './flow.js';
+import { lineMm } from './look.js';
+import type { Look } from './look.js';
+import { editionNames } from './parts/facts.js';
+import type { BookletFacts } from './parts/facts.js';
+
+const dot = '  ·  ';
+
+/**
+ * Title, part, panel, length and edition on the left, the page number on the right. Two languages
+ * stand below one another where one line cannot hold them.
+ */
+export function drawFoot(
+  surface: Surface,
+  facts: BookletFacts,
+  { foot: style }: Look,
+  { where, ruled }: FlowPage,
+  number: string,
+): void {
+  const { pattern, fonts } = facts;
+  const [left, right] = [20, surface.widthMm - 20];
+  const bold = { ...style, face: fonts.bold };
+  const room = right - left - textWidth(number, bold) - 6;
+  const { title } = pattern;
+  const edition = editionNames(facts);
+  // Pictures reach farther down than running text: below them is one line's room.
+  const whole = [title, ...[where, ...edition].map(flat)].join(dot);
+  const two = ruled && isPaired(where) && textWidth(whole, style) > room;
+  const lines = two
+    ? sides(where).map((side, n) => fitted(title, side, onSideOf(edition, n), style, room))
+    : [fitted(title, flat(where), edition.map(flat), style, room)];
+  const last = surface.heightMm - 7.5;
+  const first = last - (lines.length - 1) * lineMm(style);
+  if (ruled) {
+    const rule = first - 0.76 * style.sizeMm - 1.8;
+    surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
+  }
+  lines.forEach((line, n) => drawText(surface, line, style, left, first + n * lineMm(style)));
+  drawText(surface, number, bold, right, last, 'end');
+}
+
+const onSideOf = (names: readonly string[], side: number): string[] =>
+  names.map((name) => sides(name)[side] ?? name);
+
+/** What fits on a line: first the edition goes, which the cover names too, then the title's end. */
+function fitted(
+  title: string,
+  where: string,
+  edition: readonly string[],
+  style: TextStyle,
+  room: number,
+): string {
+  for (let names = edition.length; names > 0; names--) {
+    const line = [title, where, ...edition.slice(0, names)].join(dot);
+    if (textWidth(line, style) <= room) return line;
+  }
+  const rest = shortened(`${dot}${where}`, style, 0.85 * room);
+  return `${shortened(title, style, room - textWidth(rest, style))}${rest}`;
+}
