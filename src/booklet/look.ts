@@ -76,7 +76,9 @@ export const lineMm = ({ sizeMm }: TextStyle): number => 1.34 * sizeMm;
  */
 export function linesOf(text: string, style: TextStyle, widthMm: number): string[] {
   return sides(text).flatMap((side) => {
-    const whole = unparted(side.replace(/[\p{Cc}\s]+/gu, ' ').trim());
+    const spaced = side.replace(/[\p{Cc}\s]+/gu, ' ').trim();
+    // After a full-width stop the next sentence needs no space.
+    const whole = unparted(spaced.replace(/(?<=[。！？]) /gu, ''));
     const parts = unbroken(whole, style).flatMap((part) => pieces(part, style, widthMm));
     return setInLines(parts, style, widthMm);
   });

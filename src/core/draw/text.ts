@@ -62,7 +62,10 @@ export function shortened(text: string, style: TextStyle, widthMm: number): stri
 
 /** The same text, in which no line ends between a number and its unit. */
 export function unparted(text: string): string {
-  return text.replace(/(\d) (mm|cm|in|g|m|мм|см|г|м|%)(?![\p{L}\d])/gu, '$1\u00a0$2');
+  return text.replace(
+    /(\d) (mm|cm|in|g|m|tex|мм|см|г|м|текс|%)(?![\p{Script=Latin}\p{Script=Cyrillic}\d])/gu,
+    '$1\u00a0$2',
+  );
 }
 
 /** A text in the parts that stay whole on a line, the spaces between them at their ends. */
