@@ -90,7 +90,7 @@ export const booklet = (english: English) => {
       totalGrams: (f: { total: number; grams: number }) =>
         `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
       tickOne:
-        'In each line from the left. Tick a box when its line is on the thread, and count at every total.',
+        'String each line from the left. Tick a box when its line is on the thread, and count at every total.',
       weigh:
         'The grams beside a total are those of the beads strung so far: weigh the thread before you begin and take its weight away. The scales must show tenths of a gram; beads of one jar differ, so that the count decides.',
       tick: 'Down the left column first, then the right one; in each line from the left. Tick a box when its line is on the thread, and count at every total.',

@@ -37,7 +37,7 @@ export const shopping = ({ language }: English) => {
       doubledMostMm: number;
       doubledMostTex: number;
     }) =>
-      `Through the hole of ${f.size}, usually ${short(f.holeMm, 2)} mm, goes a thread of up to ${short(f.singleMostMm, 2)} mm; folded at a needle's eye up to ${short(f.doubledMostMm, 2)} mm (about ${short(f.doubledMostTex, 0)} tex).`,
+      `Through the hole of ${f.size}, usually ${short(f.holeMm, 2)} mm, goes a thread of up to ${short(f.singleMostMm, 2)} mm; folded at a needle’s eye up to ${short(f.doubledMostMm, 2)} mm (about ${short(f.doubledMostTex, 0)} tex).`,
     thicknessGiven: (f: {
       size: string;
       holeMm: number;
@@ -48,8 +48,8 @@ export const shopping = ({ language }: English) => {
       const start = `Your thread is ${short(f.diameterMm, 2)} mm thick, the hole of ${f.size} usually ${short(f.holeMm, 2)} mm:`;
       if (!f.single) return `${start} TOO THICK. Take a thinner thread or larger beads.`;
       return f.doubled
-        ? `${start} it fits, also folded at a needle's eye.`
-        : `${start} it fits singly, but not folded at a needle's eye. String with a stiffened thread end, or over a loop of thinner thread.`;
+        ? `${start} it fits, also folded at a needle’s eye.`
+        : `${start} it fits singly, but not folded at a needle’s eye. String with a stiffened thread end, or over a loop of thinner thread.`;
     },
     sewingThread: (f: { mm: number }) =>
       `Strong sewing thread, nylon or polyester of 70 to 135 tex or 2 to 6 strands: ${metres(f.mm)}`,
