@@ -10,7 +10,8 @@ import type { PanelSheet } from './sheet.js';
 import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
 import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
 import { mmPerPoint, textWidth } from './text.js';
-import { sheetsNeeded, tiled } from './tiles.js';
+import { contains, sheetsNeeded, tiled } from './tiles.js';
+import type { Tile } from './tiles.js';
 
 /** The chart of a panel, enlarged over as many sheets as it takes, each overlapping the next. */
 export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string): ChartSheet[] {
@@ -66,6 +67,10 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     ...markBoxes(marks, markWords),
   ]);
   const kinds = cellKinds(sheet);
+  const [startBox, directionBox] = markBoxes(marks, markWords);
+  /** A mark is drawn where it is whole; cut off, only if no sheet shows it whole. */
+  const shows = (tile: Tile, mark: Box) =>
+    contains(tile.box, mark) || !tiling.tiles.some((other) => contains(other.box, mark));
 
   const around: Surround = {
     page,
@@ -93,7 +98,10 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
       drawInWindow(surface) {
         drawPanel(surface, sheet, kinds, view, cellMm, window);
         if (frameMark) drawFrameMark(surface, sheet, view, frameMark, label);
-        drawMarks(surface, sheet, view, marks, label);
+        drawMarks(surface, sheet, view, marks, label, {
+          startWord: shows(tile, startBox),
+          direction: shows(tile, directionBox),
+        });
         drawOverlaps(surface, tiling, tile, window);
       },
     };

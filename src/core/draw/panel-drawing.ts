@@ -160,6 +160,7 @@ export function drawMarks(
   { centreX, centreY }: PanelView,
   marks: Marks,
   label: { face: PanelSheet['fonts']['bold']; sizeMm: number },
+  shown = { startWord: true, direction: true },
 ): void {
   const { chart } = sheet.words;
   const onPage = (line: Polyline) =>
@@ -170,8 +171,9 @@ export function drawMarks(
   };
   surface.beginGroup('start', chart.groups.start);
   surface.fillPath([onPage(marks.triangle)], { fill: black });
-  word(chart.start, marks.startWord);
+  if (shown.startWord) word(chart.start, marks.startWord);
   surface.endGroup();
+  if (!shown.direction) return;
   surface.beginGroup('direction', chart.groups.direction);
   surface.strokePath([onPage(marks.arrow)], { stroke: black, widthMm: 0.9 });
   surface.fillPath([onPage(marks.arrowHead)], { fill: black });

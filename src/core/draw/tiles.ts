@@ -35,7 +35,7 @@ export function tiled(
       const box = { left, top, right: left + sheet.widthMm, bottom: top + sheet.heightMm };
       const whole = new Set<number>();
       things.forEach((thing, n) => {
-        if (holds(box, thing)) whole.add(n);
+        if (contains(box, thing)) whole.add(n);
       });
       return { row, column, box, whole };
     }),
@@ -70,7 +70,8 @@ export function beside({ tiles }: Tiling, tile: Tile, down: number, across: numb
   return tiles.find((one) => one.row === tile.row + down && one.column === tile.column + across);
 }
 
-const holds = (box: Box, one: Box): boolean =>
+/** Whether one box lies in another, whole. */
+export const contains = (box: Box, one: Box): boolean =>
   one.left >= box.left - 1e-9 &&
   one.right <= box.right + 1e-9 &&
   one.top >= box.top - 1e-9 &&
