@@ -1,4 +1,4 @@
-import { drawText, mmPerPoint } from '../../core/draw/text.js';
+import { drawText, mmPerPoint, textWidth } from '../../core/draw/text.js';
 import type { TextStyle } from '../../core/draw/text.js';
 import { acrossMm } from '../../core/geometry/edge.js';
 import { panelGeometry } from '../../core/geometry/panel.js';
@@ -19,6 +19,9 @@ export function levelText(pattern: Pattern, { booklet }: Words): string {
   return booklet.level[projectLevel(pattern)];
 }
 
+/** The worked panels on a cover are at least this large, where smaller lettering makes it so. */
+const leastRadiusMm = 30;
+
 /** Title, the worked panels, size and author. */
 export function addCover(flow: Flow, facts: BookletFacts): void {
   const { pattern, words, fonts, author } = facts;
@@ -36,7 +39,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
   const title = linesOf(pattern.title, style, flow.wide);
   const counts = [...beadCounts(pattern).values()];
   const { shape } = pattern;
-  const below = [
+  const said = [
     say.size({ acrossMm: acrossMm(shape) }),
     pattern.swatch ? say.sizeFrom.swatch : say.sizeFrom.model,
     levelText(pattern, words),
@@ -49,7 +52,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
     ...editionNames(facts),
   ].flatMap((text) =>
     sides(text).map((one, side, all) => ({
-      lines: linesOf(one, look.body, flow.wide),
+      text: one,
       language: all.length === 1 ? undefined : flow.languages[side],
     })),
   );
@@ -74,19 +77,41 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
     return top + lines.length * lineMm(one);
   };
   flow.page(whereOf(facts, say.parts.cover), undefined, say.parts.cover);
-  let top = centred([say.kind], { ...look.body, ink: accent }, 24);
+  const kindStyle = { ...look.body, ink: accent };
+  const kind = textWidth(say.kind, kindStyle) <= flow.wide ? [flat(say.kind)] : undefined;
+  let top = centred(kind ?? linesOf(say.kind, kindStyle, flow.wide), kindStyle, 24);
   top = centred(title, style, top + 2, { type: 'H1' }) + 4;
-  const belowMm =
-    below.flatMap(({ lines }) => lines).length * lineMm(look.body) + by.length * lineMm(name) + 10;
-  const bottom = look.bottom - belowMm;
   const many = pattern.panels.length;
   const gap = 8;
   const columnMm = (flow.wide - gap * (many - 1)) / many;
-  const names = pattern.panels.map(({ name }) =>
-    many === 1 ? [] : linesOf(name, look.body, columnMm),
-  );
-  const namesMm = Math.max(...names.map((lines) => lines.length)) * lineMm(look.body) + 2;
-  const radius = Math.min(columnMm, bottom - top - namesMm - 4) / 2;
+  const laid = (share: number) => {
+    const style = { ...look.body, sizeMm: share * look.body.sizeMm };
+    const below = said.map(({ text, language }) => ({
+      lines: linesOf(text, style, flow.wide),
+      language,
+    }));
+    const belowMm =
+      below.flatMap(({ lines }) => lines).length * lineMm(style) + by.length * lineMm(name) + 10;
+    const bottom = look.bottom - belowMm;
+    const names = pattern.panels.map(({ name }) =>
+      many === 1 ? [] : linesOf(name, style, columnMm),
+    );
+    const namesMm = Math.max(...names.map((lines) => lines.length)) * lineMm(style) + 2;
+    const radius = Math.min(columnMm, bottom - top - namesMm - 4) / 2;
+    return { style, below, bottom, names, namesMm, radius };
+  };
+  // Two languages in large print would leave the picture no room.
+  const layouts = [1, 0.85, 0.7].map(laid);
+  const {
+    style: text,
+    below,
+    bottom,
+    names,
+    namesMm,
+    radius,
+  } = layouts.find((one) => one.radius >= leastRadiusMm) ?? layouts.at(-1)!;
+  const nameMm = Math.max(...names.flat().map((line) => textWidth(line, text)), 0);
+  const stepMm = Math.max(2 * radius, nameMm) + gap;
   const y = (top + bottom - namesMm) / 2;
   pattern.panels.forEach((panel, n) => {
     const geometry = panelGeometry(shape, { startDegrees: panel.startDegrees });
@@ -95,7 +120,7 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
     const hexes = new Map(
       pattern.beads.map(({ letter, hex }) => [letter, greys?.get(letter)?.hex ?? hex]),
     );
-    const x = middle + (n - (many - 1) / 2) * (2 * radius + gap);
+    const x = middle + (n - (many - 1) / 2) * stepMm;
     const alt = flat(say.alt.panel({ panel: panel.name }));
     flow.draw(
       (surface) => {
@@ -104,9 +129,9 @@ export function addCover(flow: Flow, facts: BookletFacts): void {
       },
       flow.section.add('Figure', { alt }),
     );
-    centred(names[n], look.body, y + radius + 2, { x });
+    centred(names[n], text, y + radius + 2, { x });
   });
   top = bottom + 2;
-  for (const { lines, language } of below) top = centred(lines, look.body, top, { language });
+  for (const { lines, language } of below) top = centred(lines, text, top, { language });
   centred(by, name, top + 4);
 }
