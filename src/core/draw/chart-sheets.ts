@@ -68,6 +68,7 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
   ]);
   const kinds = cellKinds(sheet);
   const [startBox, directionBox] = markBoxes(marks, markWords);
+  const frameBox = frameMark && boxOfWord(frameMark.word, wordSize(words.frame.word));
   /** A mark is drawn where it is whole; cut off, only if no sheet shows it whole. */
   const shows = (tile: Tile, mark: Box) =>
     contains(tile.box, mark) || !tiling.tiles.some((other) => contains(other.box, mark));
@@ -97,7 +98,8 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
       draw: (surface) => drawSurround(surface, around, tile, window),
       drawInWindow(surface) {
         drawPanel(surface, sheet, kinds, view, cellMm, window);
-        if (frameMark) drawFrameMark(surface, sheet, view, frameMark, label);
+        const named = !frameBox || shows(tile, frameBox);
+        if (frameMark) drawFrameMark(surface, sheet, view, frameMark, label, named);
         drawMarks(surface, sheet, view, marks, label, {
           startWord: shows(tile, startBox),
           direction: shows(tile, directionBox),
@@ -109,6 +111,15 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
 }
 
 const mostBeadMm = ({ leastBeadMm }: SheetPage): number => 1.75 * leastBeadMm;
+
+function boxOfWord({ x, y }: { x: number; y: number }, { widthMm, heightMm }: WordSize): Box {
+  return {
+    left: x - widthMm / 2,
+    top: y - heightMm / 2,
+    right: x + widthMm / 2,
+    bottom: y + heightMm / 2,
+  };
+}
 
 /** Start mark, arrow and their words: no sheet that shows one whole is left out for nothing. */
 function markBoxes(marks: Marks, words: { start: WordSize; direction: WordSize }): Box[] {
@@ -122,17 +133,11 @@ function markBoxes(marks: Marks, words: { start: WordSize; direction: WordSize }
       bottom: Math.max(...ys),
     };
   };
-  const ofWord = ({ x, y }: { x: number; y: number }, { widthMm, heightMm }: WordSize): Box => ({
-    left: x - widthMm / 2,
-    top: y - heightMm / 2,
-    right: x + widthMm / 2,
-    bottom: y + heightMm / 2,
-  });
   return [
-    boxAround(ofPoints(marks.triangle), ofWord(marks.startWord, words.start)),
+    boxAround(ofPoints(marks.triangle), boxOfWord(marks.startWord, words.start)),
     boxAround(
       ofPoints([...marks.arrow, ...marks.arrowHead]),
-      ofWord(marks.directionWord, words.direction),
+      boxOfWord(marks.directionWord, words.direction),
     ),
   ];
 }

@@ -81,13 +81,14 @@ export function drawFrameMark(
   { centreX, centreY }: PanelView,
   mark: FrameMark,
   label: { face: PanelSheet['fonts']['bold']; sizeMm: number },
+  named = true,
 ): void {
   const line = mark.line.map((v, p) => v + (p % 2 === 0 ? centreX : centreY));
   surface.beginGroup('frame', words.frame.group);
   surface.strokePath([line], { stroke: black, widthMm: 0.3 });
   for (const [x, y] of mark.dots) surface.circle(centreX + x, centreY + y, dotMm, { fill: black });
   const baseline = centreY + mark.word.y + label.sizeMm * 0.26;
-  drawText(surface, words.frame.word, label, centreX + mark.word.x, baseline, 'middle');
+  if (named) drawText(surface, words.frame.word, label, centreX + mark.word.x, baseline, 'middle');
   surface.endGroup();
 }
 
