@@ -7,7 +7,7 @@ import { marksAt } from './panel-view.js';
 import type { Box, Marks, WordSize } from './panel-view.js';
 import { cellKinds } from './sheet.js';
 import type { PanelSheet } from './sheet.js';
-import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
+import { drawOverlaps, drawSurround, mostSheets, sheetWindow } from './sheet-surround.js';
 import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
 import { mmPerPoint, textWidth } from './text.js';
 import { contains, sheetsNeeded, tiled } from './tiles.js';
@@ -20,7 +20,9 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
   const { direction } = geometry;
   const said = words.booklet.enlarged;
   const notes = [words.chart.faceNote({ hand, beadsFace, direction }), said.how];
-  const window = sheetWindow(page, notes, fonts);
+  const titleOf = (one: number, sheets: number) =>
+    words.lists.aside(heading, said.sheet({ sheet: one, sheets }));
+  const window = sheetWindow(page, titleOf(mostSheets, mostSheets), notes, fonts);
   const size = { widthMm: window.right - window.left, heightMm: window.bottom - window.top };
   const label = { face: fonts.bold, sizeMm: page.textPoints * mmPerPoint };
   const wordSize = (text: string) => ({
@@ -78,10 +80,7 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     fonts,
     tiling,
     notes,
-    title: ({ number: one }) => {
-      const which = said.sheet({ sheet: one, sheets: tiling.tiles.length });
-      return words.lists.aside(heading, which);
-    },
+    title: ({ number }) => titleOf(number, tiling.tiles.length),
     outlines: [mapOutline(geometry, scale)],
   };
   return tiling.tiles.map((tile) => {

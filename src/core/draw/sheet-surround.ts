@@ -40,16 +40,25 @@ export interface Surround {
   readonly outlines: readonly ArrayLike<number>[];
 }
 
+/** As long as a number of sheets may be when a title is given room. */
+export const mostSheets = 99;
+
 const marginMm = 12;
 const mapMm = 30;
 const topMm = 10;
 
-/** The part of a page through which a sheet shows its drawing. */
-export function sheetWindow(page: SheetPage, notes: readonly string[], fonts: Fonts): Box {
+/** The part of a page through which a sheet shows its drawing, below the longest of its titles. */
+export function sheetWindow(
+  page: SheetPage,
+  title: string,
+  notes: readonly string[],
+  fonts: Fonts,
+): Box {
   const style = noteStyle(page, fonts);
   const lines = notes.flatMap((note) => wrapped(note, style, textMm(page))).length;
-  // The title may take two lines.
-  const textHigh = 2 * 1.28 * titleStyle(page, fonts).sizeMm + 1 + 1.28 * style.sizeMm * lines;
+  const big = titleStyle(page, fonts);
+  const titleLines = Math.max(2, wrapped(title, big, textMm(page)).length);
+  const textHigh = 1.28 * (titleLines * big.sizeMm + lines * style.sizeMm) + 1;
   return {
     left: marginMm,
     top: topMm + Math.max(mapMm, textHigh) + 6.5,

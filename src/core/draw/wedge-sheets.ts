@@ -1,4 +1,4 @@
-import { drawOverlaps, drawSurround, sheetWindow } from './sheet-surround.js';
+import { drawOverlaps, drawSurround, mostSheets, sheetWindow } from './sheet-surround.js';
 import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
 import { cellKinds } from './sheet.js';
 import type { PanelSheet } from './sheet.js';
@@ -27,7 +27,9 @@ export function wedgeSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     say.wedgeChart.how({ direction }),
     words.chart.workerNote({ beadsFace, direction }),
   ];
-  const window = sheetWindow(page, notes, fonts);
+  const titleOf = (number: number, sheets: number) =>
+    words.lists.aside(heading, say.enlarged.sheet({ sheet: number, sheets }));
+  const window = sheetWindow(page, titleOf(mostSheets, mostSheets), notes, fonts);
   const room = { widthMm: window.right - window.left, heightMm: window.bottom - window.top };
   const { side, above } = triangleAround;
   const whole = Math.min(
@@ -52,12 +54,7 @@ export function wedgeSheets(sheet: PanelSheet, page: SheetPage, heading: string)
     tiling,
     notes,
     title: ({ number }) =>
-      tiling.tiles.length === 1
-        ? heading
-        : words.lists.aside(
-            heading,
-            say.enlarged.sheet({ sheet: number, sheets: tiling.tiles.length }),
-          ),
+      tiling.tiles.length === 1 ? heading : titleOf(number, tiling.tiles.length),
     outlines: [[-wide / 2, 0, wide / 2, 0, cellMm / 2, wide, -cellMm / 2, wide]],
   };
   return tiling.tiles.map((tile) => ({
