@@ -5,7 +5,7 @@ import { panelFootprints } from '../core/geometry/footprints.js';
 import { panelGeometry } from '../core/geometry/panel.js';
 import { forOtherHand } from '../core/pattern/other-hand.js';
 import { oneLine } from '../core/texts/lines.js';
-import { flat, plain } from '../words/pages/pairs.js';
+import { flat, onSide, plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import { drawFoot } from './foot.js';
 import type { FlowPage } from './flow.js';
@@ -75,7 +75,8 @@ function asSaid(facts: BookletFacts): BookletFacts {
     ...facts,
     pattern: {
       ...pattern,
-      title: said(pattern.title),
+      // A title of spaces is none.
+      title: said(pattern.title).trim() || onSide(words.booklet.kind, 0),
       panels: pattern.panels.map((panel) => ({
         ...panel,
         name: ours[panel.name] ?? said(panel.name),

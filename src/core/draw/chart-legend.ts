@@ -1,4 +1,5 @@
 import { drawCellMarks } from './grey-fills.js';
+import { onSide } from '../../words/pages/pairs.js';
 import type { CellKind, PanelSheet } from './sheet.js';
 import type { Surface } from './surface.js';
 import { drawText, mmPerPoint, shortened, textWidth } from './text.js';
@@ -51,7 +52,8 @@ export function legendOf(sheet: PanelSheet, kinds: readonly CellKind[], widthMm:
     const room = columnMm - patch.widthMm - 2 - textWidth(amount, bold) - 2.5;
     if (!kind.bead) {
       const said = kind.mark === '.' ? words.chart.bare : words.chart.undecided;
-      drawText(surface, shortened(said, name, room), name, from, baseline);
+      const one = textWidth(said, name) > room ? onSide(said, 0) : said;
+      drawText(surface, shortened(one, name, room), name, from, baseline);
       return;
     }
     const same = kind.bead.id === kind.bead.name;

@@ -10,7 +10,7 @@ import type { PanelSheet } from './sheet.js';
 import { drawOverlaps, drawSurround, mostSheets, sheetWindow } from './sheet-surround.js';
 import type { ChartSheet, SheetPage, Surround } from './sheet-surround.js';
 import { mmPerPoint, textWidth } from './text.js';
-import { contains, sheetsNeeded, tiled } from './tiles.js';
+import { mostShared, contains, sheetsNeeded, tiled } from './tiles.js';
 import type { Tile } from './tiles.js';
 
 /** The chart of a panel, enlarged over as many sheets as it takes, each overlapping the next. */
@@ -57,11 +57,22 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
       sheets: sheetsNeeded(box, size, overlapMm),
     };
   }
-  // As large as the same number of sheets allows.
-  let layout = laid(page.leastBeadMm);
-  for (let larger = 1.3; larger > 1.001; larger = 1 + (larger - 1) / 2) {
-    const tried = laid(Math.min(layout.cellMm * larger, mostBeadMm(page)));
-    if (tried.sheets <= layout.sheets) layout = tried;
+  type Laid = ReturnType<typeof laid>;
+  /** As large as the same number of sheets allows. */
+  function grown(least: Laid): Laid {
+    let most = least;
+    for (let larger = 1.3; larger > 1.001; larger = 1 + (larger - 1) / 2) {
+      const tried = laid(Math.min(most.cellMm * larger, mostBeadMm(page)));
+      if (tried.sheets <= most.sheets) most = tried;
+    }
+    return most;
+  }
+  let layout = grown(laid(page.leastBeadMm));
+  // Sheets that are nearly alike help nobody: rather a few more, with larger beads.
+  while (mostShared(layout.box, size, layout.overlapMm) > mostAlike) {
+    const larger = 1.1 * layout.cellMm;
+    if (larger > mostBeadMm(page)) break;
+    layout = grown(laid(larger));
   }
   const { scale, cellMm, marks, frameMark, box, overlapMm } = layout;
   const tiling = tiled(box, size, overlapMm, [
@@ -109,6 +120,8 @@ export function chartSheets(sheet: PanelSheet, page: SheetPage, heading: string)
   });
 }
 
+/** Share of a sheet that its neighbour may show too. */
+const mostAlike = 0.5;
 const mostBeadMm = ({ leastBeadMm }: SheetPage): number => 1.75 * leastBeadMm;
 
 function boxOfWord({ x, y }: { x: number; y: number }, { widthMm, heightMm }: WordSize): Box {

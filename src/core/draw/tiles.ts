@@ -53,6 +53,22 @@ export function tiled(
   return { tiles, overlapMm };
 }
 
+/** How much of a sheet its neighbour shows too, at most, 0 to 1; 0 where there is one sheet only. */
+export function mostShared(
+  drawing: Box,
+  sheet: { widthMm: number; heightMm: number },
+  overlapMm: number,
+): number {
+  const shared = (length: number, sheetMm: number): number => {
+    const many = howMany(length, sheetMm, overlapMm);
+    return many === 1 ? 0 : 1 - (length - sheetMm) / (many - 1) / sheetMm;
+  };
+  return Math.max(
+    shared(drawing.right - drawing.left, sheet.widthMm),
+    shared(drawing.bottom - drawing.top, sheet.heightMm),
+  );
+}
+
 /** How many sheets of one size lie beside and above one another to show a whole drawing. */
 export function sheetsNeeded(
   drawing: Box,
