@@ -9,6 +9,7 @@ import type { Io } from './io.js';
 import { languageOption } from './language-option.js';
 import { option, shown } from './option-makers.js';
 import { printOptions, refusePrintContradictions } from './output-options.js';
+import { Progress } from './progress.js';
 import { title } from './values.js';
 import { writeFileGuarded } from './write-file.js';
 
@@ -104,7 +105,9 @@ async function writeBooklet(
   const { makeBooklet } = await import('./make-booklet.js');
   const fonts = await ownFonts(font);
   const wish = { paper, languages: language, fonts, author, licence, date, edition };
-  const { bytes, pages } = await makeBooklet(pattern, wish);
+  const progress = new Progress(io.progress, options.quiet === true || options.json === true);
+  progress.say(words.cli.steps.booklet);
+  const { bytes, pages } = await makeBooklet(pattern, wish).finally(() => progress.clear());
   await writeFileGuarded(output, bytes, writing, io);
   if (options.quiet) return;
   if (!options.json) return io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);

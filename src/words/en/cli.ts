@@ -20,7 +20,7 @@ export const cli = {
   0    done
   1    a fault of this program
   2    wrong use: an option or a combination of options
-  3    unusable input: picture, palette, pattern, rounds, swatch or frame
+  3    unusable input: picture, palette, pattern, rounds, swatch, frame or font
   4    a panel that cannot be made
   5    output that cannot be written
   130  interrupted`,
