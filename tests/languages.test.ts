@@ -5,7 +5,7 @@ import { lookOf } from '../src/booklet/look.js';
 import { beadColumns } from '../src/booklet/parts/bead-table.js';
 import { roundColumns } from '../src/booklet/parts/rounds.js';
 import { roomIn } from '../src/booklet/table.js';
-import { textWidth } from '../src/core/draw/text.js';
+import { textWidth, unparted } from '../src/core/draw/text.js';
 import type { Edition } from '../src/booklet/parts/facts.js';
 import type { Frame, Pattern } from '../src/core/pattern/schema.js';
 import { bareMark, undecidedMark } from '../src/core/pattern/schema.js';
@@ -252,4 +252,12 @@ test('numbers are grouped and marked as each language does (CLDR)', () => {
   expect(of('pl')).toBe('1470|12\u00a0810|3,40');
   expect(of('es')).toBe('1470|12.810|3,40');
   expect(of('ja')).toBe('1,470|12,810|3.40');
+});
+
+/** French printers' usage of two-part marks and guillemets (from memory, unchecked). */
+test('no line begins with a French mark or ends with an opening guillemet', () => {
+  expect(unparted('fil : 2 m ; « dos » !')).toBe(
+    'fil\u00a0: 2\u00a0m\u00a0; «\u00a0dos\u00a0»\u00a0!',
+  );
+  expect(unparted('thread: 2 (two); done')).toBe('thread: 2 (two); done');
 });

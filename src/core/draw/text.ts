@@ -60,12 +60,14 @@ export function shortened(text: string, style: TextStyle, widthMm: number): stri
   return '';
 }
 
-/** The same text, in which no line ends between a number and its unit. */
+/** The same text, in which no line ends between a number and its unit, or before French marks. */
 export function unparted(text: string): string {
-  return text.replace(
-    /(\d) (mm|cm|in|g|m|tex|мм|см|г|м|текс|%)(?![\p{Script=Latin}\p{Script=Cyrillic}\d])/gu,
-    '$1\u00a0$2',
-  );
+  return text
+    .replace(
+      /(\d) (mm|cm|in|g|m|tex|мм|см|г|м|текс|%)(?![\p{Script=Latin}\p{Script=Cyrillic}\d])/gu,
+      '$1\u00a0$2',
+    )
+    .replace(/ (?=[:;!?»])|(?<=«) /g, '\u00a0');
 }
 
 /** A text in the parts that stay whole on a line, the spaces between them at their ends. */

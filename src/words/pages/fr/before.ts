@@ -7,7 +7,7 @@ const { fixed } = numbersIn('fr');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Crocheter d’abord un échantillon',
   swatchText: (f) =>
-    `Crocheter 10 tours de ${f.wedges} secteurs d’une seule couleur avec ses propres perles, fil et crochet. Poser à plat. Ce modèle compte sur des mailles de ${fixed(f.widthMm, 2)} mm de large et des tours de ${fixed(f.heightMm, 2)} mm de haut : après 5 tours l’échantillon mesure environ ${fixed(f.fiveMm, 0)} mm de large, après 10 tours environ ${fixed(f.tenMm, 0)} mm. S’il est plus grand, prendre un crochet plus fin ; s’il est plus petit, un plus gros. S’il se creuse, les mailles sont trop étroites pour leur hauteur ; s’il ondule, elles sont trop larges.`,
+    `Crocheter 10 tours de ${f.wedges} secteurs, d’une seule couleur, avec les perles, le fil et le crochet que l’on va utiliser. Poser l’échantillon à plat. Ce modèle suppose des mailles de ${fixed(f.widthMm, 2)} mm de large et des tours de ${fixed(f.heightMm, 2)} mm de haut : après 5 tours l’échantillon mesure environ ${fixed(f.fiveMm, 0)} mm de large, après 10 tours environ ${fixed(f.tenMm, 0)} mm. S’il est plus grand, prendre un crochet plus fin ; s’il est plus petit, un plus gros. S’il se creuse en coupe, les mailles sont trop étroites pour leur hauteur ; s’il ondule, elles sont trop larges.`,
   hand: 'Quelle main, et quelle face',
   start: 'Comment commencer et continuer',
   read: 'Comment lire la liste des tours',
@@ -26,5 +26,5 @@ export const before: PageWords['booklet']['before'] = {
     ['mc, ml', 'maille coulée ; maille en l’air'],
   ],
   smallChart: (f) =>
-    `La grille a tant de mailles que ses lettres sont petites sur ce papier. La lire agrandie à l’écran, ou faire imprimer cette page en ${f.paper}. La liste des tours dit la même chose en mots.`,
+    `La grille a tant de mailles que ses lettres sont petites sur ce papier. La lire agrandie à l’écran, ou faire imprimer cette page sur papier ${f.paper}. La liste des tours dit la même chose en mots.`,
 };

@@ -16,8 +16,8 @@ export const booklet: PageWords['booklet'] = {
   size: (f) =>
     `Environ ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} po) de large une fois fini`,
   sizeFrom: {
-    swatch: 'd’après l’échantillon',
-    model: 'une estimation, tant qu’un échantillon n’est pas crocheté',
+    swatch: 'd’après un échantillon de l’auteur',
+    model: 'une estimation, tant que l’on n’a pas crocheté d’échantillon',
   },
   amounts: (f) =>
     [
@@ -54,19 +54,19 @@ export const booklet: PageWords['booklet'] = {
       bead: 'Perle',
       name: 'Nom',
       id: 'Code',
-      charted: (panels) => (panels === 1 ? 'Un côté' : 'Deux côtés'),
+      charted: (panels) => (panels === 1 ? 'Sur la grille' : 'Deux grilles'),
       reserve: 'À avoir, avec réserve',
-      grams: 'Poids en g',
+      grams: 'Poids (g)',
     },
     total: 'Toutes les perles',
     unknownGrams: '–',
     onePanel:
-      'La grille est un panneau. Un porte-monnaie en a deux : les nombres avec réserve sont pour un devant et un dos pareils.',
+      'La grille montre un panneau. Un porte-monnaie en a deux : les nombres avec réserve sont pour un devant et un dos identiques.',
     twoPanels: 'Un porte-monnaie a deux panneaux, et ce modèle a les deux.',
     thread: 'Fil',
     estimate:
-      'Le fil d’une maille varie d’une main à l’autre : marquer un mètre, le crocheter, compter les mailles, et corriger ce chiffre avant d’acheter.',
-    ownFigure: 'Le fil d’une maille est le chiffre propre de qui a fait le modèle.',
+      'La longueur de fil d’une maille varie d’une main à l’autre : marquer un mètre de fil, le crocheter, compter les mailles, et corriger ce chiffre avant d’acheter.',
+    ownFigure: 'La longueur de fil d’une maille est un chiffre de l’auteur du modèle.',
     tools: 'Outils, fermoir, doublure',
   },
 
@@ -74,7 +74,7 @@ export const booklet: PageWords['booklet'] = {
 
   rounds: {
     round: 'Tour',
-    work: 'Crocheter',
+    work: 'À crocheter',
     stitches: 'Mailles',
     beads: 'Perles',
     total: 'Total perles',
@@ -89,19 +89,18 @@ export const booklet: PageWords['booklet'] = {
     total: (total) => `total ${lists.number(total)}`,
     totalGrams: (f) => `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
-      'Les grammes à côté d’un total sont ceux des perles enfilées jusque-là : peser le fil avant de commencer et retirer son poids. La balance doit montrer les dixièmes de gramme ; les perles d’un même pot diffèrent, c’est donc le compte qui décide.',
+      'Les grammes à côté d’un total sont ceux des perles enfilées jusque-là : peser le fil avant de commencer et déduire son poids. La balance doit indiquer les dixièmes de gramme ; les perles d’un même pot varient, c’est donc le compte qui décide.',
     tickOne:
-      'Dans chaque ligne, à partir de la gauche. Cocher une case quand sa ligne est sur le fil, et compter à chaque total.',
+      'Enfiler chaque ligne à partir de la gauche. Cocher une case quand sa ligne est sur le fil, et compter à chaque total.',
     tick: 'D’abord la colonne de gauche de haut en bas, puis celle de droite ; dans chaque ligne à partir de la gauche. Cocher une case quand sa ligne est sur le fil, et compter à chaque total.',
     weight: (f) =>
-      `${lists.beads(f.beads)} en tout ; enfilées, elles pèsent environ ${fixed(f.grams, 1)} g sans le fil et mesurent environ ${fixed(f.metres, 2)} m. Les crocheter prend environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
+      `${lists.beads(f.beads)} en tout ; enfilées, elles pèsent environ ${fixed(f.grams, 1)} g sans le fil et mesurent environ ${fixed(f.metres, 2)} m. Pour les crocheter, il faut environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
     noWeight: (f) =>
-      `${lists.beads(f.beads)} en tout, environ ${fixed(f.metres, 2)} m une fois enfilées. Les crocheter prend environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
+      `${lists.beads(f.beads)} en tout, environ ${fixed(f.metres, 2)} m une fois enfilées. Pour les crocheter, il faut environ ${fixed(f.threadM, 1)} m de fil, bouts et réserve compris.`,
     rounds: (f) =>
       f.first === f.last ? `Pour le tour ${f.first}.` : `Pour les tours ${f.first} à ${f.last}.`,
-    first:
-      'La première perle de cette liste passe la première sur le fil et se crochète la dernière.',
-    nothing: 'Aucune perle n’est encore décidée, il n’y a donc rien à enfiler.',
+    first: 'La première perle de cette liste s’enfile la première et se crochète la dernière.',
+    nothing: 'Aucune perle n’est encore choisie, il n’y a donc rien à enfiler.',
   },
 
   making,
@@ -117,7 +116,7 @@ export const booklet: PageWords['booklet'] = {
     date: 'Date de cette édition',
     licence: 'Licence',
     noLicence:
-      'Aucune n’est indiquée. Demander à l’auteur avant de transmettre le modèle ou de vendre ce qu’on en fait.',
+      'Aucune n’est indiquée. Demander à l’auteur avant de transmettre le modèle ou de vendre ce que l’on en fait.',
     version: 'Version',
     versionText: (f) => `Fait avec Rondure ${f.program}, format de modèle ${f.format}`,
     figures: 'Les chiffres',
@@ -125,6 +124,6 @@ export const booklet: PageWords['booklet'] = {
       'Les nombres de perles sont exacts. Grammes, longueurs de fil, tailles et outils sont des estimations d’après le modèle et des chiffres habituels ; ce qui n’a pas de source publiée est dit « pratique courante » ou « de mémoire » à sa place.',
     read: 'Pour le lire à haute voix',
     readText:
-      'Toutes les listes de ce livret sont du texte que l’on peut chercher, copier et faire lire à haute voix. Chaque perle a une lettre, si bien qu’aucune couleur n’a besoin d’être distinguée.',
+      'Toutes les listes de ce livret sont du texte que l’on peut chercher, copier et faire lire à haute voix. Chaque perle a une lettre, il n’est donc jamais nécessaire de distinguer les couleurs.',
   },
 };

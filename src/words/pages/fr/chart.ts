@@ -7,7 +7,9 @@ const clockwise = (direction: 1 | -1): string =>
     ? 'dans le sens des aiguilles d’une montre'
     : 'dans le sens inverse des aiguilles d’une montre';
 const face = (beadsFace: 'away' | 'toward'): string =>
-  beadsFace === 'away' ? 'perles sur la face opposée à soi' : 'perles sur la face vers soi';
+  beadsFace === 'away'
+    ? 'perles derrière, sur la face opposée à soi'
+    : 'perles devant, sur la face tournée vers soi';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'main droite' : 'main gauche');
 
 /** What stands on charts. */
@@ -35,29 +37,29 @@ export const chart: PageWords['chart'] = {
         last: 'augmentation dans la dernière maille du secteur',
       }[f.increase],
       // L: décalage, how far a stitch sits behind the one below.
-      `décalage ${short(f.lean, 3)} maille`,
+      `décalage de ${short(f.lean, 3)} maille`,
       f.construction === 'spiral' ? 'en spirale' : 'tours fermés',
     ].join('  ·  '),
   start: 'début',
   direction: 'sens du travail',
   faceNote: (f) =>
-    `Voici la face des perles, l’extérieur du porte-monnaie. Le travail y tourne ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
+    `Voici la face des perles, l’extérieur du porte-monnaie. Ici, le travail tourne ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
     f.beadsFace === 'away'
-      ? `En crochetant on voit l’autre face, où le travail tourne ${clockwise(f.direction === 1 ? -1 : 1)}.`
-      : 'En crochetant on voit cette même face, car les perles sont vers soi.',
+      ? `En crochetant, on voit l’autre face, où le travail tourne ${clockwise(f.direction === 1 ? -1 : 1)}.`
+      : 'En crochetant, on voit cette même face, car les perles sont tournées vers soi.',
   construction: {
-    spiral: 'Spirale : chaque tour passe au suivant sans être fermé.',
+    spiral: 'Spirale : chaque tour s’enchaîne au suivant, sans être fermé.',
     joined: 'Tours fermés : chaque tour est fermé par une maille coulée, qui n’est pas dessinée.',
   },
   marks: {
-    pair: 'Augmentation : deux mailles dans la même.',
+    pair: 'Augmentation : deux mailles piquées dans la même.',
     number: 'Numéro du tour, dans sa première maille.',
-    five: 'Tous les 5 tours : numéro sombre, trait épais à l’extérieur.',
+    five: 'Tous les 5 tours : numéro foncé, trait épais à l’extérieur.',
     startLine: 'Ligne de début : chaque tour y commence.',
   },
   bare: 'Maille nue, sans perle',
-  undecided: 'Pas encore décidée',
+  undecided: 'Perle à choisir',
   wedge: (f) => `Secteur ${f.wedge}`,
   wedgeWay: (f) =>
     f.direction === 1

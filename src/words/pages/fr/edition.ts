@@ -7,9 +7,9 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'pour la main gauche',
   right: 'pour la main droite',
   mirrored:
-    'Cette édition est pour l’autre main que celle pour laquelle le modèle a été fait : tours, listes et nombres sont les mêmes, et l’image devient son image en miroir. Lettres et chiffres y seraient inversés ; il leur faut un modèle fait pour cette main.',
+    'Cette édition est pour la main opposée à celle pour laquelle le modèle a été fait : tours, listes et nombres sont les mêmes, et l’image sort inversée, comme dans un miroir. Des lettres et des chiffres dans l’image seraient inversés ; il leur faut un modèle fait pour cette main.',
   fills:
-    'Sans couleurs, chaque perle a un gris et, quand elles sont nombreuses, aussi une marque à côté de sa lettre : deux traits, quatre points ou rien. Les noms disent la couleur.',
+    'Sans couleurs, chaque perle a un gris et, quand il y a beaucoup de sortes de perles, aussi une marque à côté de sa lettre : deux traits, quatre points ou rien. Les noms disent la couleur.',
 };
 
 /** What stands for pictures where the booklet is read aloud. */

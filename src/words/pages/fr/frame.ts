@@ -14,7 +14,7 @@ export const runsText = (runs: readonly Span[]): string =>
     ? 'aucune'
     : runs.map(({ from, to }) => (from === to ? String(from) : `${from} à ${to}`)).join(' et ');
 
-const kinds = { 'half-round': 'demi-rond', squared: 'carré', oval: 'ovale' };
+const kinds = { 'half-round': 'demi-rond', squared: 'rectangulaire', oval: 'ovale' };
 const fixings = { sewn: 'cousu', glued: 'collé' };
 
 /** Which stitches lie in the frame. */
@@ -22,10 +22,10 @@ export const frame: PageWords['frame'] = {
   kinds,
   paragraph: (f) =>
     [
-      `Fermoir (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm de large, ${fixings[f.fixing]}) : y prennent place, au tour ${f.round}, les mailles ${runsText(f.runs)}, sur la même longueur des deux côtés de 12 heures.`,
+      `Fermoir (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm de large, ${fixings[f.fixing]}) : les mailles ${runsText(f.runs)} du tour ${f.round} s’y placent, sur la même longueur de part et d’autre de 12 heures.`,
       `La charnière gauche, vue sur la face des perles, vient entre les mailles ${f.left.inFrame} et ${f.left.inSeam}, la droite entre ${f.right.inFrame} et ${f.right.inSeam} ; le reste du bord est cousu à l’autre panneau.`,
       f.bare.length === 0
-        ? 'Aucune maille n’est laissée nue pour lui.'
+        ? 'Aucune maille n’est laissée nue pour le fermoir.'
         : `Sont laissées nues, crochetées sans perle : ${f.bare.map(({ round, runs }) => `au tour ${round} les mailles ${runsText(runs)}`).join(' ; ')}.`,
     ].join(' '),
   word: 'fermoir',

@@ -14,31 +14,31 @@ export const lining: PageWords['lining'] = {
       ? `À l’endroit le plus large : ligne de coupe ${tenth(f.cutMm)} mm, ligne de couture ${tenth(f.seamMm)} mm (marge de ${short(f.allowanceMm, 1)} mm tout autour, sans réduction).`
       : `À l’endroit le plus large : ligne de coupe ${tenth(f.cutMm)} mm, ligne de couture ${tenth(f.seamMm)} mm (marge de ${short(f.allowanceMm, 1)} mm tout autour, ${short(f.easeMm, 1)} mm de moins que le panneau).`,
   estimated: (f) =>
-    `ESTIMATION : ${tenth(f.modelMm)} mm est la taille du panneau d’après le calcul, non d’après la règle. Mesurer le panneau fini à l’endroit le plus large, bords des perles compris, et couper d’autant plus grand ou plus petit.`,
+    `ESTIMATION : ${tenth(f.modelMm)} mm est la taille du panneau d’après le calcul, et non mesurée à la règle. Mesurer le panneau fini à l’endroit le plus large, bords des perles compris, et couper d’autant plus grand ou plus petit.`,
   cutTwo:
-    'Couper 2 fois (une pour chaque panneau) : cette face dessus sur l’envers du tissu, la flèche dans le droit-fil. Trait plein : couper. Tirets : coudre.',
+    'Couper 2 fois (une pièce par panneau) : cette face vers le haut, sur l’envers du tissu, la flèche dans le droit-fil. Trait plein : couper. Tirets : coudre.',
   cutOne:
-    'Couper 1 fois pour ce panneau ; l’autre panneau a sa propre feuille. Cette face dessus sur l’envers du tissu, la flèche dans le droit-fil. Trait plein : couper. Tirets : coudre.',
+    'Couper 1 fois pour ce panneau ; l’autre panneau a sa propre feuille. Cette face vers le haut, sur l’envers du tissu, la flèche dans le droit-fil. Trait plein : couper. Tirets : coudre.',
   sew: (f) =>
     f.gapMm > 0
-      ? `Endroit contre endroit, coudre d’un repère de charnière à l’autre en passant par le bas, et laisser ${short(f.gapMm, 1)} mm ouverts entre les deux petits traits pour retourner.`
+      ? `Endroit contre endroit, coudre d’un repère de charnière à l’autre en passant par le bas, et laisser ${short(f.gapMm, 1)} mm ouverts entre les deux petits traits pour pouvoir retourner la doublure.`
       : 'Endroit contre endroit, coudre d’un repère de charnière à l’autre en passant par le bas.',
   hinges: (f) =>
     ({
-      asked: `Repères de charnière (points) : ${percent(f.share)} du bord est dans le fermoir, comme indiqué.`,
+      asked: `Repères de charnière (points) : ${percent(f.share)} du bord est dans le fermoir, selon la valeur donnée.`,
       frame: `Repères de charnière (points) : ${Math.round(100 * f.share)} % du bord est dans le fermoir, d’après le fermoir du modèle.`,
-      usual: `Repères de charnière (points) : une estimation, ${percent(f.share)} du bord dans le fermoir (pratique courante, sans source) : marquer où finit le fermoir que l’on a.`,
+      usual: `Repères de charnière (points) : une estimation, ${percent(f.share)} du bord dans le fermoir (pratique courante, sans source) : marquer l’endroit où finit le vrai fermoir.`,
     })[f.from],
   spiral:
     'La marche de la spirale au bord est laissée de côté : le contour est l’anneau fermé à mi-hauteur de la marche.',
   print:
     'Imprimer à 100 %, sans mise à l’échelle. Mesurer les deux carrés : si l’un est faux de plus de 0,5 mm, ne pas couper.',
   caution:
-    'Attention : compter épingles et aiguilles avant et après, et les garder, ainsi que ciseaux et perles, loin des petits enfants. N’arrêter les bords à la flamme que sur du tissu synthétique, jamais près de la colle ; aérer en collant. Là où l’on habite ou vend, les règles locales passent d’abord.',
+    'Attention : compter épingles et aiguilles avant et après, et les garder, ainsi que ciseaux et perles, hors de portée des jeunes enfants. N’arrêter à la flamme les bords effilochés que sur du tissu synthétique, jamais près de la colle ; aérer la pièce quand on colle. Les règles du lieu où l’on habite ou vend passent avant tout.',
   sheets: (f) =>
     f.rows * f.columns === 1
       ? 'La pièce est sur la feuille suivante.'
-      : `La pièce est sur les ${f.rows * f.columns} feuilles suivantes, ${f.rows} en hauteur et ${f.columns} en largeur. Elles se chevauchent : de deux voisines, couper l’une le long de la ligne pointillée, la poser sur l’autre croix sur croix, et les coller au ruban adhésif.`,
+      : `La pièce est sur les ${f.rows * f.columns} feuilles suivantes, ${f.rows} en hauteur et ${f.columns} en largeur. Elles se chevauchent : de deux feuilles voisines, couper l’une le long de la ligne pointillée, la poser sur l’autre, croix sur croix, et les coller au ruban adhésif.`,
   sheet: (f) =>
     f.rows * f.columns === 1
       ? 'La pièce'

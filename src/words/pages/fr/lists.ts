@@ -15,9 +15,9 @@ export const lists: PageWords['lists'] = {
   round: (round) => `T${round}`,
   aside: (thing, which) => `${thing}, ${which}`,
   bare: 'nue',
-  open: 'libre',
+  open: 'à choisir',
   openLeft: (n) =>
     n === 1
-      ? '1 maille n’est pas encore décidée (libre) et n’est pas dans les nombres de perles.'
-      : `${stitches(n)} ne sont pas encore décidées (libres) et ne sont pas dans les nombres de perles.`,
+      ? 'Pour 1 maille, la perle n’est pas encore choisie (à choisir) ; elle n’est pas dans les nombres de perles.'
+      : `Pour ${stitches(n)}, la perle n’est pas encore choisie (à choisir) ; elles ne sont pas dans les nombres de perles.`,
 };

@@ -6,28 +6,28 @@ const { count, fixed, many, short } = numbersIn('fr');
 const { tenths, metres, cm } = amountsIn('fr');
 const range = (f: readonly [number, number], digits: number): string =>
   `${short(f[0], digits)} à ${short(f[1], digits)}`;
-const kinds = { 'half-round': 'demi-rond', squared: 'carré', oval: 'ovale' };
+const kinds = { 'half-round': 'demi-rond', squared: 'rectangulaire', oval: 'ovale' };
 const fixings = { sewn: 'à coudre', glued: 'à coller' };
 
 /** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
 export const shopping: PageWords['shopping'] = {
   beadReserveSaid: (f) =>
     f.percent === 0
-      ? 'Sans réserve : les perles cassées et mal formées ne sont pas comptées.'
+      ? 'Sans réserve : les perles cassées ou mal formées ne sont pas comptées.'
       : f.batch
         ? `La réserve est de ${short(f.percent, 2)} %, au moins 30 perles de chaque sorte, calculée une fois pour tous les porte-monnaie.`
         : `La réserve est de ${short(f.percent, 2)} %, au moins 30 perles de chaque sorte.`,
-  noBeads: 'Aucune perle n’est encore décidée.',
+  noBeads: 'Aucune perle n’est encore choisie.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Fil à crochet'} : ${metres(f.mm)}`,
+      `${f.name ?? 'Fil à crocheter'} : ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`environ ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),
     ].join(', '),
   threadSum: (f) =>
     `${[
-      `${count(f.stitches)} mailles de ${short(f.perStitchMm, 1)} mm prennent ${tenths(f.netMm / 1000)} m`,
+      `${count(f.stitches)} mailles de ${short(f.perStitchMm, 1)} mm demandent ${tenths(f.netMm / 1000)} m`,
       ...(f.reservePercent === 0
         ? []
         : [
@@ -37,17 +37,17 @@ export const shopping: PageWords['shopping'] = {
     ].join(' ; ')}.`,
   lengths: (f) =>
     f.lengths === 1
-      ? `Enfilées, les perles en occupent ${fixed(f.strungMm / 1000, 2)} m, en une longueur.`
+      ? `Enfilées, les perles en occupent ${fixed(f.strungMm / 1000, 2)} m, en une seule longueur.`
       : `Enfilées, les perles en occupent ${fixed(f.strungMm / 1000, 2)} m, en ${count(f.lengths)} longueurs.`,
   thickness: (f) =>
-    `Dans le trou de ${f.size}, d’ordinaire ${short(f.holeMm, 2)} mm, passe un fil de ${short(f.singleMostMm, 2)} mm au plus ; plié au chas de l’aiguille, de ${short(f.doubledMostMm, 2)} mm au plus (environ ${short(f.doubledMostTex, 0)} tex).`,
+    `Dans le trou de ${f.size}, d’ordinaire ${short(f.holeMm, 2)} mm, passe un fil de ${short(f.singleMostMm, 2)} mm au plus ; plié en deux au chas de l’aiguille, de ${short(f.doubledMostMm, 2)} mm au plus (environ ${short(f.doubledMostTex, 0)} tex).`,
   thicknessGiven: (f) => {
     const start = `Le fil a ${short(f.diameterMm, 2)} mm d’épaisseur, le trou de ${f.size} d’ordinaire ${short(f.holeMm, 2)} mm :`;
     if (!f.single)
       return `${start} TROP ÉPAIS. Prendre un fil plus fin ou des perles plus grosses.`;
     return f.doubled
-      ? `${start} il passe, même plié au chas de l’aiguille.`
-      : `${start} il passe simple, mais pas plié au chas de l’aiguille. Enfiler avec un bout de fil raidi, ou par une boucle de fil plus fin.`;
+      ? `${start} il passe, même plié en deux au chas de l’aiguille.`
+      : `${start} il passe en simple, mais pas plié en deux au chas de l’aiguille. Enfiler avec un bout de fil raidi, ou par une boucle de fil plus fin.`;
   },
   sewingThread: (f) =>
     `Fil à coudre solide, nylon ou polyester de 70 à 135 tex ou 2 à 6 brins : ${metres(f.mm)}`,
@@ -55,7 +55,7 @@ export const shopping: PageWords['shopping'] = {
   hook: (f) =>
     f.range === undefined
       ? 'Crochet : selon l’échantillon'
-      : `Crochet, ${range(f.range, 2)} mm pour ${f.size ?? 'ces perles'} : l’échantillon décide`,
+      : `Crochet, ${range(f.range, 2)} mm pour ${f.size ?? 'ces perles'} : c’est l’échantillon qui décide`,
   needle: (f) =>
     f.range === undefined
       ? 'Aiguille à perles qui passe dans les perles'
@@ -68,7 +68,7 @@ export const shopping: PageWords['shopping'] = {
     const wide =
       f.range === undefined
         ? `${short(f.widthMm, 1)} mm de large`
-        : `environ ${short(f.widthMm, 0)} mm de large (${range(f.range, 0)} mm possibles)`;
+        : `environ ${short(f.widthMm, 0)} mm de large (${range(f.range, 0)} mm peuvent convenir)`;
     return [
       f.pieces === 1 ? 'Fermoir à clip' : `${count(f.pieces)} fermoirs à clip`,
       ...(f.kind === undefined ? [] : [kinds[f.kind]]),
@@ -81,10 +81,10 @@ export const shopping: PageWords['shopping'] = {
   braid: (f) =>
     `Galon pour couvrir la couture du fermoir à l’intérieur, si on le souhaite : ${cm(f.mm)}`,
   care: [
-    'Chaque perle est une petite pièce avec laquelle un enfant de moins de trois ans peut s’étouffer : garder perles, aiguilles et porte-monnaie finis loin des petits enfants. Un porte-monnaie n’est pas un jouet.',
-    'Casser une perle de trop : lunettes de protection, un tissu sur la perle. Compter aiguilles et crochets avant et après.',
-    'N’arrêter à la chaleur que des bouts synthétiques, et jamais près d’une colle à solvant ; aérer en collant.',
-    'Les fermoirs en métal peuvent contenir du nickel. Reposer yeux et mains toutes les demi-heures ; arrêter quand quelque chose fait mal.',
+    'Chaque perle est une petite pièce avec laquelle un enfant de moins de trois ans peut s’étouffer : garder perles, aiguilles et porte-monnaie finis hors de portée des jeunes enfants. Un porte-monnaie n’est pas un jouet.',
+    'Pour casser une perle mal placée : lunettes de protection, un tissu sur la perle. Compter aiguilles et crochets avant et après.',
+    'N’arrêter à la chaleur que des bouts synthétiques, et jamais près d’une colle à solvant ; aérer la pièce quand on colle.',
+    'Les fermoirs en métal peuvent contenir du nickel. Reposer yeux et mains toutes les demi-heures ; s’arrêter dès que quelque chose fait mal.',
     'Ce sont les précautions habituelles, pas un conseil juridique : pour vendre, voir les règles de son pays et de celui des acheteurs.',
   ],
 };
