@@ -142,13 +142,15 @@ function chainedFace(chain: readonly Part[], weight: Weight, canAdd: boolean): F
 
   function make(character: string): Glyph {
     const point = character.codePointAt(0) ?? 0;
-    const script = scriptOf(character);
     const code = `U+${point.toString(16).toUpperCase().padStart(4, '0')}`;
     if (!setLetterByLetter(character)) {
-      throw new RondureError('script-unset', { character, code, script });
+      throw new RondureError('script-unset', { character, code, script: scriptOf(character) });
     }
     const from = partWith(character);
-    if (!from) throw new RondureError('glyph-missing', { character, code, script, canAdd });
+    if (!from) {
+      const script = scriptOf(character);
+      throw new RondureError('glyph-missing', { character, code, script, canAdd });
+    }
     const font = from.font(weight);
     const em = font.unitsPerEm;
     const glyph = font.glyphForCodePoint(point);

@@ -66,18 +66,25 @@ const shapedScripts = [
   'Cham',
 ];
 
-const tests = [...plainScripts, ...shapedScripts].map(
-  (name) => [name.replaceAll('_', ' '), new RegExp(`^\\p{Script=${name}}`, 'u')] as const,
-);
-const shaped = new RegExp(`^[${shapedScripts.map((name) => `\\p{Script=${name}}`).join('')}]`, 'u');
+// Made when first asked for: most texts never need them.
+let tests: readonly (readonly [name: string, test: RegExp])[] | undefined;
+let shaped: RegExp | undefined;
+/** Hebrew is the first of the shaped scripts in Unicode's order. */
+const firstShaped = 0x590;
 
 /** The Unicode script of a character, by its English name; undefined where it has none of its own. */
 export function scriptOf(character: string): string | undefined {
+  tests ??= [...plainScripts, ...shapedScripts].map((name) => [
+    name.replaceAll('_', ' '),
+    new RegExp(`^\\p{Script=${name}}`, 'u'),
+  ]);
   return tests.find(([, test]) => test.test(character))?.[0];
 }
 
 /** Whether a character may be set without regard to its neighbours. */
 export function setLetterByLetter(character: string): boolean {
+  if ((character.codePointAt(0) ?? 0) < firstShaped) return true;
+  shaped ??= new RegExp(`^[${shapedScripts.map((name) => `\\p{Script=${name}}`).join('')}]`, 'u');
   return !shaped.test(character);
 }
 
