@@ -63,7 +63,7 @@ export class Flow {
   y = 0;
   private start: PartStart | undefined;
   /** The part of the document that is being set. */
-  private part_ = this.root;
+  private current = this.root;
 
   constructor(
     readonly look: Look,
@@ -78,12 +78,12 @@ export class Flow {
 
   /** The part of the document that text and tables are set in. */
   get section(): StructureNode {
-    return this.part_;
+    return this.current;
   }
 
   /** A page that is drawn: a picture, where `alt` says of what, else words. */
   page(where: string, draw: Draw | undefined, bookmark?: string, alt?: string): void {
-    if (bookmark !== undefined) this.part_ = this.root.add('Sect');
+    if (bookmark !== undefined) this.current = this.root.add('Sect');
     this.pages.push({
       where,
       bookmark: bookmark === undefined ? undefined : { name: bookmark },
@@ -95,7 +95,7 @@ export class Flow {
   /** Begins a part on a page of its own. */
   part(start: PartStart): void {
     this.start = start;
-    this.part_ = this.root.add('Sect');
+    this.current = this.root.add('Sect');
     this.open(start.heading, start.bookmark ?? { name: start.heading });
   }
 
