@@ -4,10 +4,12 @@ import tseslint from 'typescript-eslint';
 
 /** What each layer under src/ may not import, by the part of the path that names it. */
 const outward = {
-  words: ['core', 'node', 'booklet', 'cli', 'web'],
-  core: ['node', 'booklet', 'cli', 'web'],
-  node: ['booklet', 'cli', 'web'],
-  booklet: ['node', 'cli', 'web'],
+  words: ['core', 'node', 'booklet', 'cli', 'worktable'],
+  core: ['node', 'booklet', 'cli', 'worktable'],
+  node: ['booklet', 'cli', 'worktable'],
+  booklet: ['node', 'cli', 'worktable'],
+  worktable: ['node', 'cli'],
+  cli: ['worktable'],
 };
 
 const noNodeInside = [
@@ -15,15 +17,28 @@ const noNodeInside = [
   { group: ['sharp', 'commander', 'pngjs', 'fs', 'path'], message: 'The inner layers are pure.' },
 ];
 
+/** What lies outside the language, in Node or in a browser. */
+const outside = [
+  ...['process', 'Buffer', 'require', '__dirname', '__filename', 'global', 'globalThis'],
+  ...['document', 'window', 'self', 'navigator', 'location', 'localStorage', 'indexedDB'],
+  ...['fetch', 'XMLHttpRequest', 'WebSocket', 'Worker', 'performance', 'crypto'],
+  ...['setTimeout', 'setInterval', 'queueMicrotask', 'requestAnimationFrame'],
+].map((name) => ({ name, message: 'The inner layers are pure.' }));
+
+const unrepeatable = [
+  { object: 'Math', property: 'random', message: 'Results must repeat.' },
+  { object: 'Date', property: 'now', message: 'No clock decides a result.' },
+];
+
 const layerRules = Object.entries(outward).map(([layer, banned]) => ({
-  files: [`src/${layer}/**/*.ts`],
+  files: [`src/${layer}/**/*.ts`, `src/${layer}/**/*.tsx`],
   rules: {
     'no-restricted-imports': [
       'error',
       {
         patterns: [
           { group: banned.map((name) => `**/${name}/**`), message: 'Arrows point inward only.' },
-          ...(layer === 'node' ? [] : noNodeInside),
+          ...(layer === 'node' || layer === 'cli' ? [] : noNodeInside),
         ],
       },
     ],
@@ -35,9 +50,12 @@ export default tseslint.config(
   js.configs.recommended,
   ...tseslint.configs.recommended,
   {
-    files: ['src/**/*.ts', 'tests/**/*.ts'],
+    files: ['src/**/*.ts', 'src/**/*.tsx', 'tests/**/*.ts'],
     languageOptions: {
-      parserOptions: { project: './tsconfig.test.json', tsconfigRootDir: import.meta.dirname },
+      parserOptions: {
+        project: ['./tsconfig.test.json', './tsconfig.page.json'],
+        tsconfigRootDir: import.meta.dirname,
+      },
     },
     rules: {
       '@typescript-eslint/no-floating-promises': 'error',
@@ -56,13 +74,31 @@ export default tseslint.config(
   {
     files: ['src/core/**/*.ts', 'src/words/**/*.ts', 'src/booklet/**/*.ts'],
     rules: {
-      'no-restricted-globals': ['error', 'process', 'Buffer', 'require', '__dirname', 'document'],
-      'no-restricted-properties': [
-        'error',
-        { object: 'Math', property: 'random', message: 'Results must repeat.' },
-        { object: 'Date', property: 'now', message: 'No clock decides a result.' },
-      ],
+      'no-restricted-globals': ['error', ...outside],
+      'no-restricted-properties': ['error', ...unrepeatable],
       'no-console': 'error',
+    },
+  },
+  {
+    files: ['src/core/**/*.ts'],
+    rules: {
+      'no-restricted-globals': [
+        'error',
+        ...outside,
+        { name: 'Date', message: 'No clock decides a result.' },
+        {
+          name: 'Intl',
+          message: 'Results are the same under every locale: words/ has the languages.',
+        },
+      ],
+      'no-restricted-syntax': [
+        'error',
+        { selector: 'ImportExpression', message: 'The core loads nothing while it runs.' },
+        {
+          selector: 'MemberExpression[property.name=/^(toLocale.*|localeCompare)$/]',
+          message: 'Results are the same under every locale: words/ has the languages.',
+        },
+      ],
     },
   },
   { files: ['src/node/**/*.ts'], rules: { 'no-console': 'error' } },
@@ -76,6 +112,8 @@ export default tseslint.config(
         Buffer: 'readonly',
         performance: 'readonly',
         setTimeout: 'readonly',
+        setInterval: 'readonly',
+        clearInterval: 'readonly',
       },
     },
   },
