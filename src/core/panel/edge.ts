@@ -1,9 +1,8 @@
 import { mm } from '../units.js';
 import type { Millimetres } from '../units.js';
-import { shapeLimits } from '../shape.js';
-import type { Shape } from '../shape.js';
-import { faceAngle, turnOf } from './panel.js';
-import type { PanelGeometry } from './panel.js';
+import type { Shape } from './shape.js';
+import { faceAngle, turnOf } from './geometry.js';
+import type { PanelGeometry } from './geometry.js';
 import { spokeAt } from './spoke.js';
 
 /** Points per full turn: on a circle 100 mm across the chords leave two micrometres out. */
@@ -17,18 +16,26 @@ export type EdgeGeometry = Pick<PanelGeometry, 'shape' | 'startDegrees' | 'direc
  * millimetres on the bead face: the ring h·(r+0.5) when joined, h·(r+u) climbing with a spiral.
  */
 export function ringLine(geometry: EdgeGeometry, r: number, points = pointsPerTurn): Float64Array {
-  const { shape, startDegrees, direction, turns } = geometry;
   const line = new Float64Array(2 * (points + 1));
-  const place = { startDegrees, direction, wedges: shape.wedges };
-  for (let p = 0; p <= points; p++) {
-    const u = p / points;
-    const rho = shape.roundHeightMm * (shape.construction === 'joined' ? r + 0.5 : r + u);
-    const spoke = spokeAt(shape, u, rho);
-    const angle = faceAngle(place, spoke.angle, turnOf(shape, turns, r, u));
-    line[2 * p] = spoke.distance * Math.sin(angle);
-    line[2 * p + 1] = -spoke.distance * Math.cos(angle);
-  }
+  for (let p = 0; p <= points; p++) line.set(edgePoint(geometry, r, p / points), 2 * p);
   return line;
+}
+
+/**
+ * A place on the line between round r and round r+1, millimetres on the bead face.
+ *
+ * @param u fraction of the turn from the start mark, 0 to 1
+ */
+export function edgePoint(
+  { shape, startDegrees, direction, turns }: EdgeGeometry,
+  r: number,
+  u: number,
+): [x: number, y: number] {
+  const rho = shape.roundHeightMm * (shape.construction === 'joined' ? r + 0.5 : r + u);
+  const spoke = spokeAt(shape, u, rho);
+  const place = { startDegrees, direction, wedges: shape.wedges };
+  const angle = faceAngle(place, spoke.angle, turnOf(shape, turns, r, u));
+  return [spoke.distance * Math.sin(angle), -spoke.distance * Math.cos(angle)];
 }
 
 /**
@@ -82,15 +89,4 @@ export function acrossMm(shape: Shape): Millimetres {
   const corner = cornerRadius(shape);
   const odd = shape.outline === 'polygon' && shape.wedges % 2 === 1;
   return mm(2 * corner * (odd ? Math.cos(Math.PI / (2 * shape.wedges)) : 1));
-}
-
-/** The number of rounds that comes nearest to a wished size across; ties go to the smaller. */
-export function roundsForAcross(shape: Shape, wishMm: number): number {
-  const { least, most } = shapeLimits.rounds;
-  let best: number = least;
-  for (let rounds: number = least; rounds <= most; rounds++) {
-    const off = Math.abs(acrossMm({ ...shape, rounds }) - wishMm);
-    if (off < Math.abs(acrossMm({ ...shape, rounds: best }) - wishMm) - 1e-9) best = rounds;
-  }
-  return best;
 }

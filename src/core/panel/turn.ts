@@ -1,4 +1,4 @@
-import type { Shape } from '../shape.js';
+import type { Shape } from './shape.js';
 import { millionth } from '../units.js';
 
 /**

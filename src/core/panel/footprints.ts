@@ -1,9 +1,12 @@
 import { Delaunay } from 'd3-delaunay';
 import { cornerRadius, finishedEdge, holeRadius } from './edge.js';
-import type { PanelGeometry } from './panel.js';
+import type { PanelGeometry } from './geometry.js';
 import { clipToConvex, insideRing, reversedRing, ringArea } from './rings.js';
+import { ringList } from './ring-list.js';
+import type { RingList } from './ring-list.js';
 import type { Ring } from './rings.js';
 import { touchingCells } from './touching.js';
+import { millionth } from '../units.js';
 
 /** Corners of the round hole at the centre, drawn as a polygon of the same area. */
 const holeCorners = 96;
@@ -18,12 +21,20 @@ export interface Footprints {
    * negative). Empty for a stitch that owns nothing.
    */
   rings(s: number): readonly Ring[];
+  /** The rings of all stitches, one stitch after another; made once, when first asked for. */
+  all(): AllRings;
   /** Area of the footprint, square millimetres. */
   area(s: number): number;
   /** The stitch that owns a point, or -1 outside the edge and in the hole. */
   owner(x: number, y: number): number;
   /** Stitches whose cells touch the cell of stitch s, ascending. */
-  neighbours(s: number): number[];
+  neighbours(s: number): readonly number[];
+}
+
+/** The rings of all footprints. */
+export interface AllRings extends RingList {
+  /** The first ring of each stitch, and last the number of rings; length count + 1. */
+  readonly firstOf: Int32Array;
 }
 
 /** Builds the diagram; every ring is made once, when first asked for. */
@@ -32,7 +43,8 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
   const delaunay = new Delaunay(centres);
   const reach = cornerRadius(shape) + 2 * shape.roundHeightMm;
   const voronoi = delaunay.voronoi([-reach, -reach, reach, reach]);
-  const edge = oriented(finishedEdge(geometry));
+  // Sines differ in their last bit between engines, and a tie of two colours would show it.
+  const edge = oriented(finishedEdge(geometry).map(millionth));
   const safe = leastDistance(edge);
   const hole = holeRing(holeRadius(shape));
   const holeReach = Math.hypot(hole[0], hole[1]);
@@ -70,9 +82,21 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
     return oriented(Float64Array.from(ring));
   }
 
+  let together: AllRings | undefined;
+  const all = (): AllRings => {
+    if (together) return together;
+    const each = Array.from({ length: count }, (_, s) => rings(s));
+    const firstOf = new Int32Array(count + 1);
+    each.forEach((own, s) => (firstOf[s + 1] = firstOf[s] + own.length));
+    return (together = { ...ringList(each.flat()), firstOf });
+  };
+
+  const touching = touchingCells(delaunay, voronoi);
+  const near = new Array<readonly number[] | undefined>(count);
   let last = 0;
   return {
     rings,
+    all,
     area: (s) => rings(s).reduce((sum, ring) => sum + ringArea(ring), 0),
     owner(x, y) {
       const distance = Math.hypot(x, y);
@@ -81,7 +105,7 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
       last = delaunay.find(x, y, last);
       return last;
     },
-    neighbours: touchingCells(delaunay, voronoi),
+    neighbours: (s) => (near[s] ??= touching(s)),
   };
 }
 
@@ -110,8 +134,8 @@ function holeRing(radius: number): Ring {
   const corner = radius * Math.sqrt(step / Math.sin(step));
   const ring = new Float64Array(2 * holeCorners);
   for (let p = 0; p < holeCorners; p++) {
-    ring[2 * p] = corner * Math.sin(p * step);
-    ring[2 * p + 1] = -corner * Math.cos(p * step);
+    ring[2 * p] = millionth(corner * Math.sin(p * step));
+    ring[2 * p + 1] = millionth(-corner * Math.cos(p * step));
   }
   return oriented(ring);
 }

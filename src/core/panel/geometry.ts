@@ -1,5 +1,5 @@
-import { directionOf, stitchCount } from '../shape.js';
-import type { Shape } from '../shape.js';
+import { directionOf, stitchCount } from './shape.js';
+import type { Shape } from './shape.js';
 import { spokeAt, turnBetween } from './spoke.js';
 import { defaultStartDegrees, turnsInWedges } from './turn.js';
 import { millionth } from '../units.js';

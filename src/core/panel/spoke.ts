@@ -1,4 +1,4 @@
-import type { Shape } from '../shape.js';
+import type { Shape } from './shape.js';
 
 /** A place on the panel before start and direction are applied. */
 export interface Spoke {

@@ -1,5 +1,5 @@
-import { directionOf, stitchesInRound } from '../shape.js';
-import type { Shape } from '../shape.js';
+import { directionOf, stitchesInRound } from './shape.js';
+import type { Shape } from './shape.js';
 import { millionth } from '../units.js';
 import { turnsInWedges } from './turn.js';
 

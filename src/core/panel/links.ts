@@ -1,4 +1,4 @@
-import type { Shape } from '../shape.js';
+import type { Shape } from './shape.js';
 import { doubledStitch } from './turn.js';
 
 /**
