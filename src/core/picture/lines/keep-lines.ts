@@ -1,0 +1,115 @@
+import { linearToLab65 } from '../../colour/lab.js';
+import { srgbToLinear } from '../../colour/srgb.js';
+import type { Lay } from '../../panel/lay.js';
+import type { LaidPicture, SampleHow } from '../sampling/sample-stitches.js';
+import { parseHex } from '../../colour/hex.js';
+import { toLinearRaster } from '../sampling/linear.js';
+import { panelToPicture } from '../sampling/place.js';
+import type { StitchColours } from '../sampling/sample.js';
+import { ridgeLines } from './ridges.js';
+import type { RidgeLine } from './ridges.js';
+
+/** Pixels that a stitch is across while lines are looked for; a coarser picture has none to show. */
+const [pxPerStitch, leastPx] = [5, 3];
+/** How far from its crest the sides of a line lie, stitches: a line is thinner than twice that. */
+const reachStitches = 0.6;
+/** A line is long from so many stitches on: in a drawing, and in a photograph, which is full of short ones. */
+const longStitches = { drawing: 5, photo: 8 };
+/** L* by which a line of a photograph must stand out on average. */
+const strongFrom = 10;
+/** Share of the panel that lines may take: what has more of them is fur or grass. */
+const mostShare = 0.05;
+/** Share of a stitch that a line must run for to win it. */
+const winsFrom = 0.45;
+
+/**
+ * Gives lines thinner than a stitch stitches of their own colour: in a photograph dark and light
+ * ones (lids, whiskers, veins), in a drawing light ones, since its sampling has kept the dark ones
+ * (see sampling/thin.ts). Only long ones, and the strongest of them first: a panel of nothing but
+ * lines would be a worse picture.
+ */
+export function keepLines(
+  colours: StitchColours,
+  lay: Pick<Lay, 'geometry' | 'footprints'>,
+  { picture, uprightWidth, place }: LaidPicture,
+  { art, paper, background }: SampleHow,
+): StitchColours {
+  if (paper || place.repeat) return colours;
+  const { stitchWidthMm, roundHeightMm } = lay.geometry.shape;
+  const mmPerPixel = (place.mmPerPixel * uprightWidth) / picture.width;
+  const stitchPx = Math.sqrt(stitchWidthMm * roundHeightMm) / mmPerPixel;
+  const reduceBy = Math.max(1, stitchPx / pxPerStitch);
+  const perStitch = stitchPx / reduceBy;
+  if (perStitch < leastPx) return colours;
+  const raster = toLinearRaster(picture, reduceBy);
+  const { width, height, data } = raster;
+  const ground = (background === 'bare' ? undefined : parseHex(background)) ?? [255, 255, 255];
+  const linear = new Float32Array(3 * width * height);
+  const light = new Float32Array(width * height);
+  for (let p = 0; p < light.length; p++) {
+    const open = 1 - data[4 * p + 3];
+    for (let c = 0; c < 3; c++) {
+      linear[3 * p + c] = data[4 * p + c] + open * srgbToLinear[ground[c]];
+    }
+    light[p] = linearToLab65(linear[3 * p], linear[3 * p + 1], linear[3 * p + 2])[0];
+  }
+  const lines = ridgeLines({ width, height, light }, reachStitches * perStitch)
+    .filter(
+      ({ pixels, lighter, strength }) =>
+        pixels.length >= longStitches[art] * perStitch &&
+        (art === 'photo' ? strength >= strongFrom : lighter),
+    )
+    .sort((a, b) => b.strength - a.strength || a.pixels[0] - b.pixels[0]);
+  if (lines.length === 0) return colours;
+  const ownerOf = ownerIn(lay, { width, height }, { ...place, mmPerPixel }, picture);
+  const kept = colours.linear.slice();
+  const drawn = new Uint8Array(colours.bare.length);
+  let room = mostShare * drawn.length;
+  for (const line of lines) {
+    const won = stitchesOf(line, ownerOf, winsFrom * perStitch).filter(
+      ([s]) => !drawn[s] && !colours.bare[s] && colours.covered[s] >= 0.5,
+    );
+    if (won.length > room) continue;
+    room -= won.length;
+    for (const [s, pixels] of won) {
+      drawn[s] = 1;
+      for (let c = 0; c < 3; c++) {
+        kept[3 * s + c] = pixels.reduce((sum, p) => sum + linear[3 * p + c], 0) / pixels.length;
+      }
+    }
+  }
+  return { ...colours, linear: kept };
+}
+
+/** Stitches that a line runs through far enough, and its pixels in each. */
+function stitchesOf(
+  { pixels }: RidgeLine,
+  ownerOf: (p: number) => number,
+  least: number,
+): [number, number[]][] {
+  const under = new Map<number, number[]>();
+  for (const p of pixels) {
+    const s = ownerOf(p);
+    if (s < 0) continue;
+    const own = under.get(s);
+    if (own) own.push(p);
+    else under.set(s, [p]);
+  }
+  return [...under].filter(([, own]) => own.length >= least);
+}
+
+/** The stitch under each pixel of a raster. */
+function ownerIn(
+  { footprints }: Pick<Lay, 'footprints'>,
+  size: { width: number; height: number },
+  place: LaidPicture['place'],
+  picture: { width: number; height: number },
+): (p: number) => number {
+  const [a, b, c, d, e, f] = panelToPicture(place, picture);
+  const det = a * d - b * c;
+  return (p) => {
+    const x = (((p % size.width) + 0.5) * picture.width) / size.width - e;
+    const y = ((Math.floor(p / size.width) + 0.5) * picture.height) / size.height - f;
+    return footprints.owner((d * x - c * y) / det, (a * y - b * x) / det);
+  };
+}

@@ -1,0 +1,119 @@
+/** A light field of a picture, row by row. */
+export interface Field {
+  readonly width: number;
+  readonly height: number;
+  /** L* of each pixel. */
+  readonly light: Float32Array;
+}
+
+/** Pixels along the crest of a line, and how much it stands out from both sides. */
+export interface RidgeLine {
+  readonly pixels: readonly number[];
+  /** Mean L* by which it is lighter (or darker) than both of its sides. */
+  readonly strength: number;
+  readonly lighter: boolean;
+}
+
+/** Across directions, pixels: from right round to nearly left. */
+const directions = [
+  [1, 0],
+  [0.924, 0.383],
+  [0.707, 0.707],
+  [0.383, 0.924],
+  [0, 1],
+  [-0.383, 0.924],
+  [-0.707, 0.707],
+  [-0.924, 0.383],
+] as const;
+/** L* by which a crest stands out: to go on, and to begin (hysteresis as J. Canny's, IEEE PAMI 8(6), 1986). */
+const [goesOn, begins] = [4, 8];
+
+/**
+ * Finds lines that are lighter, or darker, than what lies on both of their sides, and thinner than
+ * `reach`: a border between two areas is none, since it is lighter than one side only.
+ *
+ * @param reach how far on both sides the sides are looked at, pixels
+ */
+export function ridgeLines({ width, height, light }: Field, reach: number): RidgeLine[] {
+  const soft = softened(light, width, height);
+  return [1, -1].flatMap((sign) => {
+    const crest = crests(soft, width, height, reach, sign);
+    return joined(crest, width, height).map((pixels) => ({
+      pixels,
+      strength: pixels.reduce((sum, p) => sum + crest[p], 0) / pixels.length,
+      lighter: sign > 0,
+    }));
+  });
+}
+
+/** How much each pixel stands out as the crest of a line; 0 where it is none. */
+function crests(
+  light: Float32Array,
+  width: number,
+  height: number,
+  reach: number,
+  sign: number,
+): Float32Array {
+  const crest = new Float32Array(light.length);
+  const steps = directions.map(([x, y]) => {
+    const far = [Math.round(reach * x), Math.round(reach * y)];
+    const near = [Math.round(x), Math.round(y)];
+    return { far: far[1] * width + far[0], near: near[1] * width + near[0] };
+  });
+  const margin = Math.ceil(reach) + 1;
+  for (let y = margin; y < height - margin; y++) {
+    for (let x = margin; x < width - margin; x++) {
+      const p = y * width + x;
+      const here = sign * light[p];
+      let best = 0;
+      for (const { far, near } of steps) {
+        if (here < sign * light[p - near] || here <= sign * light[p + near]) continue;
+        const out = here - Math.max(sign * light[p - far], sign * light[p + far]);
+        if (out > best) best = out;
+      }
+      if (best >= goesOn) crest[p] = best;
+    }
+  }
+  return crest;
+}
+
+/** Crest pixels that touch, where one of them at least stands out clearly. */
+function joined(crest: Float32Array, width: number, height: number): number[][] {
+  const met = new Uint8Array(crest.length);
+  const lines: number[][] = [];
+  for (let first = 0; first < crest.length; first++) {
+    if (met[first] || crest[first] < begins) continue;
+    const line = [first];
+    met[first] = 1;
+    for (const p of line) {
+      const x = p % width;
+      const y = (p - x) / width;
+      for (let dy = y > 0 ? -1 : 0; dy <= (y + 1 < height ? 1 : 0); dy++) {
+        for (let dx = x > 0 ? -1 : 0; dx <= (x + 1 < width ? 1 : 0); dx++) {
+          const q = p + dy * width + dx;
+          if (met[q] || crest[q] === 0) continue;
+          met[q] = 1;
+          line.push(q);
+        }
+      }
+    }
+    lines.push(line);
+  }
+  return lines;
+}
+
+/** Means with weights 1 2 1 both ways. */
+function softened(values: Float32Array, width: number, height: number): Float32Array {
+  const across = new Float32Array(values.length);
+  const soft = new Float32Array(values.length);
+  for (let p = 0; p < values.length; p++) {
+    const x = p % width;
+    across[p] = (values[x > 0 ? p - 1 : p] + 2 * values[p] + values[x + 1 < width ? p + 1 : p]) / 4;
+  }
+  for (let p = 0; p < values.length; p++) {
+    const y = Math.floor(p / width);
+    const [up, down] = [y > 0 ? p - width : p, y + 1 < height ? p + width : p];
+    soft[p] = (across[up] + 2 * across[p] + across[down]) / 4;
+  }
+  return soft;
+}

@@ -1,0 +1,220 @@
+import type { ColouredPanel } from '../beads/decide-beads.js';
+import { bareUnderFrame } from '../purse/frame/plan.js';
+import type { Lay } from '../panel/lay.js';
+import { maskOfStitches } from './importance/mask.js';
+import type { Mask } from './importance/mask.js';
+import type { PatternPicture } from '../pattern/pattern.js';
+import type { Place } from './sampling/place.js';
+import { cutOff } from './cut-off.js';
+import type { CutOff } from './cut-off.js';
+import { openPicture } from './open-picture.js';
+import type { OpenPicture } from './open-picture.js';
+import type { Picture } from './picture.js';
+import { remembered } from '../remember.js';
+import { placePicture, placeWithoutSubject } from './sampling/place.js';
+import { sampleStitches } from './sampling/sample-stitches.js';
+import type { StitchColours } from './sampling/sample.js';
+import type { Shape } from '../panel/shape.js';
+import { cutOut } from './standing/cut-out.js';
+import type { GroundBead } from './standing/ground-bead.js';
+import { hullOf } from './standing/hull.js';
+import { groundOf } from './standing/stand.js';
+import type { Subject } from './subject.js';
+import { keepLines } from './lines/keep-lines.js';
+import { liftTone } from './tone/lift.js';
+import type { PanelWish } from '../wish.js';
+
+/** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
+const finestPxPerStitch = 16;
+/** Pixels from which a picture is large; smaller ones are sampled as they are. */
+const largePx = 4_000_000;
+
+/** A picture that goes on a panel. */
+export interface PictureSource {
+  readonly picture: Picture;
+  /** File name kept in the pattern. */
+  readonly pictureName: string;
+  readonly mask?: Mask | undefined;
+  /** What is cut out of it, before anything else. */
+  readonly subject?: 'plain' | Mask | undefined;
+}
+
+/** What of a wish has a say in the colours of the stitches. */
+export type PictureWish = Pick<
+  PanelWish,
+  | 'place'
+  | 'art'
+  | 'paper'
+  | 'darkCover'
+  | 'background'
+  | 'beads'
+  | 'leaveOut'
+  | 'frame'
+  | 'lift'
+  | 'edges'
+>;
+
+/** How a picture came to stand where it does. */
+export interface Standing {
+  /** Place as it was carried out: `subject` only where one was told from its ground. */
+  readonly place: 'subject' | 'fit' | 'fill' | 'inside';
+  /** What told the subject from its ground, where it was looked for. */
+  readonly ground?: 'clear' | 'plain' | 'none';
+  /** The bead chosen for the ground of a cut-out. */
+  readonly chosen?: GroundBead;
+  /** Where a subject was to be cut out: whether there was a ground to take away. */
+  readonly cut?: boolean;
+}
+
+/** A panel with its picture on it. */
+export interface PicturePanel {
+  readonly panel: ColouredPanel;
+  /** The same with its thin lines kept, where edges are (see lines/); worked out when it is asked for. */
+  lined(): ColouredPanel;
+  /** What the pattern remembers of the picture, its thumbnail apart. */
+  readonly entry: Omit<PatternPicture, 'thumbnail'>;
+  /** The picture's small copy for the pattern, a PNG in base64; made when it is asked for. */
+  thumbnail(): string;
+  /** What was done with it where the wish left that open. */
+  readonly standing: Standing;
+  /** Share of its lines that are thinner than a bead. */
+  readonly lostLines: number;
+  /** Share of a repeated drawing's stitches that hold several colours; 0 where it does not repeat. */
+  readonly mixed: number;
+  /** How much of what is its own, not its ground, does not show; worked out when it is asked for. */
+  cutOff(): CutOff;
+}
+
+/**
+ * Makes what lays a picture on a panel and takes the colour of every stitch from it. It remembers
+ * its last panel: what a change does not touch is the very same object again.
+ *
+ * @returns a function that throws RondureError `mask-shape-differs`
+ */
+export function makePicturePanel(): (
+  wish: PictureWish,
+  lay: Lay,
+  source: PictureSource,
+) => PicturePanel {
+  const cutOutOf = remembered(cutOut);
+  const open = remembered(openPicture);
+  const underFrame = remembered(bareUnderFrame);
+  const sampled = remembered(sampleStitches);
+  const lifted = remembered(liftTone);
+  const coloured = remembered(withBare);
+  const maskOf = remembered(maskOfStitches);
+  const panelOf = remembered((panel: ColouredPanel) => panel);
+  const linedOf = remembered(keepLines);
+  const liftedLines = remembered(liftTone);
+  const linedColours = remembered(withBare);
+  const linedPanel = remembered((panel: ColouredPanel) => panel);
+  const ground = remembered(
+    (
+      background: PictureWish['background'],
+      beads: PictureWish['beads'],
+      leaveOut: PictureWish['leaveOut'],
+      subject: Subject | undefined,
+    ) => groundOf({ background, beads, leaveOut }, () => subject!),
+  );
+  const hullFor = remembered((subject: Subject, size: { width: number; height: number }) =>
+    subject.ground === 'none' ? undefined : hullOf(subject.mask, subject, size),
+  );
+  const placed = remembered(placePicture);
+
+  return (wish, lay, source) => {
+    const { pictureName, mask } = source;
+    const cut = source.subject && cutOutOf(source.picture, source.subject);
+    const picture = cut?.picture ?? source.picture;
+    const opened = open(picture);
+    const { paper = false, darkCover } = wish;
+    const framed = wish.frame && underFrame(wish.frame, lay.geometry);
+    const bySubject = wish.place.place === 'subject' && !wish.place.repeat;
+    const subject =
+      bySubject || wish.background === 'auto' ? opened.subjectOf(opened.seen(paper)) : undefined;
+    const size = { width: picture.width, height: picture.height };
+    const hull = bySubject ? hullFor(subject!, size) : undefined;
+    const place = placed(size, lay.geometry, wish.place, { hull, bare: framed });
+    const { background, chosen } = ground(wish.background, wish.beads, wish.leaveOut, subject);
+    const near = nearPicture(opened, paper, place, lay.geometry.shape);
+    const wished = paper ? 'drawing' : wish.art;
+    const art = wished === 'auto' ? opened.artOf(near) : wished;
+    const laid = { picture: near, uprightWidth: picture.width, place };
+    const how = { art, paper, darkCover, background };
+    const bySampling = sampled(lay, laid, how);
+    const colours = coloured(lifted(bySampling, wish.beads, wish.lift ?? 0), framed);
+    // Where a frame bares stitches, the wedges no longer hold the same string.
+    const repeat = (wish.place.repeat ?? false) && !framed?.includes(1);
+    const masked = mask && maskOf(mask, picture, { lay, place });
+    const { geometry, footprints } = lay;
+    const panel = panelOf({
+      geometry,
+      footprints,
+      colours,
+      repeat,
+      ...(masked && { mask: masked }),
+      ...(chosen && !chosen.light && { ground: chosen.bead }),
+    });
+    return {
+      panel,
+      lined: () => {
+        if (!wish.edges) return panel;
+        const lines = linedOf(bySampling, lay, laid, how);
+        if (lines === bySampling) return panel;
+        const all = linedColours(liftedLines(lines, wish.beads, wish.lift ?? 0), framed);
+        return linedPanel({ ...panel, colours: all });
+      },
+      entry: {
+        file: pictureName,
+        width: picture.width,
+        height: picture.height,
+        art,
+        ...(wish.paper && { paper: true }),
+        background,
+        place,
+      },
+      standing: {
+        place:
+          wish.place.place === 'subject' && !hull
+            ? placeWithoutSubject(wish.place)
+            : wish.place.place,
+        ...(subject && { ground: subject.ground }),
+        ...(chosen && { chosen }),
+        ...(cut && { cut: cut.cut }),
+      },
+      thumbnail: () => opened.thumbnailOf(near),
+      lostLines: colours.lostLines,
+      mixed: place.repeat ? colours.mixed : 0,
+      cutOff: () =>
+        cutOff(opened.subjectOf(opened.seen(wish.paper ?? false)), size, {
+          ...lay,
+          place,
+          underFrame: framed,
+        }),
+    };
+  };
+}
+
+/** What is sampled: the picture as it is seen, a large one with no more pixels than stitches tell apart. */
+function nearPicture(opened: OpenPicture, paper: boolean, place: Place, shape: Shape): Picture {
+  const seen = opened.seen(paper);
+  const mmPerPixel = (place.mmPerPixel * opened.picture.width) / seen.width;
+  const mostPx = mostPxFor(seen, mmPerPixel, shape);
+  return mostPx === undefined ? seen : opened.reduced(paper, mostPx);
+}
+
+/** The colours of a panel of which a frame bares some stitches more. */
+function withBare(colours: StitchColours, framed: Uint8Array | undefined): StitchColours {
+  return framed ? { ...colours, bare: colours.bare.map((one, s) => one || framed[s]) } : colours;
+}
+
+/**
+ * To how many pixels at most the longer side of a large picture is reduced: a stitch keeps at least
+ * `finestPxPerStitch` pixels across, so that what is lost is far below a bead. Undefined where the
+ * picture is taken as it is.
+ */
+function mostPxFor(picture: Picture, mmPerPixel: number, shape: Shape): number | undefined {
+  const stitchMm = Math.min(shape.stitchWidthMm, shape.roundHeightMm);
+  const reduceBy = Math.floor(stitchMm / mmPerPixel / finestPxPerStitch);
+  if (reduceBy < 2 || picture.width * picture.height < largePx) return undefined;
+  return Math.max(512, Math.ceil(Math.max(picture.width, picture.height) / reduceBy));
+}

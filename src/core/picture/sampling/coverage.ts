@@ -1,0 +1,247 @@
+import type { RingList } from '../../panel/ring-list.js';
+
+/** Which pixels rings cover, and how much of each: filled anew by every call. */
+export interface Coverage {
+  /** Number of runs that hold; what lies behind them is left over from earlier calls. */
+  count: number;
+  /** First pixel of a run within a row, y·width + x, ascending. */
+  pixel: Int32Array;
+  /** How many pixels follow one another in it: 1, or more that are wholly covered. */
+  length: Int32Array;
+  /** Covered area of each of its pixels, 0 to 1. */
+  area: Float64Array;
+  /** Area of the rings, pixels, and of their part inside the picture. */
+  total: number;
+  inside: number;
+}
+
+/** Areas this near to nothing, or to all of a pixel, are rounding. */
+const nothing = 1e-9;
+
+const asTheyAre = [1, 0, 0, 1, 0, 0] as const;
+
+/**
+ * Makes `coverRings(list, first, end)`: the exact area of every pixel of a picture of width × height
+ * that lies inside the rings `first` to `end`, without `end`. Signed areas add, so that a hole is a ring the other way round.
+ *
+ * Each edge adds, to the pixels it crosses and for all pixels to its right, the area between them:
+ * one running sum over a row then gives coverage. The technique of font rasterisers, for instance
+ * R. Levien, "Inside the fastest font renderer in the world" (2016). The result and its arrays are
+ * reused by the next call.
+ *
+ * @param width, height pixels; pixel (0, 0) covers 0 to 1
+ * @param map from the rings' corners to pixels: x' = a·x + c·y + e, y' = b·x + d·y + f
+ */
+export function makeCoverage(
+  { width, height }: { readonly width: number; readonly height: number },
+  [mapA, mapB, mapC, mapD, mapE, mapF]: readonly number[] = asTheyAre,
+): (rings: RingList, first: number, end: number) => Coverage {
+  /** Corners in pixels. */
+  let corners = new Float64Array(64);
+  let sums = new Float64Array(0);
+  const found: Coverage = {
+    count: 0,
+    pixel: new Int32Array(0),
+    length: new Int32Array(0),
+    area: new Float64Array(0),
+    total: 0,
+    inside: 0,
+  };
+  let left = 0;
+  let top = 0;
+  let columns = 0;
+  let rows = 0;
+
+  return (rings, first, end) => {
+    const { from } = rings;
+    const begin = from[first];
+    const many = from[end] - begin;
+    found.count = 0;
+    found.total = 0;
+    found.inside = 0;
+    if (corners.length < many) corners = new Float64Array(2 * many);
+    for (let p = 0; p < many; p += 2) {
+      const x = rings.corners[begin + p];
+      const y = rings.corners[begin + p + 1];
+      corners[p] = mapA * x + mapC * y + mapE;
+      corners[p + 1] = mapB * x + mapD * y + mapF;
+    }
+    for (let ring = first; ring < end; ring++) {
+      found.total += signedArea(corners, from[ring] - begin, from[ring + 1] - begin);
+    }
+    const sign = found.total < 0 ? -1 : 1;
+    found.total *= sign;
+    if (!bounds(many)) return found;
+    const needed = (columns + 2) * rows;
+    // What was read is cleared at once, so that the sums are always all zero here.
+    if (sums.length < needed) sums = new Float64Array(2 * needed);
+    for (let ring = first; ring < end; ring++) {
+      const stop = from[ring + 1] - begin;
+      let x = corners[stop - 2] - left;
+      let y = corners[stop - 1] - top;
+      for (let p = from[ring] - begin; p < stop; p += 2) {
+        const toX = corners[p] - left;
+        const toY = corners[p + 1] - top;
+        // Coverage lies to the right of an edge that runs up the page.
+        if (toY > y) addEdge(x, y, toX, toY, -sign);
+        else if (toY < y) addEdge(toX, toY, x, y, sign);
+        x = toX;
+        y = toY;
+      }
+    }
+    harvest();
+    return found;
+  };
+
+  /** The pixels that the corners can touch; false when there are none. */
+  function bounds(many: number): boolean {
+    let x0 = Infinity;
+    let y0 = Infinity;
+    let x1 = -Infinity;
+    let y1 = -Infinity;
+    for (let p = 0; p < many; p += 2) {
+      const x = corners[p];
+      const y = corners[p + 1];
+      if (x < x0) x0 = x;
+      if (x > x1) x1 = x;
+      if (y < y0) y0 = y;
+      if (y > y1) y1 = y;
+    }
+    left = Math.max(0, Math.floor(x0));
+    top = Math.max(0, Math.floor(y0));
+    columns = Math.min(width, Math.ceil(x1)) - left;
+    rows = Math.min(height, Math.ceil(y1)) - top;
+    return columns > 0 && rows > 0;
+  }
+
+  /** An edge running down the page, cut to the rows and to the columns. */
+  function addEdge(ax: number, ay: number, bx: number, by: number, sign: number): void {
+    const slope = (bx - ax) / (by - ay);
+    if (ay < 0) {
+      ax -= ay * slope;
+      ay = 0;
+    }
+    if (by > rows) {
+      bx -= (by - rows) * slope;
+      by = rows;
+    }
+    if (by <= ay) return;
+    // What lies left of the window counts for all of its columns, what lies right for none.
+    const rising = ax <= bx;
+    let leftX = rising ? ax : bx;
+    let leftY = rising ? ay : by;
+    let rightX = rising ? bx : ax;
+    let rightY = rising ? by : ay;
+    if (rightX <= 0) return addPiece(0, ay, 0, by, sign);
+    if (leftX >= columns) return;
+    if (leftX < 0) {
+      const y = leftY - leftX / slope;
+      addPiece(0, Math.min(leftY, y), 0, Math.max(leftY, y), sign);
+      leftX = 0;
+      leftY = y;
+    }
+    if (rightX > columns) {
+      rightY -= (rightX - columns) / slope;
+      rightX = columns;
+    }
+    if (leftY <= rightY) addPiece(leftX, leftY, rightX, rightY, sign);
+    else addPiece(rightX, rightY, leftX, leftY, sign);
+  }
+
+  /** An edge running down inside the window, row by row. */
+  function addPiece(ax: number, ay: number, bx: number, by: number, sign: number): void {
+    if (!(by > ay)) return;
+    const slope = (bx - ax) / (by - ay);
+    const last = Math.min(rows - 1, Math.ceil(by) - 1);
+    let x = ax;
+    let y = ay;
+    for (let row = Math.min(rows - 1, Math.floor(ay)); row <= last; row++) {
+      const toY = row === last ? by : row + 1;
+      const toX = row === last ? bx : within(ax + (toY - ay) * slope);
+      addInRow(row * (columns + 2), x, toX, sign * (toY - y));
+      x = toX;
+      y = toY;
+    }
+  }
+
+  function within(x: number): number {
+    return x < 0 ? 0 : x > columns ? columns : x;
+  }
+
+  /** An edge inside one row that falls by `fall`. */
+  function addInRow(at: number, ax: number, bx: number, fall: number): void {
+    const x0 = ax < bx ? ax : bx;
+    const x1 = ax < bx ? bx : ax;
+    const first = Math.floor(x0);
+    if (x1 <= first + 1) {
+      const right = (x0 + x1) / 2 - first;
+      sums[at + first] += fall * (1 - right);
+      sums[at + first + 1] += fall * right;
+      return;
+    }
+    const perColumn = fall / (x1 - x0);
+    for (let column = first; column < x1; column++) {
+      const from = x0 > column ? x0 : column;
+      const to = x1 < column + 1 ? x1 : column + 1;
+      const part = perColumn * (to - from);
+      const right = (from + to) / 2 - column;
+      sums[at + column] += part * (1 - right);
+      sums[at + column + 1] += part * right;
+    }
+  }
+
+  function harvest(): void {
+    if (found.pixel.length < columns * rows) {
+      found.pixel = new Int32Array(2 * columns * rows);
+      found.length = new Int32Array(2 * columns * rows);
+      found.area = new Float64Array(2 * columns * rows);
+    }
+    const { pixel, length, area } = found;
+    let count = 0;
+    let inside = 0;
+    for (let row = 0; row < rows; row++) {
+      const at = row * (columns + 2);
+      const start = (top + row) * width + left;
+      let sum = 0;
+      for (let column = 0; column < columns;) {
+        const from = column;
+        sum += sums[at + column];
+        sums[at + column] = 0;
+        // Where no edge adds anything, the next pixels are covered alike.
+        for (column++; column < columns && sums[at + column] === 0;) column++;
+        if (sum <= nothing) continue;
+        if (sum > 1 - nothing && sum < 1 + nothing) {
+          pixel[count] = start + from;
+          length[count] = column - from;
+          area[count++] = 1;
+          inside += column - from;
+          continue;
+        }
+        for (let c = from; c < column; c++) {
+          pixel[count] = start + c;
+          length[count] = 1;
+          area[count++] = sum;
+          inside += sum;
+        }
+      }
+      sums[at + columns] = 0;
+      sums[at + columns + 1] = 0;
+    }
+    found.count = count;
+    found.inside = inside;
+  }
+}
+
+/** Signed area of the ring between two places of a list of corners. */
+function signedArea(corners: Float64Array, begin: number, stop: number): number {
+  if (stop - begin < 2) return 0;
+  let twice = 0;
+  // Relative to the first corner: far from the origin products would swallow the difference.
+  const x0 = corners[begin];
+  const y0 = corners[begin + 1];
+  for (let p = begin + 2; p + 3 < stop; p += 2) {
+    twice +=
+      (corners[p] - x0) * (corners[p + 3] - y0) - (corners[p + 2] - x0) * (corners[p + 1] - y0);
+  }
+  return twice / 2;
+}

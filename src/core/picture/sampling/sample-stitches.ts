@@ -1,0 +1,46 @@
+import { parseHex } from '../../colour/hex.js';
+import type { Lay } from '../../panel/lay.js';
+import type { Place } from './place.js';
+import type { Picture } from '../picture.js';
+import { samplePanel } from './sample.js';
+import type { StitchColours } from './sample.js';
+
+/** A picture as it is sampled: the upright one, or a copy of it with more or fewer pixels. */
+export interface LaidPicture {
+  readonly picture: Picture;
+  /** Pixels across of the upright picture, to which the place belongs. */
+  readonly uprightWidth: number;
+  readonly place: Place;
+}
+
+/** How a picture is taken: what of a wish has a say in the colours of stitches. */
+export interface SampleHow {
+  readonly art: 'photo' | 'drawing';
+  /** A drawing on paper, evened out. */
+  readonly paper?: boolean | undefined;
+  /** See `PanelWish`. */
+  readonly darkCover?: number | undefined;
+  /** `#rrggbb`, or `bare`. */
+  readonly background: string;
+}
+
+/**
+ * The colour of every stitch of a panel under a picture. The one way of taking them: for the
+ * pattern, for what it would be without lean, and for a mask.
+ */
+export function sampleStitches(
+  { geometry, footprints }: Pick<Lay, 'geometry' | 'footprints'>,
+  { picture, uprightWidth, place }: LaidPicture,
+  { art, paper, darkCover, background }: SampleHow,
+): StitchColours {
+  return samplePanel({
+    picture,
+    geometry,
+    footprints,
+    place: { ...place, mmPerPixel: (place.mmPerPixel * uprightWidth) / picture.width },
+    art,
+    ...(paper && { paper }),
+    ...(darkCover !== undefined && { darkCover }),
+    background: background === 'bare' ? 'bare' : parseHex(background)!,
+  });
+}

@@ -1,0 +1,167 @@
+import { srgbToLinear } from '../../colour/srgb.js';
+import type { Picture } from '../picture.js';
+import type { Coverage } from './coverage.js';
+import { visibleShare } from './means.js';
+import { samePixel } from './runs.js';
+
+/** Colours are gathered in 16 steps a channel, each standing for its first colour met. */
+const shades = 16 * 16 * 16;
+const shadeOf = (r: number, g: number, b: number): number => ((r >> 4) << 8) | (g & 240) | (b >> 4);
+/** Colours nearer than this are one colour; black and white are 765 apart. */
+const oneColour = 90;
+
+/** Shades that count as one colour; it bears that of its heaviest: r, g, b, 0 to 255. */
+export interface Group {
+  readonly r: number;
+  readonly g: number;
+  readonly b: number;
+  /** Area, pixels. */
+  weight: number;
+}
+
+/** The colours that lie under a footprint. */
+export interface Shades {
+  /**
+   * Takes what a coverage shows, instead of what was taken before.
+   *
+   * @param runs see runs.ts
+   */
+  gather(coverage: Coverage, pixels: Picture['data'], runs?: Uint16Array): void;
+  /** Takes an area of one more colour, pixels. */
+  add(r: number, g: number, b: number, area: number): void;
+  /** All that was taken, pixels. */
+  visible(): number;
+  /** Its colours in groups, the one with the heaviest shade first; the same list every time. */
+  groups(): readonly Group[];
+  /** Linear r, g, b of a group's mean, into `colour`. One colour in is exactly that colour out. */
+  meanOf(group: number, colour: Float64Array): void;
+}
+
+export function makeShades(): Shades {
+  /** By shade: area, and that area's light beyond that of the first colour met. */
+  const weights = new Float64Array(shades);
+  const beyond = new Float64Array(3 * shades);
+  /** The areas without the last digits, which depend on the order of adding: ties stay ties. */
+  const rounded = new Float64Array(shades);
+  /** First colour met of each shade, 0xrrggbb. */
+  const firstOf = new Int32Array(shades);
+  const groupOf = new Int32Array(shades);
+  const touched: number[] = [];
+  const groups: Group[] = [];
+  let visible = 0;
+
+  function add(r: number, g: number, b: number, weight: number): void {
+    const shade = shadeOf(r, g, b);
+    visible += weight;
+    if (weights[shade] === 0) {
+      touched.push(shade);
+      firstOf[shade] = (r << 16) | (g << 8) | b;
+      beyond[3 * shade] = beyond[3 * shade + 1] = beyond[3 * shade + 2] = 0;
+    }
+    weights[shade] += weight;
+    const first = firstOf[shade];
+    if (first === ((r << 16) | (g << 8) | b)) return;
+    beyond[3 * shade] += weight * (srgbToLinear[r] - srgbToLinear[first >> 16]);
+    beyond[3 * shade + 1] += weight * (srgbToLinear[g] - srgbToLinear[(first >> 8) & 255]);
+    beyond[3 * shade + 2] += weight * (srgbToLinear[b] - srgbToLinear[first & 255]);
+  }
+
+  /** Heaviest shade first, ties by number. There are few: each is put in its place. */
+  function inOrderOfWeight(): void {
+    for (let n = 0; n < touched.length; n++) {
+      const shade = touched[n];
+      const weight = Math.round(weights[shade] * 1e9) / 1e9;
+      rounded[shade] = weight;
+      let at = n;
+      for (; at > 0; at--) {
+        const before = touched[at - 1];
+        if (rounded[before] > weight || (rounded[before] === weight && before < shade)) break;
+        touched[at] = before;
+      }
+      touched[at] = shade;
+    }
+  }
+
+  return {
+    gather({ count, pixel, length, area }, data, runs) {
+      for (const shade of touched) weights[shade] = 0;
+      touched.length = 0;
+      visible = 0;
+      for (let n = 0; n < count; n++) {
+        const stop = pixel[n] + length[n];
+        for (let p = pixel[n]; p < stop;) {
+          const from = p;
+          if (runs) p = Math.min(stop, p + runs[p]);
+          else for (p++; p < stop && samePixel(data, from, p);) p++;
+          const alpha = data[4 * from + 3];
+          const share = area[n] * visibleShare[alpha];
+          if (alpha > 0) {
+            add(data[4 * from], data[4 * from + 1], data[4 * from + 2], (p - from) * share);
+          }
+        }
+      }
+    },
+    add,
+    visible: () => visible,
+    groups() {
+      inOrderOfWeight();
+      groups.length = 0;
+      // Each joins the nearest group near enough or founds one.
+      for (const shade of touched) {
+        const first = firstOf[shade];
+        const [r, g, b] = [first >> 16, (first >> 8) & 255, first & 255];
+        const group = nearestGroup(r, g, b, groups, oneColour);
+        groupOf[shade] = group < 0 ? groups.length : group;
+        if (group < 0) groups.push({ r, g, b, weight: rounded[shade] });
+        else groups[group].weight += rounded[shade];
+      }
+      return groups;
+    },
+    meanOf(group, colour) {
+      const { r, g, b } = groups[group];
+      const [r0, g0, b0] = [srgbToLinear[r], srgbToLinear[g], srgbToLinear[b]];
+      let weight = 0;
+      let red = 0;
+      let green = 0;
+      let blue = 0;
+      for (const shade of touched) {
+        if (groupOf[shade] !== group) continue;
+        const first = firstOf[shade];
+        const own = weights[shade];
+        weight += own;
+        red += own * (srgbToLinear[first >> 16] - r0) + beyond[3 * shade];
+        green += own * (srgbToLinear[(first >> 8) & 255] - g0) + beyond[3 * shade + 1];
+        blue += own * (srgbToLinear[first & 255] - b0) + beyond[3 * shade + 2];
+      }
+      colour[0] = r0 + red / weight;
+      colour[1] = g0 + green / weight;
+      colour[2] = b0 + blue / weight;
+    },
+  };
+}
+
+/**
+ * The nearest group to a colour within a distance, by the eye's rough weights 2, 4, 3; -1 when none
+ * is, and the first of several alike.
+ */
+export function nearestGroup(
+  r: number,
+  g: number,
+  b: number,
+  groups: readonly Group[],
+  within = Infinity,
+): number {
+  let best = -1;
+  let least = within * within;
+  for (let k = 0; k < groups.length; k++) {
+    const dr = r - groups[k].r;
+    const dg = g - groups[k].g;
+    const db = b - groups[k].b;
+    const distance = 2 * dr * dr + 4 * dg * dg + 3 * db * db;
+    if (distance < least) {
+      least = distance;
+      best = k;
+    }
+  }
+  return best;
+}

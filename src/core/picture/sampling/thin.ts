@@ -1,0 +1,136 @@
+import type { StitchLight } from './drawing.js';
+
+/** What the chooser for drawings found under each stitch; arrays by stitch number. */
+export interface Inks {
+  /** Luma, 0..255, of the colour that won, and its cover, 0 to 1. */
+  readonly luma: Float64Array;
+  readonly cover: Float64Array;
+  /** The clearly darker colour that lost: luma, cover (0: there was none). */
+  readonly darkLuma: Float64Array;
+  readonly darkCover: Float64Array;
+  /** Its linear r, g, b; length 3·count. */
+  readonly dark: Float64Array;
+  /** Share of all that is clearly darker than what won. */
+  readonly darkShare: Float64Array;
+}
+
+export function makeInks(count: number): Inks {
+  return {
+    luma: new Float64Array(count),
+    cover: new Float64Array(count),
+    darkLuma: new Float64Array(count),
+    darkCover: new Float64Array(count),
+    dark: new Float64Array(3 * count),
+    darkShare: new Float64Array(count),
+  };
+}
+
+/** Writes down what the chooser found under stitch s; nothing where nothing was covered. */
+export function keepInk(inks: Inks, s: number, choice: StitchLight | undefined): void {
+  const { darker } = choice ?? {};
+  inks.luma[s] = choice?.luma ?? 255;
+  inks.cover[s] = choice?.cover ?? 0;
+  inks.darkLuma[s] = darker?.luma ?? 255;
+  inks.darkCover[s] = darker?.cover ?? 0;
+  if (darker) inks.dark.set(darker.linear, 3 * s);
+  else inks.dark.fill(0, 3 * s, 3 * s + 3);
+  inks.darkShare[s] = choice?.darkShare ?? 0;
+}
+
+/** A fainter trace of a line is left alone. */
+const leastCover = 0.14;
+/** At the end of a line, or alone, a stitch needs more: lines must not grow nor specks appear. */
+const leastCoverAtEnd = 0.25;
+/** Inks this much lighter still belong to one line, luma. */
+const sameInk = 40;
+
+/**
+ * Lines thinner than a stitch never cover enough of one to win it. A stitch that lost its dark
+ * colour gets it back when it lies on the ridge of a line: at most two neighbours hold more of that
+ * ink, and these do not touch each other (stitches beside a line have two that do).
+ *
+ * @param linear r, g, b of each stitch, changed in place
+ * @returns the stitches that got their dark colour back
+ */
+export function keepThinLines(
+  inks: Inks,
+  neighbours: (s: number) => readonly number[],
+  linear: Float64Array,
+): ReadonlySet<number> {
+  const { luma, cover, darkLuma, darkCover, dark } = inks;
+  const inkOf = (n: number, limit: number): number =>
+    luma[n] <= limit ? cover[n] : darkCover[n] > 0 && darkLuma[n] <= limit ? darkCover[n] : 0;
+  const kept = new Set<number>();
+  for (let s = 0; s < luma.length; s++) {
+    if (darkCover[s] < leastCover) continue;
+    const more = neighbours(s).filter((n) => {
+      const ink = inkOf(n, darkLuma[s] + sameInk);
+      return ink > darkCover[s] || (ink === darkCover[s] && n < s);
+    });
+    if (more.length > 2) continue;
+    if (more.length < 2 && darkCover[s] < leastCoverAtEnd) continue;
+    if (more.length === 2 && neighbours(more[0]).includes(more[1])) continue;
+    kept.add(s);
+  }
+  const drawn = new Set<number>();
+  for (const s of kept) {
+    const limit = darkLuma[s] + sameInk;
+    const joins = neighbours(s).some((n) => kept.has(n) || luma[n] <= limit);
+    if (!joins && darkCover[s] < leastCoverAtEnd) continue;
+    linear.set(dark.subarray(3 * s, 3 * s + 3), 3 * s);
+    drawn.add(s);
+  }
+  return drawn;
+}
+
+/** Cover from which a stitch shows one colour and little else. */
+const oneColourFrom = 0.8;
+
+/**
+ * How much of a drawing is finer than a stitch: stitches that hold two colours or more, as a share
+ * of all that are not plain ground (the colour of most stitches that hold one). A drawing of bold
+ * shapes has them along its edges only.
+ *
+ * @returns 0 to 1
+ */
+export function mixedStitches({ luma, cover }: Inks): number {
+  const toneOf = (s: number) => Math.round(luma[s] / 8);
+  const plain = new Uint32Array(33);
+  for (let s = 0; s < luma.length; s++) if (cover[s] >= oneColourFrom) plain[toneOf(s)]++;
+  const ground = plain.indexOf(Math.max(...plain));
+  let [mixed, all] = [0, 0];
+  for (let s = 0; s < luma.length; s++) {
+    if (cover[s] < oneColourFrom) mixed++;
+    else if (toneOf(s) === ground) continue;
+    all++;
+  }
+  return all === 0 ? 0 : mixed / all;
+}
+
+/** Luma by which a colour is clearly darker, of 255. */
+const clearlyDarker = 50;
+
+/**
+ * How much of the dark ink of a drawing was lost, because its lines are too thin: the ink of
+ * stitches that neither took a dark colour nor have a neighbour that did, as a share of all ink
+ * that has a lighter colour beside it.
+ *
+ * @param drawn what `keepThinLines` returned
+ * @returns 0 to 1
+ */
+export function lostLines(
+  { luma, cover, darkShare }: Inks,
+  neighbours: (s: number) => readonly number[],
+  drawn: ReadonlySet<number>,
+): number {
+  let [lost, all] = [0, 0];
+  for (let s = 0; s < luma.length; s++) {
+    const near = neighbours(s);
+    if (near.some((n) => luma[n] >= luma[s] + clearlyDarker)) all += cover[s];
+    all += darkShare[s];
+    const dark = luma[s] - clearlyDarker;
+    if (!drawn.has(s) && !near.some((n) => drawn.has(n) || luma[n] <= dark)) lost += darkShare[s];
+  }
+  // Ink of a few stitches in all is no drawing.
+  return all < luma.length / 500 ? 0 : lost / all;
+}

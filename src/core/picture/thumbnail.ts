@@ -1,0 +1,92 @@
+import { decode, encode } from 'fast-png';
+import { zlibSync } from 'fflate';
+import { joined } from '../bytes.js';
+import { pngChunk, pngChunks, pngSignature } from './header/png-chunks.js';
+import { pixelSize } from './header/pixel-size.js';
+import { unpackZlib } from './header/unpack.js';
+import { linearToSrgb8 } from '../colour/srgb.js';
+import { isOpaque } from './picture.js';
+import type { Picture } from './picture.js';
+import { toLinearRaster } from './sampling/linear.js';
+
+/**
+ * A small copy for the pattern file, reduced in linear light.
+ *
+ * @param mostPx the longer side at most, pixels; a smaller picture is copied as it is
+ */
+export function thumbnailOf(picture: Picture, mostPx = 512): Picture {
+  const reduceBy = Math.max(picture.width, picture.height) / mostPx;
+  if (reduceBy <= 1) return { ...picture, data: new Uint8Array(picture.data) };
+  const { width, height, data: linear } = toLinearRaster(picture, reduceBy);
+  const data = new Uint8Array(4 * width * height);
+  for (let p = 0; p < data.length; p += 4) {
+    const alpha = linear[p + 3];
+    data[p + 3] = Math.round(255 * alpha);
+    if (data[p + 3] === 0) continue;
+    for (let c = 0; c < 3; c++) data[p + c] = linearToSrgb8(linear[p + c] / alpha);
+  }
+  return { width, height, data };
+}
+
+/** The picture as a PNG in base64: 8-bit RGB where it is opaque, otherwise RGBA. */
+export function thumbnailPng({ width, height, data }: Picture): string {
+  const channels = isOpaque(data) ? 3 : 4;
+  const pixels = new Uint8Array(channels * width * height);
+  for (let p = 0; p < width * height; p++) {
+    for (let c = 0; c < channels; c++) pixels[channels * p + c] = data[4 * p + c];
+  }
+  return base64(
+    encode({ width, height, data: pixels, channels, depth: 8 }, { zlib: { level: 2 } }),
+  );
+}
+
+/** A thumbnail is smaller; one of another program may be larger, and is left out. */
+const mostSidePx = 1024;
+
+/** Reads a PNG of `thumbnailPng`: 8 bits a channel, RGB or RGBA; undefined when it is damaged. */
+export function pictureFromPng(png: string): Picture | undefined {
+  try {
+    return decoded(Uint8Array.from(atob(png), (letter) => letter.charCodeAt(0)));
+  } catch {
+    // The reader of PNGs has no error of its own.
+    return undefined;
+  }
+}
+
+function decoded(bytes: Uint8Array): Picture | undefined {
+  const size = pixelSize(bytes, 'png');
+  if (size === undefined || Math.max(size.width, size.height) > mostSidePx) return undefined;
+  // Each row begins with a byte for its filter; interlaced, nearly twice as many rows.
+  const plain = headerAndPixels(bytes, 4 * size.width * size.height + 2 * size.height + 7);
+  const { width, height, channels, depth, data: pixels } = decode(plain);
+  if (depth !== 8 || channels < 3 || pixels.length !== channels * width * height) return undefined;
+  const data = new Uint8Array(4 * width * height).fill(255);
+  for (let p = 0; p < width * height; p++) {
+    for (let c = 0; c < channels; c++) data[4 * p + c] = pixels[channels * p + c];
+  }
+  return { width, height, data };
+}
+
+/**
+ * The same PNG with nothing else inside, since the reader unpacks whatever there is.
+ *
+ * @param mostBytes how long the pixels may be when they are unpacked
+ */
+function headerAndPixels(bytes: Uint8Array, mostBytes: number): Uint8Array {
+  const chunks = [...pngChunks(bytes)];
+  const pixels = joined(chunks.filter(({ type }) => type === 'IDAT').map(({ data }) => data));
+  return joined([
+    Uint8Array.from(pngSignature),
+    pngChunk('IHDR', [chunks[0].data]),
+    pngChunk('IDAT', [zlibSync(unpackZlib(pixels, mostBytes), { level: 0 })]),
+    pngChunk('IEND', []),
+  ]);
+}
+
+function base64(bytes: Uint8Array): string {
+  let text = '';
+  for (let p = 0; p < bytes.length; p += 8192) {
+    text += String.fromCharCode(...bytes.subarray(p, p + 8192));
+  }
+  return btoa(text);
+}
