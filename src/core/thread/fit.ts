@@ -1,9 +1,9 @@
 import { warning } from '../errors.js';
 import type { Warning } from '../errors.js';
-import { findSize } from '../palette/sizes.js';
-import type { BeadSize } from '../palette/sizes.js';
+import { findSize } from '../beads/palette/sizes.js';
+import type { BeadSize } from '../beads/palette/sizes.js';
 import { beadCounts } from '../pattern/stitches.js';
-import type { Pattern, Thread } from '../pattern/schema.js';
+import type { Pattern, Thread } from '../pattern/pattern.js';
 import { millionth } from '../units.js';
 import { threadPerStitch } from './per-stitch.js';
 

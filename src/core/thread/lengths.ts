@@ -1,7 +1,9 @@
-import { panelGeometry } from '../geometry/panel.js';
-import { findSize, sizeOf } from '../palette/sizes.js';
-import type { Panel, Pattern, PatternBead, Shape, Thread } from '../pattern/schema.js';
-import { roundOfStitch, stitchesBefore } from '../shape.js';
+import { layPanel } from '../panel/lay.js';
+import { findSize, sizeOf } from '../beads/palette/sizes.js';
+import type { Panel, Pattern, Thread } from '../pattern/pattern.js';
+import type { PatternBead } from '../beads/bead.js';
+import type { Shape } from '../panel/shape.js';
+import { roundOfStitch, stitchesBefore } from '../panel/shape.js';
 
 /** Beads strung at once where the maker says nothing, millimetres (common practice, no source). */
 export const usualLengthMm = 1500;
@@ -84,7 +86,7 @@ export function panelJoins(
   lengths: readonly Length[],
 ): Join[] {
   const { startDegrees } = panels[panelIndex];
-  const { centres } = panelGeometry(shape, { startDegrees });
+  const { centres } = layPanel(shape, { startDegrees }).geometry;
   return lengths.slice(1).map(({ number, fromStitch }) => {
     const round = roundOfStitch(shape, fromStitch);
     const stitch = fromStitch - stitchesBefore(shape, round);
@@ -132,7 +134,7 @@ function bestCuts(
   beads: Float64Array,
   fits: (from: number, to: number) => boolean,
 ): number[] {
-  const { centres } = panelGeometry(shape, { startDegrees: panel.startDegrees });
+  const { centres } = layPanel(shape, { startDegrees: panel.startDegrees }).geometry;
   const places = placesToCut(shape, marks, fits);
   const penalty = places.map((s) =>
     s === marks.length ? 0 : penaltyOf(shape, marks, s, degreesOf(centres, s)),

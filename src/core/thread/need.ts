@@ -1,4 +1,4 @@
-import type { Pattern } from '../pattern/schema.js';
+import type { Pattern } from '../pattern/pattern.js';
 import { panelLengths } from './lengths.js';
 import type { Length } from './lengths.js';
 import { threadPerStitch } from './per-stitch.js';
@@ -7,6 +7,11 @@ import { threadPerStitch } from './per-stitch.js';
 export const usualThreadReservePercent = 15;
 /** What hangs out at each end of a length, to be woven in (from memory, unchecked). */
 export const usualTailMm = 200;
+
+/** What hangs out at each end of a length of this thread, as pages say it: whole centimetres. */
+export function tailCmOf(thread: Pattern['thread']): number {
+  return Math.max(1, Math.round((thread?.tailMm ?? usualTailMm) / 10));
+}
 
 /** Thread in millimetres; an estimate, unless the thread of a stitch was measured. */
 export interface ThreadNeed {

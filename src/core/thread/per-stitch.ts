@@ -1,7 +1,7 @@
-import type { BeadSize } from '../palette/sizes.js';
-import { findSize } from '../palette/sizes.js';
+import type { BeadSize } from '../beads/palette/sizes.js';
+import { findSize } from '../beads/palette/sizes.js';
 import { beadCounts } from '../pattern/stitches.js';
-import type { Pattern } from '../pattern/schema.js';
+import type { Pattern } from '../pattern/pattern.js';
 
 /** Thread of one beaded stitch by bead size, millimetres (common practice, no source). */
 const usualMm: Readonly<Record<string, number>> = {

@@ -1,7 +1,9 @@
 import type { FrameKind } from '../../words/pages/english/frame.js';
-import { frameFault } from '../frame/measures.js';
-import { railLengthMm } from '../frame/rail.js';
-import type { Pattern, Shape } from '../pattern/schema.js';
+import { acrossRange } from '../panel/across.js';
+import { frameFault } from '../purse/frame/measures.js';
+import { railLengthMm } from '../purse/frame/rail.js';
+import type { Pattern } from '../pattern/pattern.js';
+import type { Shape } from '../panel/shape.js';
 
 /** Share of the rim that lies in the frame where no frame is known (worked out, no source). */
 const openShare = 0.45;
@@ -34,8 +36,12 @@ export interface Sewing {
   readonly braidMm: number;
 }
 
-/** Seam, frame and braid of a purse of two panels, by the pattern's frame where it has one. */
-export function sewing(pattern: Pick<Pattern, 'shape' | 'frame'>, acrossMm: number): Sewing {
+/**
+ * Seam, frame and braid of a purse of two panels, by the pattern's frame where it has one; a frame
+ * that is still to be bought goes with every size that the panel may have.
+ */
+export function sewing(pattern: Pick<Pattern, 'shape' | 'frame' | 'swatch'>): Sewing {
+  const { leastMm, mostMm } = acrossRange(pattern);
   const rim = rimMm(pattern.shape);
   const frame = frameFacts(pattern.frame);
   const arcMm = frame.railMm ?? openShare * rim;
@@ -46,8 +52,8 @@ export function sewing(pattern: Pick<Pattern, 'shape' | 'frame'>, acrossMm: numb
     arcMm,
     seamMm,
     estimate: frame.railMm === undefined,
-    frameWidthMm: frame.widthMm ?? acrossMm / usual,
-    frameRangeMm: frame.widthMm === undefined ? [acrossMm / most, acrossMm / least] : undefined,
+    frameWidthMm: frame.widthMm ?? (leastMm + mostMm) / 2 / usual,
+    frameRangeMm: frame.widthMm === undefined ? [mostMm / most, leastMm / least] : undefined,
     kind: frame.kind,
     fixing: frame.fixing,
     seamThreadMm: seamThread * seamMm,

@@ -1,4 +1,4 @@
-import type { BeadSize } from '../palette/sizes.js';
+import type { BeadSize } from '../beads/palette/sizes.js';
 
 /**
  * Hooks by bead size, mm: common practice, no source; 15/0 from memory, and 13/0, 10/0, 6/0 and

@@ -1,8 +1,8 @@
-import type { Pattern } from '../pattern/schema.js';
-import { backwards } from '../pattern/stitches.js';
-import { roundOfStitch, stitchesBefore } from '../shape.js';
-import { panelLengths } from '../thread/lengths.js';
-import type { Length } from '../thread/lengths.js';
+import type { Pattern } from '../../pattern/pattern.js';
+import { backwards } from '../../pattern/stitches.js';
+import { roundOfStitch, stitchesBefore } from '../../panel/shape.js';
+import { panelLengths } from '../lengths.js';
+import type { Length } from '../lengths.js';
 
 /** What `findPlaces` looks for. */
 export interface FindWish {
@@ -15,14 +15,20 @@ export interface FindWish {
   readonly length?: number;
 }
 
-/** One place where the beads fit. */
-export interface FoundPlace {
+/** Where a stitch is, all from 1. */
+export interface StitchPlace {
+  readonly round: number;
+  readonly stitch: number;
+  readonly wedge: number;
+  /** Its place in that wedge. */
+  readonly inWedge: number;
+}
+
+/** One place where the beads fit: of the next bead, or of the last bead worked. */
+export interface FoundPlace extends StitchPlace {
   /** 0-based. */
   readonly panel: number;
   readonly length: number;
-  /** Round and stitch, both from 1: of the next bead, or of the last bead worked. */
-  readonly round: number;
-  readonly stitch: number;
   /** Beads still to be worked of this length, and of this panel. */
   readonly left: number;
   readonly leftInPanel: number;
@@ -92,10 +98,11 @@ export function beadStitches(pattern: Pattern, panel: number, length: Length): I
   return stitches;
 }
 
-/** Round and stitch, both from 1, of a stitch of the panel. */
-export function placeOf({ shape }: Pick<Pattern, 'shape'>, s: number) {
+/** Where a stitch of the panel is, all from 1: round and stitch in it, wedge and stitch in that. */
+export function placeOf({ shape }: Pick<Pattern, 'shape'>, s: number): StitchPlace {
   const round = roundOfStitch(shape, s);
-  return { round, stitch: s - stitchesBefore(shape, round) + 1 };
+  const i = s - stitchesBefore(shape, round);
+  return { round, stitch: i + 1, wedge: Math.floor(i / round) + 1, inWedge: (i % round) + 1 };
 }
 
 function occurrences(text: string, part: string): number[] {

@@ -1,9 +1,10 @@
-import type { Pattern } from '../pattern/schema.js';
-import { backwards } from '../pattern/stitches.js';
-import { panelLengths } from '../thread/lengths.js';
+import type { Pattern } from '../../pattern/pattern.js';
+import { backwards } from '../../pattern/stitches.js';
+import { panelLengths } from '../lengths.js';
 import { alignBeads } from './align.js';
 import type { Edit } from './align.js';
 import { beadStitches, placeOf } from './find-place.js';
+import type { StitchPlace } from './find-place.js';
 
 /** What `mendString` compares. */
 export interface MendWish {
@@ -16,8 +17,8 @@ export interface MendWish {
   readonly soFar?: boolean;
 }
 
-/** One repair: some neighbouring beads of one kind of slip. */
-export interface Repair {
+/** One repair: some neighbouring beads of one kind of slip, and where it will be worked. */
+export interface Repair extends StitchPlace {
   readonly kind: Edit['kind'];
   /** Beads concerned (of a swap: 2). */
   readonly count: number;
@@ -26,9 +27,8 @@ export interface Repair {
   /** Letters that the list wants there, and those on the thread; '' where there is none. */
   readonly wanted: string;
   readonly got: string;
-  /** Where in the panel the slip will be worked, round and stitch from 1. */
-  readonly round: number;
-  readonly stitch: number;
+  /** A run that came out too short or too long: which of the list's, from 1, and both its lengths. */
+  readonly run?: { readonly number: number; readonly wanted: number; readonly got: number };
   /** Beads strung after it: what would have to come off to string it anew. */
   readonly comeOff: number;
 }
@@ -80,6 +80,7 @@ export function mendString(pattern: Pattern, wish: MendWish): Mending {
     edits: found?.edits.length,
     repairs: grouped(found?.edits ?? []).map((repair) => ({
       ...repair.shown,
+      ...runOf(list, wish.strung, repair),
       ...place(repair.wantedAt),
       comeOff: wish.strung.length - repair.shown.after,
     })),
@@ -93,7 +94,7 @@ export function mendString(pattern: Pattern, wish: MendWish): Mending {
 function grouped(edits: readonly Edit[]) {
   const groups: {
     wantedAt: number;
-    shown: Omit<Repair, 'round' | 'stitch' | 'comeOff'>;
+    shown: Omit<Repair, keyof StitchPlace | 'comeOff' | 'run'>;
     next: { wanted: number; got: number };
   }[] = [];
   for (const edit of edits) {
@@ -124,6 +125,37 @@ function grouped(edits: readonly Edit[]) {
     groups.push({ wantedAt, next, shown: { kind, count, after: gotAt, wanted, got } });
   }
   return groups;
+}
+
+/**
+ * A run of one colour that is too short or too long, where that is all that is wrong: some of its
+ * beads missing or too many, so that no single one of them is the slip.
+ */
+function runOf(
+  list: string,
+  strung: string,
+  { shown: { kind, wanted, got, after }, wantedAt }: ReturnType<typeof grouped>[number],
+): Pick<Repair, 'run'> {
+  const letter = (wanted || got)[0];
+  if ((kind !== 'missing' && kind !== 'extra') || [...(wanted + got)].some((one) => one !== letter))
+    return {};
+  // A bead too many stands before the run of its colour or behind it.
+  const at = list[wantedAt] === letter ? wantedAt : wantedAt - 1;
+  const [inList, onThread] = [stretch(list, at, letter), stretch(strung, after, letter)];
+  const count = Math.abs(inList.length - onThread.length);
+  if (inList.length === 0 || onThread.length === 0 || count !== (wanted || got).length) return {};
+  const number = list.slice(0, inList.from).replace(/(.)\1*/g, '.').length + 1;
+  return { run: { number, wanted: inList.length, got: onThread.length } };
+}
+
+/** The beads of one colour that stand together at a place, or just before it. */
+function stretch(text: string, at: number, letter: string): { from: number; length: number } {
+  let from = text[at] === letter ? at : at - 1;
+  if (text[from] !== letter) return { from: at, length: 0 };
+  let to = from + 1;
+  while (from > 0 && text[from - 1] === letter) from--;
+  while (text[to] === letter) to++;
+  return { from, length: to - from };
 }
 
 function agreement(one: string, other: string): number {
