@@ -1,4 +1,4 @@
-import { millionth } from '../units.js';
+import { millionth } from '../../units.js';
 import { ellipseArc } from './elliptic.js';
 import { cornerOf, hingesOf } from './measures.js';
 import type { FrameMeasures } from './measures.js';

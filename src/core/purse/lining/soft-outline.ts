@@ -1,4 +1,4 @@
-import type { Curve, CurvePiece } from '../draw/curve.js';
+import type { Curve, CurvePiece } from '../../pages/surface/curve.js';
 
 type Point = readonly [x: number, y: number];
 

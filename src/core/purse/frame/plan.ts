@@ -1,10 +1,11 @@
-import { RondureError, warning } from '../errors.js';
-import type { Warning } from '../errors.js';
-import type { PanelGeometry } from '../geometry/panel.js';
-import type { Frame } from '../pattern/schema.js';
-import { shapeLimits } from '../shape.js';
-import type { Shape } from '../shape.js';
-import { millionth } from '../units.js';
+import { RondureError, warning } from '../../errors.js';
+import type { Warning } from '../../errors.js';
+import type { PanelGeometry } from '../../panel/geometry.js';
+import { layPanel } from '../../panel/lay.js';
+import type { Frame } from './measures.js';
+import { shapeLimits } from '../../panel/shape.js';
+import type { Shape } from '../../panel/shape.js';
+import { millionth } from '../../units.js';
 import { usualChannelMm, usualHolesMm } from './measures.js';
 import { railLengthMm } from './rail.js';
 import { rimOf } from './rim.js';
@@ -199,6 +200,26 @@ export function planFrame(frame: Frame, geometry: PanelGeometry): FramePlan {
     },
     ...(frame.fixing === 'sewn' && { holes: holePlan(frame, railMm, stitches) }),
   };
+}
+
+/**
+ * How every panel of a pattern sits in its frame; none where it has no frame.
+ *
+ * @throws RondureError those of `planFrame`
+ */
+export function framePlans({
+  frame,
+  shape,
+  panels,
+}: {
+  readonly frame?: Frame | undefined;
+  readonly shape: Shape;
+  readonly panels: readonly { readonly startDegrees: number }[];
+}): FramePlan[] {
+  if (!frame) return [];
+  return panels.map(({ startDegrees }) =>
+    planFrame(frame, layPanel(shape, { startDegrees }).geometry),
+  );
 }
 
 /** What a maker should know of a frame and a panel that can be joined all the same. */

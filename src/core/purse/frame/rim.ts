@@ -1,6 +1,6 @@
-import { ringLine } from '../geometry/edge.js';
-import type { PanelGeometry } from '../geometry/panel.js';
-import { stitchesInRound } from '../shape.js';
+import { ringLine } from '../../panel/edge.js';
+import type { PanelGeometry } from '../../panel/geometry.js';
+import { stitchesInRound } from '../../panel/shape.js';
 
 /** Points of the rim a stitch. */
 const pointsPerStitch = 8;

@@ -1,14 +1,16 @@
-import { RondureError } from '../errors.js';
+import { RondureError } from '../../errors.js';
 import { stretchIn } from '../frame/plan.js';
-import { acrossMm, cornerRadius } from '../geometry/edge.js';
-import { panelGeometry } from '../geometry/panel.js';
-import type { PanelGeometry } from '../geometry/panel.js';
-import type { Pattern } from '../pattern/schema.js';
+import { acrossRange } from '../../panel/across.js';
+import type { SizeRange } from '../../panel/across.js';
+import { acrossMm, cornerRadius } from '../../panel/edge.js';
+import { layPanel } from '../../panel/lay.js';
+import type { PanelGeometry } from '../../panel/geometry.js';
+import type { Pattern } from '../../pattern/pattern.js';
 import { grown, lengthOfOutline, spotFromTop, support, widestMm } from './soft-outline.js';
 import type { OutlineSpot, SoftOutline } from './soft-outline.js';
 
 /** What is usual where nothing is said (common practice, no source); lengths in millimetres. */
-export const usualLining = { allowanceMm: 5, easeMm: 0, openingShare: 0.45, gapMm: 35 } as const;
+export const usualLining = { allowanceMm: 5, easeMm: 0, openingShare: 0.45, gapMm: 0 } as const;
 /** What may be asked for. */
 export const liningLimits = {
   allowanceMm: { least: 0, most: 30 },
@@ -38,7 +40,10 @@ export interface LiningWish {
    * pattern's frame, or as usual where it has none.
    */
   readonly openingShare?: number;
-  /** Length of the gap for turning: at the bottom, on a polygon in the middle of a side there. */
+  /**
+   * Length of a gap for turning: none by default, for a lining that is put in wrong side out needs no
+   * turning. At the bottom, on a polygon in the middle of a side there.
+   */
   readonly gapMm?: number;
 }
 
@@ -51,6 +56,8 @@ export interface Lining {
   readonly cutAcrossMm: number;
   /** Width by the model. */
   readonly modelAcrossMm: number;
+  /** Between what it lies: before a swatch both outlines are possible. */
+  readonly modelAcross: SizeRange;
   readonly measuredMm?: number;
   readonly allowanceMm: number;
   readonly easeMm: number;
@@ -78,7 +85,7 @@ export interface Lining {
 export function planLining(pattern: Pattern, wish: LiningWish = {}): Lining {
   const { shape, panels } = pattern;
   const index = wish.panel ?? 0;
-  const geometry = panelGeometry(shape, { startDegrees: panels[index].startDegrees });
+  const geometry = layPanel(shape, { startDegrees: panels[index].startDegrees }).geometry;
   const modelAcrossMm = acrossMm(shape);
   const { measuredMm } = wish;
   const { allowanceMm, easeMm } = { ...usualLining, ...wish };
@@ -104,7 +111,7 @@ export function planLining(pattern: Pattern, wish: LiningWish = {}): Lining {
   const framed = shareInFrame(pattern, geometry);
   const openingShare = wish.openingShare ?? framed ?? usualLining.openingShare;
   const mostGap = (1 - openingShare) * length - 2 * leastSeamMm;
-  const gapMm = wish.gapMm ?? Math.max(0, Math.min(usualLining.gapMm, mostGap));
+  const gapMm = wish.gapMm ?? usualLining.gapMm;
   require('gap', gapMm, 0, Math.max(0, mostGap));
   const half = (openingShare * length) / 2;
   const gapAt = middleOfGap(seam, half + leastSeamMm + gapMm / 2);
@@ -114,6 +121,7 @@ export function planLining(pattern: Pattern, wish: LiningWish = {}): Lining {
     seamAcrossMm: widestMm(seam),
     cutAcrossMm: widestMm(cut),
     modelAcrossMm,
+    modelAcross: acrossRange(pattern),
     ...(measuredMm !== undefined && { measuredMm }),
     allowanceMm,
     easeMm,
@@ -175,7 +183,7 @@ function middleOfGap(seam: SoftOutline, leastFromTop: number): number {
 /** Whether the other panel's lining has this shape as well, within a fifth of a millimetre. */
 function alike(pattern: Pattern, seam: SoftOutline, index: number): boolean {
   const { startDegrees } = pattern.panels[1 - index];
-  const other = closedRim(panelGeometry(pattern.shape, { startDegrees }));
+  const other = closedRim(layPanel(pattern.shape, { startDegrees }).geometry);
   const scale = widestMm(seam) / widestMm(other);
   return Array.from({ length: 360 }, (_, degree) => (degree * Math.PI) / 180).every(
     (angle) => Math.abs(support(seam, angle) - scale * support(other, angle)) < 0.2,

@@ -1,9 +1,8 @@
-import { RondureError } from '../errors.js';
-import { isRecord, isTooDeep, issueText, pathText } from '../pattern/parse.js';
-import { frameSchema } from '../pattern/schema.js';
-import type { Frame } from '../pattern/schema.js';
-import { en } from '../../words/index.js';
-import type { Words } from '../../words/index.js';
+import { RondureError } from '../../errors.js';
+import { isTooDeep, parseJsonText } from '../../input-limits.js';
+import { isRecord, issueFault, pathText } from '../../value-fault.js';
+import { frameSchema } from './schema.js';
+import type { Frame } from './measures.js';
 import { frameFault } from './measures.js';
 
 /** The version of frame.json that this program writes. */
@@ -23,10 +22,10 @@ export function frameText(frame: Frame): string {
  * @param where how to name the file in an error, for instance its path
  * @throws RondureError `frame-not-ours`, `frame-too-new`, `frame-invalid`, `frame-measure-impossible`
  */
-export function parseFrame(text: string, where: string, words: Words = en): Frame {
+export function parseFrame(text: string, where: string): Frame {
   let given: unknown;
   try {
-    given = JSON.parse(text.replace(/^\uFEFF/, ''));
+    given = parseJsonText(text.replace(/^\uFEFF/, ''));
   } catch (cause) {
     throw new RondureError('frame-not-ours', { where }, { cause });
   }
@@ -44,19 +43,19 @@ export function parseFrame(text: string, where: string, words: Words = en): Fram
     throw new RondureError('frame-invalid', {
       where,
       path: pathText(first.path) || 'frame',
-      problem: issueText(words, first, fields),
+      problem: issueFault(first, fields),
       more: rest.length,
     });
   }
   if (first) requirePossible(fields as unknown as Frame);
-  const problem = words.pattern.wrongValue([String(frameVersion)]);
+  const problem = { kind: 'value', allowed: [String(frameVersion)] } as const;
   throw new RondureError('frame-invalid', { where, path: 'version', problem, more: 0 });
 }
 
 /** Whether a text is a frame.json of ours. */
 export function isFrameText(text: string): boolean {
   try {
-    const given: unknown = JSON.parse(text);
+    const given: unknown = parseJsonText(text);
     return isRecord(given) && given.format === 'rondure-frame';
   } catch {
     return false;

@@ -1,8 +1,8 @@
-import { finishedEdge } from '../geometry/edge.js';
-import { defaultStartDegrees, turnsInWedges } from '../geometry/turn.js';
-import { directionOf, shapeLimits } from '../shape.js';
-import type { Shape } from '../shape.js';
-import { millionth } from '../units.js';
+import { finishedEdge } from '../../panel/edge.js';
+import { defaultStartDegrees, turnsInWedges } from '../../panel/turn.js';
+import { directionOf, shapeLimits } from '../../panel/shape.js';
+import type { Shape } from '../../panel/shape.js';
+import { millionth } from '../../units.js';
 
 /**
  * How wide a panel is as it is worn: between its leftmost and its rightmost edge as it hangs with

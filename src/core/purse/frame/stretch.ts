@@ -1,5 +1,5 @@
-import type { PanelGeometry } from '../geometry/panel.js';
-import { stitchesBefore, stitchesInRound } from '../shape.js';
+import type { PanelGeometry } from '../../panel/geometry.js';
+import { stitchesBefore, stitchesInRound } from '../../panel/shape.js';
 import { normalised, rimOf } from './rim.js';
 import type { Rim } from './rim.js';
 
