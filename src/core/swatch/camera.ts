@@ -1,5 +1,6 @@
-import { homographyOf, solve } from '../reading/homography.js';
-import type { Point } from '../reading/homography.js';
+import { solve } from '../equations.js';
+import { homographyOf } from '../homography.js';
+import type { Point } from '../homography.js';
 
 /**
  * How a flat panel is seen on a photograph. `straight`: from above, so that it is only moved,

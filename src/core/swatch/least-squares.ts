@@ -1,4 +1,4 @@
-import { solve } from '../reading/homography.js';
+import { solve } from '../equations.js';
 
 /** A fit, and how each unknown follows each residual. */
 export interface Fit {

@@ -1,8 +1,8 @@
-import { distanceOf, turnOf } from '../geometry/panel.js';
-import { spokeAt } from '../geometry/spoke.js';
-import { turnsInWedges } from '../geometry/turn.js';
-import { flatHeightPerWidth } from '../shape.js';
-import type { SwatchWorked } from './schema.js';
+import { distanceOf, turnOf } from '../panel/geometry.js';
+import { spokeAt } from '../panel/spoke.js';
+import { turnsInWedges } from '../panel/turn.js';
+import { flatHeightPerWidth } from '../panel/shape.js';
+import type { SwatchWorked } from './swatch.js';
 
 /** How a swatch was worked and leans; its round height is 1. */
 export type UnitPanel = Pick<

@@ -1,14 +1,14 @@
 import { RondureError, warning } from '../errors.js';
 import type { Warning } from '../errors.js';
-import type { Point } from '../reading/homography.js';
-import { directionOf, naturalOutline } from '../shape.js';
+import type { Point } from '../homography.js';
+import { directionOf, naturalOutline } from '../panel/shape.js';
 import { millionth } from '../units.js';
 import { firstCamera, panelPoint, seenBy } from './camera.js';
 import type { Camera } from './camera.js';
 import { leastSquares } from './least-squares.js';
 import type { Fit } from './least-squares.js';
 import { unitPlaces } from './model.js';
-import type { Estimate, SwatchWorked } from './schema.js';
+import type { Estimate, SwatchWorked } from './swatch.js';
 
 /** A bead middle that was pointed at: the first stitch of a wedge (from 1) in a round; pixels. */
 export interface PhotoPoint {

@@ -1,27 +1,35 @@
-import { z } from 'zod';
-import { en } from '../../words/index.js';
+import * as z from 'zod';
+import { shapeLimits } from '../panel/limits.js';
+import { finite, notNegative, positive, whole, words } from '../schema-parts.js';
+import type { Fields } from '../schema-parts.js';
+import type { Estimate, Swatch, SwatchMeasured, SwatchPhoto, SwatchWorked } from './swatch.js';
 
 /** The version of swatch.json that this program writes. */
 export const swatchVersion = 1;
 
-const finite = z.number().refine(Number.isFinite, en.expected.pattern.finite);
-const positive = finite.refine((value) => value > 0, en.expected.pattern.aboveZero);
-const notNegative = finite.refine((value) => value >= 0, en.expected.pattern.zeroOrMore);
-const round = z.number().int().min(1).max(80);
+const round = whole({ least: 1, most: shapeLimits.rounds.most });
 
 /** What was measured, and between what it lies with the precision of the ruler. */
-export const estimateSchema = z.strictObject({ value: finite, least: finite, most: finite });
+export const estimateSchema = z.strictObject({
+  value: finite,
+  least: finite,
+  most: finite,
+} satisfies Fields<Estimate>) satisfies z.ZodType<Estimate>;
 
 /** How the swatch was worked. */
 export const workedSchema = z.strictObject({
-  wedges: z.number().int().min(3).max(12),
-  rounds: z.number().int().min(2).max(80),
+  wedges: whole(shapeLimits.wedges),
+  rounds: whole(shapeLimits.rounds),
   increase: z.enum(['first', 'middle', 'last']),
   outline: z.enum(['polygon', 'circle']),
   construction: z.enum(['spiral', 'joined']),
   hand: z.enum(['right', 'left']),
   beadsFace: z.enum(['away', 'toward']),
-});
+  stitch: z
+    .enum(['both-loops', 'bead-side-loop', 'slip'])
+    .optional()
+    .describe('how the stitch was worked'),
+} satisfies Fields<SwatchWorked>) satisfies z.ZodType<SwatchWorked>;
 
 /** What the maker read off the ruler, and how finely. */
 export const measuredSchema = z.strictObject({
@@ -34,20 +42,20 @@ export const measuredSchema = z.strictObject({
   turnOffDegrees: notNegative.optional(),
   fromRound: round.optional(),
   toRound: round.optional(),
-  markedWedge: z.number().int().min(1).max(12).optional(),
+  markedWedge: whole({ least: 1, most: shapeLimits.wedges.most }).optional(),
   threadMm: positive.optional(),
   threadStitches: positive.optional(),
   fiftyBeadsMm: positive.optional(),
   rulerMm: notNegative.describe('precision of the ruler'),
   photo: z
     .strictObject({
-      file: z.string().min(1).max(1000),
+      file: words(1000),
       points: z.number().int().min(2),
       perspective: z.boolean(),
       offPixels: notNegative.describe('root mean square distance of the points from the fit'),
-    })
+    } satisfies Fields<SwatchPhoto>)
     .optional(),
-});
+} satisfies Fields<SwatchMeasured>) satisfies z.ZodType<SwatchMeasured>;
 
 /** A measured swatch, as swatch.json and pattern.json hold it. */
 export const swatchSchema = z.strictObject({
@@ -60,7 +68,7 @@ export const swatchSchema = z.strictObject({
   flatWedges: estimateSchema.optional().describe('increases a round that lie flat, not whole'),
   perStitchMm: estimateSchema.optional().describe('thread for one stitch'),
   beadLengthMm: estimateSchema.optional().describe('length of a bead along its hole'),
-});
+} satisfies Fields<Swatch>) satisfies z.ZodType<Swatch>;
 
 /** What swatch.json must look like. */
 export const swatchFileSchema = z.strictObject({
@@ -68,15 +76,6 @@ export const swatchFileSchema = z.strictObject({
   version: z.literal(swatchVersion),
   ...swatchSchema.shape,
 });
-
-/** A value from a measurement, with the least and the most that the ruler allows. */
-export interface Estimate extends z.infer<typeof estimateSchema> {}
-/** How a swatch was worked. */
-export interface SwatchWorked extends z.infer<typeof workedSchema> {}
-/** What was read off the ruler; millimetres and degrees. */
-export interface SwatchMeasured extends z.infer<typeof measuredSchema> {}
-/** A measured swatch: what was measured, and what follows for the stitch. */
-export interface Swatch extends z.infer<typeof swatchSchema> {}
 
 /** The published JSON Schema (draft 2020-12) of swatch.json. */
 export function swatchJsonSchema(): object {

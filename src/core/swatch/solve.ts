@@ -1,11 +1,11 @@
 import { RondureError, warning } from '../errors.js';
 import type { Warning } from '../errors.js';
-import { flatWedges, naturalOutline } from '../shape.js';
+import { flatWedges, naturalOutline } from '../panel/shape.js';
 import { millionth } from '../units.js';
 import { leanOfTurn, markedTurn, rimShare, widestMiddles } from './model.js';
 import type { UnitPanel } from './model.js';
 import { leastOf, mostOf, requireMeasure } from './plausible.js';
-import type { Estimate, Swatch, SwatchMeasured, SwatchWorked } from './schema.js';
+import type { Estimate, Swatch, SwatchMeasured, SwatchWorked } from './swatch.js';
 
 /** What the maker measured on a swatch, as it goes into `solveSwatch`; millimetres and degrees. */
 export interface SwatchWish {
@@ -40,7 +40,8 @@ export function solveSwatch(wish: SwatchWish): { swatch: Swatch; warnings: Warni
   const { wedges, rounds, increase, ...way } = wish.worked;
   const worked = { wedges, rounds, increase, outline: found.outline, ...way };
   const leans = leansOf(found.lean ?? anyLean);
-  const panels = leans.map((lean) => ({ ...worked, lean }));
+  const outlines = found.either ? [worked.outline, otherOutline(worked.outline)] : [worked.outline];
+  const panels = outlines.flatMap((outline) => leans.map((lean) => ({ ...worked, outline, lean })));
   const fromWidth = heightOfWidth(measured, panels);
   const roundHeightMm = lies === 'flat' ? (wish.photo?.roundHeightMm ?? fromWidth) : undefined;
   if (lies !== 'flat' && (measured.acrossMm !== undefined || wish.photo?.roundHeightMm)) {
@@ -52,10 +53,15 @@ export function solveSwatch(wish: SwatchWish): { swatch: Swatch; warnings: Warni
     warnings.push(warning('swatch-heights-differ', facts));
   }
   const stitchWidthMm = widthOfRim(measured, panels);
-  const flat = roundHeightMm && stitchWidthMm && flatOf(worked, roundHeightMm, stitchWidthMm);
+  const flat = roundHeightMm && stitchWidthMm && flatOf(outlines, roundHeightMm, stitchWidthMm);
   if (flat && lies === 'flat') warnings.push(...disagreement(worked.wedges, flat));
   if (found.lean && found.lean.most - found.lean.least > 0.5) {
     warnings.push(warning('swatch-lean-rough', { off: (found.lean.most - found.lean.least) / 2 }));
+  }
+  if (found.either && found.lean) {
+    const { outline, increase } = worked;
+    const facts = { outline, other: otherOutline(outline), increase, ...found.lean };
+    warnings.push(warning('swatch-outline-unsure', facts));
   }
   const { perStitchMm, beadLengthMm } = threadOf(measured);
   const { lean } = found;
@@ -82,20 +88,39 @@ function leansOf({ value, least, most }: Estimate): number[] {
 }
 
 /** The lean, and the outline that goes with it where the maker names none. */
-function leanAndOutline(wish: SwatchWish): { lean?: Estimate; outline: SwatchWorked['outline'] } {
-  const { worked, photo, measured } = wish;
-  if (photo) {
-    const outline = worked.outline ?? naturalOutline(worked.increase, photo.lean.value);
-    return { lean: photo.lean, outline };
-  }
-  if (measured.turnDegrees === undefined) {
-    return { outline: worked.outline ?? naturalOutline(worked.increase, anyLean.value) };
-  }
-  const first = worked.outline ?? 'circle';
-  const lean = leanOf({ ...worked, outline: first }, measured);
-  const outline = worked.outline ?? naturalOutline(worked.increase, lean.value);
-  return { lean: leanOf({ ...worked, outline }, measured), outline };
+interface LeanAndOutline {
+  lean?: Estimate;
+  outline: SwatchWorked['outline'];
+  /** The lean lies so near to where one outline gives way to the other that it may be either. */
+  either?: boolean;
 }
+
+function leanAndOutline(wish: SwatchWish): LeanAndOutline {
+  const { worked, photo, measured } = wish;
+  const natural = (lean: number) => naturalOutline(worked.increase, lean);
+  const leanWith = (outline: SwatchWorked['outline']): Estimate | undefined => {
+    if (photo) return photo.lean;
+    return measured.turnDegrees === undefined
+      ? undefined
+      : leanOf({ ...worked, outline }, measured);
+  };
+  if (worked.outline !== undefined) {
+    const lean = leanWith(worked.outline);
+    return { outline: worked.outline, ...(lean && { lean }) };
+  }
+  const round = leanWith('circle');
+  if (!round) return { outline: natural(anyLean.value) };
+  if (worked.increase === 'middle') return { lean: round, outline: 'circle' };
+  const cornered = leanWith('polygon')!;
+  const outline = natural(round.value);
+  const lean = outline === 'circle' ? round : cornered;
+  const ends = [round, cornered].flatMap(leansOf);
+  if (ends.every((one) => natural(one) === outline)) return { lean, outline };
+  return { lean: estimate(lean.value, ends), outline, either: true };
+}
+
+const otherOutline = (outline: SwatchWorked['outline']): SwatchWorked['outline'] =>
+  outline === 'circle' ? 'polygon' : 'circle';
 
 function leanOf(worked: Omit<UnitPanel, 'lean'>, measured: SwatchMeasured): Estimate {
   const { fromRound = 1, toRound = worked.rounds, markedWedge = 1 } = measured;
@@ -154,22 +179,33 @@ function widthOfRim(measured: SwatchMeasured, panels: readonly UnitPanel[]) {
   const least = Math.min(most, rimMm / (mostOf.stitch * beadMm));
   const about = { least, most, unit: 'stitches' as const, rounds, beadMm };
   requireMeasure('--rim-stitches', rimStitches, about);
-  const shares = panels.map((panel) => rimShare(panel, rimStitches));
-  const width = (mm: number, share: number) => mm / (rimStitches * share);
-  const ends = shares.flatMap((share) => [
-    width(notBelowZero(rimMm - rulerMm), share),
-    width(rimMm + rulerMm, share),
+  // Halves are counted, so that a count is off by a quarter at most.
+  const counts = [rimStitches - rimCountedTo, rimStitches + rimCountedTo].map((count) =>
+    Math.min(steps, Math.max(rimCountedTo, count)),
+  );
+  const width = (mm: number, count: number, panel: UnitPanel) =>
+    mm / (count * rimShare(panel, count));
+  const ends = panels.flatMap((panel) => [
+    width(notBelowZero(rimMm - rulerMm), counts[1], panel),
+    width(rimMm + rulerMm, counts[0], panel),
   ]);
-  return estimate(width(rimMm, shares[0]), ends);
+  return estimate(width(rimMm, rimStitches, panels[0]), ends);
 }
 
-function flatOf({ outline }: SwatchWorked, height: Estimate, width: Estimate): Estimate {
-  const flat = (roundHeightMm: number, stitchWidthMm: number) =>
+function flatOf(
+  outlines: readonly SwatchWorked['outline'][],
+  height: Estimate,
+  width: Estimate,
+): Estimate {
+  const flat = (outline: SwatchWorked['outline'], roundHeightMm: number, stitchWidthMm: number) =>
     flatWedges({ outline, roundHeightMm, stitchWidthMm });
-  return estimate(flat(height.value, width.value), [
-    flat(height.least, width.most),
-    flat(height.most, width.least),
-  ]);
+  return estimate(
+    flat(outlines[0], height.value, width.value),
+    outlines.flatMap((one) => [
+      flat(one, height.least, width.most),
+      flat(one, height.most, width.least),
+    ]),
+  );
 }
 
 /** A flat piece with a rim too short or too long for its width. */
@@ -209,6 +245,8 @@ function threadOf({ threadMm, threadStitches, fiftyBeadsMm, rulerMm, beadMm }: S
   return found;
 }
 
+/** Stitches along the rim are counted in halves. */
+const rimCountedTo = 0.25;
 /** The mark on the thread seldom falls between two stitches. */
 const countedTo = 0.5;
 

@@ -1,9 +1,9 @@
 import { RondureError } from '../errors.js';
-import { isRecord, isTooDeep, issueText, pathText } from '../pattern/parse.js';
-import { en } from '../../words/index.js';
-import type { Words } from '../../words/index.js';
+import { isTooDeep, parseJsonText } from '../input-limits.js';
+import { isRecord, issueFault, pathText } from '../value-fault.js';
+import { shapeLimits } from '../panel/limits.js';
 import { swatchFileSchema, swatchVersion } from './schema.js';
-import type { Swatch } from './schema.js';
+import type { Swatch } from './swatch.js';
 
 /** The text of swatch.json. */
 export function swatchText(swatch: Swatch): string {
@@ -17,7 +17,7 @@ export function swatchText(swatch: Swatch): string {
  * @param where how to name the file in an error, for instance its path
  * @throws RondureError `swatch-not-ours`, `swatch-too-new`, `swatch-invalid`
  */
-export function parseSwatch(text: string, where: string, words: Words = en): Swatch {
+export function parseSwatch(text: string, where: string): Swatch {
   const given = parseJson(text);
   if (!isRecord(given) || given.format !== 'rondure-swatch') {
     throw new RondureError('swatch-not-ours', { where });
@@ -27,45 +27,47 @@ export function parseSwatch(text: string, where: string, words: Words = en): Swa
     throw new RondureError('swatch-too-new', { where, version, known: swatchVersion });
   }
   if (isTooDeep(given)) {
-    throw new RondureError('swatch-invalid', { where, path: '', problem: words.pattern.tooDeep });
+    throw new RondureError('swatch-invalid', { where, path: '', problem: { kind: 'too-deep' } });
   }
   const result = swatchFileSchema.safeParse(given);
   if (!result.success) {
     const [first] = result.error.issues;
-    const facts = { path: pathText(first.path), problem: issueText(words, first, given) };
+    const facts = { path: pathText(first.path), problem: issueFault(first, given) };
     throw new RondureError('swatch-invalid', { where, ...facts });
   }
   const { format: _format, version: _version, ...swatch } = result.data;
-  requireSense(swatch as Swatch, where, words);
+  requireSense(swatch as Swatch, where);
   return swatch as Swatch;
 }
 
 /** What a stitch can be, whatever was typed into the file. */
-function requireSense(swatch: Swatch, where: string, words: Words): void {
-  const bounds = { roundHeightMm: [0.1, 50], stitchWidthMm: [0.1, 50], lean: [-1, 1] } as const;
-  for (const [path, [least, most]] of Object.entries(bounds)) {
+function requireSense(swatch: Swatch, where: string): void {
+  const { stitchMm, lean } = shapeLimits;
+  const bounds = { roundHeightMm: stitchMm, stitchWidthMm: stitchMm, lean };
+  for (const [path, { least, most }] of Object.entries(bounds)) {
     const value = swatch[path as keyof typeof bounds]?.value;
     if (value !== undefined && !(value >= least && value <= most)) {
-      const problem = en.expected.pattern.between(least, most);
+      const problem = { kind: 'between', least, most } as const;
       throw new RondureError('swatch-invalid', { where, path: `${path}.value`, problem });
     }
   }
   for (const [path, most] of Object.entries(mostOfThread)) {
     const value = swatch[path as keyof typeof mostOfThread]?.value;
     if (value !== undefined && !(value > 0 && value <= most)) {
-      const problem =
-        value > 0 ? words.expected.pattern.atMost(most) : words.expected.pattern.aboveZero;
+      const problem = value > 0 ? ({ kind: 'at-most', most } as const) : aboveZero;
       throw new RondureError('swatch-invalid', { where, path: `${path}.value`, problem });
     }
   }
 }
+
+const aboveZero = { kind: 'above-zero' } as const;
 
 /** What the largest bead that can be measured could take, millimetres. */
 const mostOfThread = { perStitchMm: 800, beadLengthMm: 50 } as const;
 
 function parseJson(text: string): unknown {
   try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
+    return parseJsonText(text.replace(/^\uFEFF/, ''));
   } catch {
     return undefined;
   }

@@ -1,7 +1,8 @@
 import { warning } from '../errors.js';
 import type { Warning } from '../errors.js';
-import type { Pattern, Shape } from '../pattern/schema.js';
-import type { Swatch } from './schema.js';
+import type { Pattern } from './pattern.js';
+import type { Shape } from '../panel/shape.js';
+import type { Swatch } from '../swatch/swatch.js';
 
 /** The pattern with the swatch and what it tells of the thread. */
 export function patternWithSwatch(pattern: Pattern, swatch: Swatch | undefined): Pattern {
@@ -48,6 +49,10 @@ export function swatchWarnings(swatch: Swatch, shape: Shape, beadMm?: number): W
   if (worked.beadsFace !== shape.beadsFace) {
     const facts = { swatch: worked.beadsFace, panel: shape.beadsFace };
     found.push(warning('swatch-other-face', facts));
+  }
+  if (worked.stitch && shape.stitch && worked.stitch !== shape.stitch) {
+    const facts = { swatch: worked.stitch, panel: shape.stitch };
+    found.push(warning('swatch-other-stitch', facts));
   }
   if (worked.increase !== shape.increase) {
     const facts = { swatch: worked.increase, panel: shape.increase };
