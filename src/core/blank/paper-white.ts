@@ -1,5 +1,5 @@
-import type { BlankPage } from '../draw/blank-page.js';
-import { solve } from './homography.js';
+import type { BlankPage } from '../pages/chart/blank-page.js';
+import { solve } from '../equations.js';
 
 /** Linear red, green, blue at a point of the page; undefined outside the photograph. */
 export type PageLight = (xMm: number, yMm: number) => readonly [number, number, number] | undefined;

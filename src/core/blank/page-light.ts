@@ -1,7 +1,7 @@
 import { srgbToLinear } from '../colour/srgb.js';
-import type { Picture } from '../picture.js';
-import { seenAt } from './homography.js';
-import type { Homography } from './homography.js';
+import type { Picture } from '../picture/picture.js';
+import { seenAt } from '../homography.js';
+import type { Homography } from '../homography.js';
 import type { PageLight } from './paper-white.js';
 
 /** Looks up a photograph at points of the page: linear light between the four nearest pixels. */

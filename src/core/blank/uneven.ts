@@ -1,4 +1,4 @@
-import type { BlankPage } from '../draw/blank-page.js';
+import type { BlankPage } from '../pages/chart/blank-page.js';
 import type { PageLight, PageWhite } from './paper-white.js';
 
 /** Places looked at along each side of the page. */

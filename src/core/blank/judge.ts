@@ -1,5 +1,5 @@
 import { ciede2000Fast } from '../colour/ciede2000.js';
-import { undecided } from '../bead.js';
+import { undecided } from '../beads/bead.js';
 import { looksLikePaper } from './cell-samples.js';
 import type { CellSamples } from './cell-samples.js';
 import { nearestOf } from './groups.js';

@@ -1,4 +1,4 @@
-import type { LinearRaster } from '../sampling/linear.js';
+import type { LinearRaster } from '../picture/sampling/linear.js';
 
 /** A connected dark region, by its area and its first and second moments, in pixels. */
 export interface DarkSpot {

@@ -1,10 +1,11 @@
-import { insetRing } from '../draw/blank.js';
-import type { BlankPage } from '../draw/blank-page.js';
+import { median } from '../median.js';
+import { insetRing } from '../pages/chart/blank.js';
+import type { BlankPage } from '../pages/chart/blank-page.js';
 import { linearToLab65 } from '../colour/lab.js';
-import { holeRadius } from '../geometry/edge.js';
-import type { Footprints } from '../geometry/footprints.js';
-import type { PanelGeometry } from '../geometry/panel.js';
-import { insideRing } from '../geometry/rings.js';
+import { holeRadius } from '../panel/edge.js';
+import type { Footprints } from '../panel/footprints.js';
+import type { PanelGeometry } from '../panel/geometry.js';
+import { insideRing } from '../panel/rings.js';
 import type { PageLight } from './paper-white.js';
 
 /** The part of a cell that is read, about its middle: well inside its outline. */
@@ -95,10 +96,4 @@ function summed(values: number[]): CellSamples {
     .map(([, p]) => p);
   const colour = [0, 1, 2].map((c) => median(deep.map((p) => lab[3 * p + c])));
   return { lab, paper, colour: colour as [number, number, number], even };
-}
-
-export function median(values: number[]): number {
-  const sorted = values.slice().sort((p, q) => p - q);
-  const half = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
 }

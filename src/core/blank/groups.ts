@@ -1,7 +1,7 @@
-import { chooseBeads } from '../choice/choose.js';
+import { median } from '../median.js';
+import { chooseBeads } from '../beads/choice/choose.js';
 import { ciede2000Fast } from '../colour/ciede2000.js';
 import { lab65ToLinear, linearToLab65 } from '../colour/lab.js';
-import { median } from './cell-samples.js';
 
 export type Lab = readonly [number, number, number];
 

@@ -1,11 +1,11 @@
-import { markHoleShare } from '../draw/blank-page.js';
-import type { BlankPage } from '../draw/blank-page.js';
-import type { Picture } from '../picture.js';
-import { toLinearRaster } from '../sampling/linear.js';
+import { markHoleShare } from '../pages/chart/blank-page.js';
+import type { BlankPage } from '../pages/chart/blank-page.js';
+import type { Picture } from '../picture/picture.js';
+import { toLinearRaster } from '../picture/sampling/linear.js';
 import { darkSpots } from './dark-spots.js';
 import type { DarkSpot } from './dark-spots.js';
-import { homographyOf, stretchAt } from './homography.js';
-import type { Homography, Point } from './homography.js';
+import { homographyOf, stretchAt } from '../homography.js';
+import type { Homography, Point } from '../homography.js';
 
 /** Marks are looked for in a picture of about this many pixels along its longer side. */
 const searchSidePx = 1600;
