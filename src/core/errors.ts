@@ -1,4 +1,4 @@
-import { en } from '../words/index.js';
+import { errors } from '../words/en/errors.js';
 import type { Words } from '../words/index.js';
 
 /** Every code an error of ours can carry; the catalogue in src/words is the list. */
@@ -18,7 +18,7 @@ export class RondureError<C extends ErrorCode = ErrorCode> extends Error {
   readonly facts: ErrorFacts<C>;
 
   constructor(code: C, facts: ErrorFacts<C>, options?: { cause?: unknown }) {
-    super(sentence(en.errors, code, facts), options);
+    super(sentence(errors, code, facts), options);
     this.code = code;
     this.facts = facts;
   }

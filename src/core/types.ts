@@ -5,15 +5,22 @@ export type { FaceWord, HandWord } from '../words/pages/english/chart.js';
 export type { FrameKind, StitchSpan } from '../words/pages/english/frame.js';
 export type { PageWords } from '../words/pages/index.js';
 export type { Language } from '../words/pages/languages.js';
-export type { ProofLevel } from './choice/choose.js';
-export type { Mask } from './importance/mask.js';
+export type {
+  BeadLook,
+  ColourFamily,
+  ColourTone,
+  ColourWord,
+  FinishKind,
+} from '../words/pages/looks.js';
+export type { ProofLevel } from './beads/choice/choose.js';
+export type { Mask } from './picture/importance/mask.js';
 export type { Threaded } from './thread/need.js';
-export type { Strung } from './texts/stringing.js';
-export type { GeometryOptions } from './geometry/panel.js';
-export type { Ring } from './geometry/rings.js';
-export type { ChoiceInput, ChoiceResult } from './choice/choose.js';
-export type { BeadWish } from './decide-beads.js';
-export type { CellMark, GreyFill } from './draw/grey-fills.js';
+export type { Strung } from './thread/strung-rounds.js';
+export type { GeometryOptions } from './panel/geometry.js';
+export type { Ring } from './panel/rings.js';
+export type { ChoiceInput, ChoiceResult } from './beads/choice/choose.js';
+export type { BeadWish } from './beads/decide-beads.js';
+export type { CellMark, GreyFill } from './pages/panel/grey-fills.js';
 export type {
   Face,
   FontChoice,
@@ -22,46 +29,64 @@ export type {
   FurtherFont,
   Glyph,
   LineBreaks,
-} from './draw/font.js';
-export type { SampleCard } from './draw/sample-card.js';
-export type { LiningSheet } from './draw/lining-piece.js';
-export type { PrintPaper } from './draw/print-sheet.js';
-export type { OutlineSpot, SoftOutline } from './lining/soft-outline.js';
-export type { PanelSheet } from './draw/sheet.js';
-export type { WorkedInput } from './draw/worked.js';
+} from './pages/surface/font.js';
+export type { SampleCard } from './pages/chart/sample-card.js';
+export type { LiningSheet } from './pages/lining/lining-piece.js';
+export type { PrintPaper } from './pages/surface/print-sheet.js';
+export type { OutlineSpot, SoftOutline } from './purse/lining/soft-outline.js';
+export type { PanelSheet } from './pages/panel/sheet.js';
+export type { WorkedInput } from './pages/worked/worked.js';
 export type { ErrorFacts } from './errors.js';
-export type { FrameMeasures } from './frame/measures.js';
-export type { FramePlan, FrameRound, HingeMark, HolePlan } from './frame/plan.js';
-export type { StitchRun } from './frame/stretch.js';
-export type { EdgeGeometry } from './geometry/edge.js';
-export type { NearPair } from './palette/alike.js';
-export type { JarGrid } from './palette/photo/grid.js';
-export type { Jar } from './palette/photo/read-jars.js';
-export type { Palette, PaletteSurvey } from './palette/read-palette.js';
-export type { RowProblem } from './palette/rows.js';
-export type { BeadSize } from './palette/sizes.js';
-export type { PaletteFormat } from './palette/table.js';
-export type { Problem, ProblemCode } from './pattern/check.js';
+export type { FramePlan, FrameRound, HingeMark, HolePlan } from './purse/frame/plan.js';
+export type { StitchRun } from './purse/frame/stretch.js';
+export type { SizedPanel, SizedWish, SizeRange } from './panel/across.js';
+export type { EdgeGeometry } from './panel/edge.js';
+export type { NearPair } from './beads/palette/alike.js';
+export type { JarGrid } from './beads/palette/photo/grid.js';
+export type { Jar } from './beads/palette/photo/read-jars.js';
+export type { Palette, PaletteSurvey } from './beads/palette/read-palette.js';
+export type { RowProblem } from './beads/palette/rows.js';
+export type { BeadSize } from './beads/palette/sizes.js';
+export type { PaletteFormat } from './beads/palette/table-rows.js';
+export type { Problem, ProblemCode } from './pattern/read/check.js';
 export type { BackWish, MadePanel } from './make.js';
 export type { PanelFacts, PatternReport } from './pattern/report.js';
-export type { Choice, Frame, PatternPicture } from './pattern/schema.js';
-export type { DoubtReason } from './reading/judge.js';
-export type { ArtDecision, ArtFacts } from './sampling/art.js';
-export type { PlaceWish } from './sampling/place.js';
-export type { SampleInput, StitchColours } from './sampling/sample.js';
-export type { ShapeWish } from './shape.js';
-export type { MaterialRow, MaterialsWish } from './texts/materials.js';
-export type { LiningCloth, ShoppingThread, ShoppingTotals } from './texts/shopping.js';
-export type { Thread } from './pattern/schema.js';
+export type { Choice, EdgesKept, Tidied } from './beads/how-chosen.js';
+export type { Frame, FrameMeasures } from './purse/frame/measures.js';
+export type { PatternPicture, Thread } from './pattern/pattern.js';
+export type { LaidStitches, Painted, WishedPlace, WishedShape } from './pattern/wished.js';
+export type { AllRings } from './panel/footprints.js';
+export type { Told } from './brush/by-hand.js';
+export type { DoubtReason } from './blank/judge.js';
+export type { CutOff } from './picture/cut-off.js';
+export type { ArtDecision, ArtFacts } from './picture/sampling/art.js';
+export type { SvgRoot } from './picture/header/svg-root.js';
+export type { SvgSize } from './picture/svg/size.js';
+export type { HowKept, MergedArea } from './beads/how-kept.js';
+export type { PlaceWish } from './picture/sampling/place.js';
+export type { Stage, Steps } from './steps.js';
+export type { SampleInput, StitchColours } from './picture/sampling/sample.js';
+export type { ShapeWish } from './panel/shape.js';
+export type { MaterialRow, MaterialsWish } from './pages/lists/materials.js';
+export type {
+  LiningCloth,
+  PanelLining,
+  ShoppingThread,
+  ShoppingTotals,
+  Spools,
+} from './pages/lists/shopping.js';
+export type { SwapScope } from './beads/recolour.js';
 export type { Sewing } from './thread/sewing.js';
-export type { SwatchGuide } from './draw/swatch-guide.js';
-export type { Point } from './reading/homography.js';
+export type { SwatchGuide } from './pages/swatch/guide-facts.js';
+export type { Point } from './homography.js';
 export type { PhotoPoint, PhotoResult, PhotoWish } from './swatch/photo.js';
-export type { Estimate, SwatchMeasured, SwatchWorked } from './swatch/schema.js';
+export type { Estimate, SwatchMeasured, SwatchPhoto, SwatchWorked } from './swatch/swatch.js';
 export type { SwatchWish } from './swatch/solve.js';
-export type { EstimateEnds, GuideFacts, SwatchLies } from '../words/en/swatch.js';
-export type { ListHead } from './texts/read-head.js';
-export type { ListedRound } from './texts/read-rounds.js';
+export type { EstimateEnds, GuideFacts, Outline, SwatchLies } from '../words/en/swatch.js';
+export type { Subject } from './picture/subject.js';
+export type { HandSaid } from '../words/pages/english/hands.js';
+export type { ListHead } from './pages/lists/read-head.js';
+export type { ListedRound } from './pages/lists/read-rounds.js';
 export type { Millimetres } from './units.js';
 
 declare global {

@@ -1,4 +1,4 @@
-import type { Pattern } from './schema.js';
+import type { Pattern } from './pattern.js';
 
 /**
  * The same pattern for the other hand: the same rounds, lists and counts, worked the other way

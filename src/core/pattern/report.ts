@@ -1,13 +1,17 @@
 import type { Warning } from '../errors.js';
 import { warning } from '../errors.js';
-import { frameWarnings } from '../frame/plan.js';
-import { acrossMm } from '../geometry/edge.js';
-import { panelGeometry } from '../geometry/panel.js';
-import { mistakenWarnings } from '../mistaken.js';
-import { shapeWarnings, stitchCount } from '../shape.js';
-import { colourChanges } from '../texts/runs.js';
-import type { Pattern } from './schema.js';
-import { beadCounts, beadsInWorkingOrder, lettersInWorkingOrder } from './stitches.js';
+import { frameWarnings } from '../purse/frame/plan.js';
+import { acrossMm } from '../panel/edge.js';
+import { layPanel } from '../panel/lay.js';
+import { mistakenWarnings } from '../beads/mistaken.js';
+import { shapeWarnings, stitchCount } from '../panel/shape.js';
+import type { Pattern } from './pattern.js';
+import {
+  beadCounts,
+  beadsInWorkingOrder,
+  colourChanges,
+  lettersInWorkingOrder,
+} from './stitches.js';
 
 /** What can be told of one panel. */
 export interface PanelFacts {
@@ -55,7 +59,7 @@ export function patternReport(pattern: Pattern): PatternReport {
   const warnings = shapeWarnings(shape, middle ?? 0);
   if (pattern.frame) {
     const { startDegrees } = pattern.panels[0];
-    warnings.push(...frameWarnings(pattern.frame, panelGeometry(shape, { startDegrees })));
+    warnings.push(...frameWarnings(pattern.frame, layPanel(shape, { startDegrees }).geometry));
   }
   for (const { letter, name } of unused) warnings.push(warning('bead-unused', { letter, name }));
   warnings.push(...mistakenWarnings(beads.filter(({ letter }) => counts.get(letter) !== 0)));

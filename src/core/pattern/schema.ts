@@ -1,59 +1,57 @@
-import { z } from 'zod';
-import { en } from '../../words/index.js';
-import { frameFault } from '../frame/measures.js';
+import * as z from 'zod';
+import type { Choice, EdgesKept, Tidied } from '../beads/how-chosen.js';
+import { shapeLimits } from '../panel/limits.js';
+import type { Shape } from '../panel/shape.js';
+import type { Place } from '../picture/sampling/place.js';
+import { frameSchema } from '../purse/frame/schema.js';
+import {
+  between,
+  finite,
+  hex,
+  marks,
+  notNegative,
+  notNegativeUpTo,
+  positive,
+  positiveUpTo,
+  thumbnail,
+  whole,
+  words,
+} from '../schema-parts.js';
+import type { Fields } from '../schema-parts.js';
+import { beadSchema } from './bead-schema.js';
 import { swatchSchema } from '../swatch/schema.js';
+import { keptThread } from '../thread/limits.js';
+import { letters } from './marks.js';
+import type { Panel, Pattern, PatternPicture, Thread } from './pattern.js';
+import { wishSchema } from './wish-schema.js';
 
-/** Letters name bead colours: no I and no O, which are misread as 1 and 0. */
-export const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
-/** A stitch without a bead. */
-export const bareMark = '.';
-/** A stitch not decided yet, on a blank chart. */
-export const undecidedMark = '_';
+export { beadSchema } from './bead-schema.js';
+
 /** The version this program writes. */
 export const patternVersion = 1;
 
-const finite = z.number().refine(Number.isFinite, en.expected.pattern.finite);
-const positive = finite.refine((value) => value > 0, en.expected.pattern.aboveZero);
-const notNegative = finite.refine((value) => value >= 0, en.expected.pattern.zeroOrMore);
-const words = (most: number) => z.string().min(1).max(most);
-const hex = z.string().regex(/^#[0-9a-f]{6}$/, en.expected.pattern.hex);
-
 export const shapeSchema = z.strictObject({
-  wedges: z.number().int().min(3).max(12).describe('N, equal sectors of the panel'),
-  rounds: z.number().int().min(2).max(80).describe('R, from the centre to the rim'),
+  wedges: whole(shapeLimits.wedges).describe('N, equal sectors of the panel'),
+  rounds: whole(shapeLimits.rounds).describe('R, from the centre to the rim'),
   increase: z
     .enum(['first', 'middle', 'last'])
     .describe('which stitch of each wedge is doubled in each round'),
-  lean: finite
-    .refine((value) => value >= -1 && value <= 1, en.expected.pattern.between(-1, 1))
-    .describe('stitch widths by which a stitch sits behind the one it is worked into'),
+  lean: between(shapeLimits.lean).describe(
+    'stitch widths by which a stitch sits behind the one it is worked into',
+  ),
   outline: z.enum(['polygon', 'circle']),
   construction: z.enum(['spiral', 'joined']),
   hand: z.enum(['right', 'left']),
   beadsFace: z
     .enum(['away', 'toward'])
     .describe('whether beads lie away from the worker or toward the worker'),
-  stitchWidthMm: positive.refine((value) => value <= 50, en.expected.pattern.atMost(50)),
-  roundHeightMm: positive.refine((value) => value <= 50, en.expected.pattern.atMost(50)),
-});
-
-export const beadSchema = z.strictObject({
-  letter: z
-    .string()
-    .regex(/^[A-HJ-NP-Z]$/, en.expected.pattern.letter)
-    .describe('name of the colour in this pattern, most used first'),
-  id: words(200).describe("the maker's or supplier's code"),
-  name: words(200),
-  hex,
-  finish: words(80).optional(),
-  size: words(40).optional().describe('trade size, for instance 11/0'),
-  diameterMm: positive.optional(),
-  beadsPerGram: positive.optional(),
-  grams: notNegative.optional().describe('grams in stock'),
-  count: notNegative.optional().describe('beads in stock, counted; goes before grams'),
-  price: notNegative.optional().describe('price of one packet'),
-  packGrams: positive.optional(),
-});
+  stitch: z
+    .enum(['both-loops', 'bead-side-loop', 'slip'])
+    .optional()
+    .describe('single crochet under both loops or the one on the side of the beads; slip stitch'),
+  stitchWidthMm: positiveUpTo(shapeLimits.stitchMm.most),
+  roundHeightMm: positiveUpTo(shapeLimits.stitchMm.most),
+} satisfies Fields<Shape>) satisfies z.ZodType<Shape>;
 
 export const placeSchema = z
   .strictObject({
@@ -66,8 +64,10 @@ export const placeSchema = z
       .boolean()
       .optional()
       .describe('the picture lies on one wedge, rim up, and repeats in every wedge'),
-  })
-  .describe("where the upright picture's centre lies on the bead face, x right and y down");
+  } satisfies Fields<Place>)
+  .describe(
+    "where the upright picture's centre lies on the bead face, x right and y down",
+  ) satisfies z.ZodType<Place>;
 
 export const pictureSchema = z.strictObject({
   file: words(1000),
@@ -82,26 +82,39 @@ export const pictureSchema = z.strictObject({
     .union([hex, z.literal('bare')])
     .optional()
     .describe('what lies outside the picture and under its transparent parts'),
-  thumbnail: z
-    .string()
-    .max(4_000_000)
-    .regex(/^[A-Za-z0-9+/]*={0,2}$/, en.expected.pattern.base64)
-    .describe('PNG of at most 512 pixels a side, base64'),
+  thumbnail,
   place: placeSchema,
-});
+} satisfies Fields<PatternPicture>) satisfies z.ZodType<PatternPicture>;
 
 export const panelSchema = z.strictObject({
   name: words(80),
   startDegrees: finite.describe('face angle of the start mark, clockwise from 12 o’clock'),
   picture: pictureSchema.optional(),
   rounds: z
-    .array(z.string().regex(/^[A-HJ-NP-Z._]*$/, en.expected.pattern.marks))
-    .min(2)
-    .max(80)
+    .array(marks)
+    .min(shapeLimits.rounds.least)
+    .max(shapeLimits.rounds.most)
     .describe('round r has N·r characters in working order'),
-});
+} satisfies Fields<Panel>) satisfies z.ZodType<Panel>;
 
 const count = z.number().int().min(0);
+
+export const edgesSchema = z
+  .strictObject({
+    strength: notNegative
+      .max(1)
+      .describe('what contrast counts against the difference of a stitch'),
+    before: notNegative.describe(
+      'mean over the beaded stitches of CIEDE2000 and of strength times the contrast lost or made up between touching stitches, as chosen',
+    ),
+    after: notNegative.describe('the same when the beads were assigned anew'),
+    lowerBound: notNegative
+      .optional()
+      .describe('no assignment of these beads has a smaller mean; absent where stock limits it'),
+  } satisfies Fields<EdgesKept>)
+  .describe(
+    'how the beads were assigned so that neighbours that differ stay different',
+  ) satisfies z.ZodType<EdgesKept>;
 
 export const tidySchema = z
   .strictObject({
@@ -111,8 +124,8 @@ export const tidySchema = z
     changesAfter: count,
     straysBefore: count.describe('stitches none of whose neighbours has their bead'),
     straysAfter: count,
-  })
-  .describe('how the beads were tidied after the choice');
+  } satisfies Fields<Tidied>)
+  .describe('how the beads were tidied after the choice') satisfies z.ZodType<Tidied>;
 
 export const choiceSchema = z
   .strictObject({
@@ -123,62 +136,38 @@ export const choiceSchema = z
     gap: notNegative.optional().describe('(objective - lowerBound) / objective'),
     proven: z.boolean().optional().describe('whether the gap is at most 1e-6'),
     method: words(200),
+    edges: edgesSchema.optional(),
     tidy: tidySchema.optional(),
     dither: z.strictObject({ strength: finite.min(0).max(1) }).optional(),
-  })
-  .describe('how good the choice of beads is');
+  } satisfies Fields<Choice>)
+  .describe('how good the choice of beads is') satisfies z.ZodType<Choice>;
 
 export const threadSchema = z
   .strictObject({
     lengthBeads: z.number().int().positive().optional().describe('most beads on one thread'),
     lengthMm: positive.optional().describe('most strung beads on one thread, millimetres'),
     name: words(200).optional(),
-    diameterMm: positive.refine((value) => value <= 5, en.expected.pattern.atMost(5)).optional(),
-    tex: positive
-      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
-      .optional()
-      .describe('grams of 1,000 m'),
-    perStitchMm: positive
-      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+    diameterMm: positiveUpTo(keptThread.diameterMm).optional(),
+    tex: positiveUpTo(keptThread.tex).optional().describe('grams of 1,000 m'),
+    perStitchMm: positiveUpTo(keptThread.perStitchMm)
       .optional()
       .describe('thread that one stitch takes'),
-    beadLengthMm: positive
-      .refine((value) => value <= 50, en.expected.pattern.atMost(50))
+    beadLengthMm: positiveUpTo(keptThread.beadLengthMm)
       .optional()
       .describe('what one bead of the commonest size takes up on the thread, as measured'),
-    reservePercent: notNegative
-      .refine((value) => value <= 1000, en.expected.pattern.atMost(1000))
+    reservePercent: notNegativeUpTo(keptThread.reservePercent)
       .optional()
       .describe('thread to have over what is worked'),
-    tailMm: notNegative
-      .refine((value) => value <= 10_000, en.expected.pattern.atMost(10_000))
+    tailMm: notNegativeUpTo(keptThread.tailMm)
       .optional()
       .describe('what hangs out at each end of a length'),
-  })
-  .describe('the thread and how it is strung');
-
-export const frameSchema = z
-  .strictObject({
-    kind: z
-      .enum(['half-round', 'squared', 'oval'])
-      .describe('half an ellipse; straight with rounded corners; an ellipse that bends in again'),
-    widthMm: positive.describe('at its widest'),
-    heightMm: positive.describe('from the line between the hinges to the top'),
-    cornerRadiusMm: notNegative.optional().describe('of a squared frame'),
-    hingeWidthMm: positive.optional().describe('between the hinges of an oval frame'),
-    fixing: z.enum(['sewn', 'glued']),
-    channelDepthMm: positive.optional().describe('of a frame that is glued on'),
-    holeSpacingMm: positive.optional().describe('of a frame that is sewn on'),
-    ratio: finite
-      .refine((value) => value >= 1 && value <= 2, en.expected.pattern.between(1, 2))
-      .describe('wished width of the panel as worn, over the width of the frame'),
-    gatherPercent: finite
-      .refine((value) => value >= -10 && value <= 30, en.expected.pattern.between(-10, 30))
-      .describe('by how much the rim in the frame is longer than the rail'),
-    bareRounds: z.number().int().min(0).max(80).optional().describe('rounds without beads'),
-  })
-  .refine((frame) => frameFault(frame) === undefined, en.expected.pattern.frame)
-  .describe('the purse frame, as it was measured; its stretch of the rim is centred at the top');
+    spoolMm: positiveUpTo(keptThread.spoolMm).optional().describe('thread on one ball or spool'),
+    spoolPrice: notNegative.optional().describe('price of one ball or spool'),
+    hookMm: positiveUpTo(keptThread.hookMm)
+      .optional()
+      .describe('the hook that the maker works with'),
+  } satisfies Fields<Thread>)
+  .describe('the thread and how it is strung') satisfies z.ZodType<Thread>;
 
 /** What a pattern.json must look like; `parsePattern` and `checkPattern` find what is wrong in one. */
 export const patternSchema = z.strictObject({
@@ -192,26 +181,8 @@ export const patternSchema = z.strictObject({
   swatch: swatchSchema.optional().describe('the trial panel that gave the stitch'),
   frame: frameSchema.optional(),
   thread: threadSchema.optional(),
-});
-
-/** How a panel is worked: wedges, rounds, increase, lean, hand and stitch size (millimetres). */
-export interface Shape extends z.infer<typeof shapeSchema> {}
-/** A bead colour as it stands in a pattern; a palette's `Bead` is the same without its letter. */
-export interface PatternBead extends z.infer<typeof beadSchema> {}
-/** Where the upright picture lies on the bead face: millimetres, x right and y down, degrees clockwise. */
-export interface Place extends z.infer<typeof placeSchema> {}
-/** What a panel remembers of its picture. */
-export interface PatternPicture extends z.infer<typeof pictureSchema> {}
-/** One panel: `rounds[r - 1]` holds the N·r marks of round r in working order. */
-export interface Panel extends z.infer<typeof panelSchema> {}
-/** How good the choice of beads is: mean CIEDE2000, and how far it could be from the best. */
-export interface Choice extends z.infer<typeof choiceSchema> {}
-/** The thread and how it is strung. */
-export interface Thread extends z.infer<typeof threadSchema> {}
-/** A purse frame as it was measured, and how a panel is to sit in it. */
-export interface Frame extends z.infer<typeof frameSchema> {}
-/** A whole pattern, as pattern.json holds it; lengths in millimetres. */
-export interface Pattern extends z.infer<typeof patternSchema> {}
+  wish: wishSchema.optional(),
+} satisfies Fields<Pattern>) satisfies z.ZodType<Pattern>;
 
 /** The published JSON Schema (draft 2020-12) of pattern.json. */
 export function patternJsonSchema(): object {

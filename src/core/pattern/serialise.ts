@@ -1,7 +1,6 @@
 import {
   beadSchema,
   choiceSchema,
-  frameSchema,
   panelSchema,
   patternSchema,
   pictureSchema,
@@ -9,8 +8,12 @@ import {
   shapeSchema,
   threadSchema,
 } from './schema.js';
+import { frameSchema } from '../purse/frame/schema.js';
 import { measuredSchema, swatchSchema, workedSchema } from '../swatch/schema.js';
-import type { Pattern } from './schema.js';
+import { handLaidSchema, laidStitchesSchema, wishSchema } from './wish-schema.js';
+import type { Pattern } from './pattern.js';
+
+const laidKeys = Object.keys(laidStitchesSchema.shape);
 
 /** Order of the keys of each part, by its path; other objects keep the order they have. */
 const keyOrder: Record<string, readonly string[]> = {
@@ -26,6 +29,14 @@ const keyOrder: Record<string, readonly string[]> = {
   '.swatch.measured': Object.keys(measuredSchema.shape),
   '.frame': Object.keys(frameSchema.shape),
   '.thread': Object.keys(threadSchema.shape),
+  '.wish': Object.keys(wishSchema.shape),
+  '.wish.shape': Object.keys(wishSchema.shape.shape.shape),
+  '.wish.place': Object.keys(wishSchema.shape.place.shape),
+  '.wish.backPlace': Object.keys(wishSchema.shape.place.shape),
+  '.wish.laid': Object.keys(handLaidSchema.shape),
+  '.wish.laid.beads[]': Object.keys(beadSchema.shape),
+  '.wish.laid.front[]': laidKeys,
+  '.wish.laid.back[]': laidKeys,
 };
 
 /**
@@ -42,6 +53,9 @@ function printed(value: unknown, path: string, indent: string): string {
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
     if (value.length === 0) return '[]';
+    if (value.every((one) => typeof one === 'number')) {
+      return `[${value.map(plainNumber).join(', ')}]`;
+    }
     const items = value.map((item) => inner + printed(item, `${path}[]`, inner));
     return `[\n${items.join(',\n')}\n${indent}]`;
   }

@@ -1,5 +1,6 @@
-import { bareMark, undecidedMark } from './schema.js';
-import type { Panel, Pattern, PatternBead } from './schema.js';
+import { bareMark, undecidedMark } from './marks.js';
+import type { Panel, Pattern } from './pattern.js';
+import type { PatternBead } from '../beads/bead.js';
 
 /** What every stitch of a panel carries, in working order: a letter, `.` or `_` each. */
 export function lettersInWorkingOrder(panel: Pick<Panel, 'rounds'>): string {
@@ -43,4 +44,12 @@ export function beadCounts(pattern: Pick<Pattern, 'beads' | 'panels'>): Map<stri
 /** The marks from last to first: working order becomes the order of stringing, and back. */
 export function backwards(marks: string): string {
   return Array.from(marks).reverse().join('');
+}
+
+/** How often the colour changes from one bead to the next along the thread of a panel. */
+export function colourChanges(pattern: Pick<Pattern, 'panels'>, panelIndex = 0): number {
+  const beads = beadsInWorkingOrder(pattern.panels[panelIndex]);
+  let changes = 0;
+  for (let b = 1; b < beads.length; b++) if (beads[b] !== beads[b - 1]) changes++;
+  return changes;
 }

@@ -1,22 +1,23 @@
-import type { Bead } from './bead.js';
-import { RondureError, warning } from './errors.js';
-import type { Warning } from './errors.js';
-import { panelGeometry } from './geometry/panel.js';
-import { colourOfLetter } from './palette/letter-colours.js';
-import { letters } from './pattern/schema.js';
-import type { Pattern, PatternBead } from './pattern/schema.js';
-import { completeShape } from './shape.js';
-import type { Shape, ShapeWish } from './shape.js';
+import { colourFamilies } from '../../../words/pages/looks.js';
+import type { Bead, PatternBead } from '../../beads/bead.js';
+import { RondureError, warning } from '../../errors.js';
+import type { Warning } from '../../errors.js';
+import { panelGeometry } from '../../panel/geometry.js';
+import { colourOfLetter } from '../../beads/palette/letter-colours.js';
+import { letters } from '../marks.js';
+import type { Pattern } from '../pattern.js';
+import { completeShape } from '../../panel/shape.js';
+import type { Shape, ShapeWish } from '../../panel/shape.js';
 import {
   checkRoundList,
   increaseOfList,
   listProblemSentence,
   wedgesOfList,
-} from './texts/check-rounds.js';
-import { oneLine } from './texts/lines.js';
-import type { RoundList } from './texts/read-rounds.js';
-import { en } from '../words/index.js';
-import type { Words } from '../words/index.js';
+} from '../../pages/lists/check-rounds.js';
+import { oneLine } from '../../pages/lists/lines.js';
+import type { RoundList } from '../../pages/lists/read-rounds.js';
+import { en } from '../../../words/index.js';
+import type { Words } from '../../../words/index.js';
 
 /** A list of rounds and what it does not tell of itself. */
 export interface RoundsWish {
@@ -111,7 +112,10 @@ function beadOf(
     const { lab: _lab, filled: _filled, ...kept } = found;
     return { letter, ...kept };
   }
-  const name = (label ?? words.edits.colourOf(letter)).slice(0, 200);
+  const name = (label === undefined ? words.edits.colourOf(letter) : withoutLook(label)).slice(
+    0,
+    200,
+  );
   if (label !== undefined || inOrder) warnings.push(warning('bead-made-up', { letter, name }));
   const [, outside, inside] = /^(.*\S) \((.*)\)$/.exec(name) ?? [];
   return {
@@ -122,8 +126,19 @@ function beadOf(
   };
 }
 
-/** A label is `name (id)`, or a name or an id alone; capitals do not matter. */
+/** What our lists say a bead looks like, behind the last comma: opaque dark blue. */
+const lookBehind = new RegExp(`, (?:[^,]+ )?(?:${colourFamilies.join('|')})$`, 'i');
+const withoutLook = (label: string): string => label.replace(lookBehind, '');
+
+/**
+ * A label is `name (id)`, or a name or an id alone, and behind a comma perhaps what the bead looks
+ * like; capitals do not matter.
+ */
 function beadLabelled(beads: readonly Bead[], label: string): Bead | undefined {
+  return beadNamed(beads, label) ?? beadNamed(beads, withoutLook(label));
+}
+
+function beadNamed(beads: readonly Bead[], label: string): Bead | undefined {
   const wanted = label.toLowerCase();
   const said = (text: string) => oneLine(text).toLowerCase();
   return (

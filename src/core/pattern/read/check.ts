@@ -1,9 +1,9 @@
-import { stitchesInRound } from '../shape.js';
-import { expandStringing, stringingCsv } from '../texts/stringing.js';
-import type { Words } from '../../words/index.js';
-import { bareMark, letters, undecidedMark } from './schema.js';
-import type { Panel, Pattern } from './schema.js';
-import { beadsInWorkingOrder } from './stitches.js';
+import { stitchesInRound } from '../../panel/shape.js';
+import { expandStringing, stringingCsv } from '../../pages/lists/stringing.js';
+import type { Words } from '../../../words/index.js';
+import { bareMark, letters, undecidedMark } from '../marks.js';
+import type { Panel, Pattern } from '../pattern.js';
+import { beadsInWorkingOrder } from '../stitches.js';
 
 /** Every code a problem can carry; the catalogue in src/words is the list. */
 export type ProblemCode = keyof Words['problems'];

@@ -1,12 +1,16 @@
-import type { Words } from '../../words/index.js';
-import { en } from '../../words/index.js';
-import { RondureError } from '../errors.js';
-import { shapeLimits, stitchesInRound } from '../shape.js';
+import type { Words } from '../../../words/index.js';
+import { en } from '../../../words/index.js';
+import { RondureError } from '../../errors.js';
+import { shapeLimits, stitchesInRound } from '../../panel/shape.js';
+import type { Shape } from '../../panel/shape.js';
 import { checkPattern, problemSentence } from './check.js';
 import type { Problem } from './check.js';
-import { isRecord, isTooDeep, issueText, parseEnvelope, pathText } from './parse.js';
-import { bareMark, patternSchema } from './schema.js';
-import type { Pattern } from './schema.js';
+import { isTooDeep } from '../../input-limits.js';
+import { isRecord, issueFault, pathText } from '../../value-fault.js';
+import { parseEnvelope } from './parse.js';
+import { bareMark } from '../marks.js';
+import { patternSchema } from '../schema.js';
+import type { Pattern } from '../pattern.js';
 
 /** What `findProblems` found. */
 export interface Findings {
@@ -26,10 +30,10 @@ export interface Findings {
  * @throws RondureError `pattern-not-json`, `pattern-not-ours`, `pattern-too-new`, where there is no
  *   pattern that could be checked
  */
-export function findProblems(text: string, where: string, words: Words = en): Findings {
+export function findProblems(text: string, where: string): Findings {
   const given = parseEnvelope(text, where);
   if (isTooDeep(given)) {
-    const facts = { path: '', problem: words.pattern.tooDeep };
+    const facts = { path: '', problem: { kind: 'too-deep' } as const };
     return { problems: [{ code: 'value-wrong', facts }], notes: [] };
   }
   const result = patternSchema.safeParse(given);
@@ -49,7 +53,7 @@ export function findProblems(text: string, where: string, words: Words = en): Fi
         const facts = { panel: panelName(given, panel as number), round: round + 1 };
         return { code: 'round-unreadable', facts };
       }
-      const facts = { path: pathText(issue.path), problem: issueText(words, issue, given) };
+      const facts = { path: pathText(issue.path), problem: issueFault(issue, given) };
       return { code: 'value-wrong', facts };
     });
   return { problems: [...unreadable, ...problems], notes };
@@ -89,7 +93,7 @@ function readablePart(given: Record<string, unknown>): Pattern {
     if (!countable || !complete || !isRecord(panel) || !Array.isArray(panel.rounds)) return [];
     const rounds = panel.rounds.map((marks: unknown, r) => {
       if (typeof marks === 'string') return marks;
-      return bareMark.repeat(stitchesInRound(shape as Pattern['shape'], r + 1));
+      return bareMark.repeat(stitchesInRound(shape as Partial<Shape> as Shape, r + 1));
     });
     return [{ ...panel, name: panelName(given, index), rounds, startDegrees: 0 }];
   });
