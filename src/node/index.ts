@@ -3,20 +3,18 @@
  *
  * @module rondure/node
  */
-export { blankFiles } from './blank-files.js';
-export { byteLimit, readBytes } from './read-bytes.js';
-export { readPicture } from './read-picture.js';
-export { svgLongerSidePx, svgSecondsLimit } from './draw-svg.js';
-export { pixelLimit } from './sharp.js';
-export { sniff } from './sniff.js';
-export type { OtherFormat, PictureFormat } from './sniff.js';
-export { encodePng, rasteriseSvg } from './rasterise.js';
-export { readPngText, withPngScale, withPngText } from './png-text.js';
-export { checkOutputFree, ourFiles, writeFolder } from './output-folder.js';
-export { bundledFonts } from './fonts.js';
-export { defaultPalette } from './palettes.js';
-export type { Files } from './pattern-files.js';
-export { patternFiles, patternKeyword } from './pattern-files.js';
-export { patternTextIn, readPattern } from './read-pattern.js';
-export type { FolderKind } from './output-folder.js';
-export { cardFolder, sampleFiles } from './sample-files.js';
+export { blankFiles } from './output/blank-files.js';
+export { readBytes } from './read/read-bytes.js';
+export { readPicture } from './read/read-picture.js';
+export { svgSecondsLimit } from './svg/draw-svg.js';
+export { encodePng, rasteriseSvg } from './output/rasterise.js';
+export { readPngText, withPngScale, withPngText } from '../core/pages/surface/png-text.js';
+export { checkOutputFree, ourFiles, writeFolder } from './output/output-folder.js';
+export { bundledFonts } from './font/fonts.js';
+export { defaultPalette } from './read/palettes.js';
+export type { Files } from './output/pattern-files.js';
+export { patternFiles, patternKeyword } from './output/pattern-files.js';
+export { patternTextIn, readPattern } from './read/read-pattern.js';
+export type { FolderKind } from './output/output-folder.js';
+export type { StopSignal } from './output/stop-signal.js';
+export { cardFolder, sampleFiles } from './output/sample-files.js';

@@ -1,4 +1,4 @@
-import { RondureError } from '../core/errors.js';
+import { RondureError } from '../../core/errors.js';
 
 /** An error of the file system, told about the folder that was to be written. */
 export function outputError(error: unknown, dir: string): unknown {

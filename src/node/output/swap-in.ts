@@ -1,6 +1,6 @@
 import { renameSync } from 'node:fs';
 import { rename } from 'node:fs/promises';
-import { RondureError } from '../core/errors.js';
+import { RondureError } from '../../core/errors.js';
 import { exists, removeTree } from './neighbours.js';
 
 /** Gives the finished folder `fresh` its place, where nothing was. */

@@ -1,10 +1,11 @@
 import { access, constants, link, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { realpath } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import { RondureError } from '../core/errors.js';
+import { RondureError } from '../../core/errors.js';
 import { exists, neighbour, newMark, recover } from './neighbours.js';
 import { hasCode, outputError } from './output-errors.js';
 import { makeParents, removeParents } from './parents.js';
+import type { StopSignal } from './stop-signal.js';
 
 /** How one file is written. */
 export interface OutputFileOptions {
@@ -12,7 +13,7 @@ export interface OutputFileOptions {
   readonly force: boolean;
   /** Whether an older file is one that may be replaced; asked only with `force`. */
   readonly isOurs: (older: Uint8Array) => boolean;
-  readonly signal?: AbortSignal;
+  readonly signal?: StopSignal;
 }
 
 /**

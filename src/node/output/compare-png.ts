@@ -1,9 +1,13 @@
-import { compareCaptionsSvg, compareLayout, renderCompare } from '../core/draw/compare.js';
-import type { CompareInput } from '../core/draw/compare.js';
-import type { Fonts } from '../core/draw/font.js';
-import type { Words } from '../words/index.js';
+import {
+  compareCaptionsSvg,
+  compareLayout,
+  renderCompare,
+} from '../../core/pages/worked/compare.js';
+import type { CompareInput } from '../../core/pages/worked/compare.js';
+import type { Fonts } from '../../core/pages/surface/font.js';
+import type { Words } from '../../words/index.js';
 import { rasteriseSvg } from './rasterise.js';
-import { sharp } from './sharp.js';
+import { sharp } from '../sharp.js';
 
 /** PNG bytes of the comparison: the pictures with their captions laid over them. */
 export async function comparePng(

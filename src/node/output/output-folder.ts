@@ -1,47 +1,28 @@
 import { access, constants, mkdir, readFile, readdir, realpath } from 'node:fs/promises';
 import { chmod, stat, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
-import { RondureError } from '../core/errors.js';
+import { RondureError } from '../../core/errors.js';
+import { blankOutputs } from '../../core/pages/blank-outputs.js';
+import { outputNames } from '../../core/pages/outputs.js';
 import { carryOver } from './carry-over.js';
 import { exists, neighbour, newMark, recover, removeTree } from './neighbours.js';
 import { hasCode, outputError } from './output-errors.js';
 import { makeParents, removeParents } from './parents.js';
+import type { StopSignal } from './stop-signal.js';
 import { putNew, replaceOlder } from './swap-in.js';
 
+/** What else a pattern's folder may get: of a blank chart, and of reading one. */
+const besides = [...blankOutputs.map(({ name }) => name), 'doubtful.csv'];
+
 /** The names of every file that a pattern's folder may get from us; others belong to the maker. */
-export const ourFiles: readonly string[] = [
-  'pattern.json',
-  'chart.svg',
-  'chart.png',
-  'wedges.svg',
-  'worked.png',
-  'compare.png',
-  'rounds.txt',
-  'stringing.txt',
-  'stringing.csv',
-  'materials.csv',
-  'shopping.txt',
-  'blank.json',
-  'blank.svg',
-  'blank.png',
-  'doubtful.csv',
-  'back-chart.svg',
-  'back-chart.png',
-  'back-wedges.svg',
-  'back-worked.png',
-  'back-compare.png',
-  'back-rounds.txt',
-  'back-stringing.txt',
-  'back-stringing.csv',
-  'sewing.txt',
-];
+export const ourFiles: readonly string[] = [...outputNames, ...besides];
 
 /** What a kind of folder may get from us, and how an older one of the kind is known. */
 export interface FolderKind {
   isOurFile(name: string): boolean;
   isOurFolder(dir: string): Promise<boolean>;
   /** What a folder that is not ours lacks. */
-  readonly mark: 'pattern' | 'card';
+  readonly mark: 'pattern' | 'card' | 'listing';
 }
 
 const patternFolder: FolderKind = {
@@ -87,7 +68,7 @@ export async function checkOutputFree(
 export async function writeFolder(
   dir: string,
   files: ReadonlyMap<string, Uint8Array | string>,
-  options: { force: boolean; signal?: AbortSignal; kind?: FolderKind },
+  options: { force: boolean; signal?: StopSignal; kind?: FolderKind },
 ): Promise<void> {
   for (const name of files.keys())
     if (basename(name) !== name || name === '' || name === '.' || name === '..')

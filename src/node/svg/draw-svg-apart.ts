@@ -1,14 +1,17 @@
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { Picture } from '../core/picture.js';
-import { pixelLimit } from './sharp.js';
+import { pixelLimit } from '../../core/picture/limits.js';
+import type { Picture } from '../../core/picture/picture.js';
 
-const program = fileURLToPath(new URL('../../bin/draw-svg.js', import.meta.url));
+const program = fileURLToPath(new URL('../../../bin/draw-svg.js', import.meta.url));
 
-/** Why an SVG was not drawn: it took too long, or it cannot be drawn at all. */
+/** The most memory that the drawing process may take. */
+export const svgMegabytesLimit = 400;
+
+/** Why an SVG was not drawn: it took too long or too much memory, or it cannot be drawn at all. */
 export class DrawingFailure extends Error {
   constructor(
-    readonly why: 'late' | 'damaged',
+    readonly why: 'late' | 'heavy' | 'damaged',
     detail: string,
   ) {
     super(detail);
@@ -17,7 +20,8 @@ export class DrawingFailure extends Error {
 
 /**
  * Draws an SVG, whose root has its size in pixels, in a process of its own, which is ended when
- * the time is up: a thread that draws can only be waited for.
+ * the time is up, and ends itself when it takes too much memory: a thread that draws can only be
+ * waited for.
  *
  * @param seconds how long it may take
  * @throws DrawingFailure
@@ -27,7 +31,8 @@ export async function drawSvgApart(
   density: number,
   seconds: number,
 ): Promise<Picture> {
-  const argv = [program, String(density), String(pixelLimit), String(Math.ceil(seconds) + 1)];
+  const limits = [pixelLimit, Math.ceil(seconds) + 1, svgMegabytesLimit];
+  const argv = [program, String(density), ...limits.map(String)];
   const child = spawn(process.execPath, argv, { stdio: ['pipe', 'pipe', 'ignore'] });
   let late = false;
   const timer = setTimeout(() => {
@@ -48,6 +53,9 @@ export async function drawSvgApart(
     const bytes = Buffer.concat(parts);
     if (late) throw new DrawingFailure('late', 'not drawn in time');
     if (code === 3) throw new DrawingFailure('damaged', bytes.toString('utf8'));
+    // A system that is short of memory ends a process too, without a word.
+    if (code === null || (code !== 0 && bytes.toString('latin1') === 'heavy'))
+      throw new DrawingFailure('heavy', 'too much memory');
     if (code !== 0) throw new DrawingFailure('damaged', `the drawing program ended with ${code}`);
     return pictureIn(bytes);
   } finally {

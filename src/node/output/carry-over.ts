@@ -2,6 +2,7 @@ import { chmod, copyFile, link, lstat, mkdir, readdir } from 'node:fs/promises';
 import { readlink, symlink, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { hasCode } from './output-errors.js';
+import type { StopSignal } from './stop-signal.js';
 
 /**
  * Gives the entries of one folder a second life in another, as hard links, so that nothing is
@@ -12,7 +13,7 @@ export async function carryOver(
   from: string,
   to: string,
   wanted: (name: string) => boolean,
-  signal?: AbortSignal,
+  signal?: StopSignal,
 ): Promise<void> {
   for (const name of (await readdir(from)).filter(wanted)) {
     signal?.throwIfAborted();

@@ -1,8 +1,8 @@
-import type { Picture } from '../core/picture.js';
-import { svgPipeline } from './draw-svg.js';
-import { sharp } from './sharp.js';
-import { findSvgRoot } from './svg-root.js';
-import { declaredSize } from './svg-size.js';
+import type { Picture } from '../../core/picture/picture.js';
+import { findSvgRoot } from '../../core/picture/header/svg-root.js';
+import { declaredSize } from '../../core/picture/svg/size.js';
+import { svgPipeline } from '../svg/svg-pipeline.js';
+import { sharp } from '../sharp.js';
 
 /**
  * PNG settings for drawn output: level 3 without adaptive filters, since flat colours and letters

@@ -1,12 +1,11 @@
 import { open } from 'node:fs/promises';
 import type { FileHandle } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
-import { RondureError } from '../core/errors.js';
-import { bringBack } from './neighbours.js';
-import { hasCode } from './output-errors.js';
+import { RondureError } from '../../core/errors.js';
+import { byteLimit } from '../../core/picture/limits.js';
+import { bringBack } from '../output/neighbours.js';
+import { hasCode } from '../output/output-errors.js';
 
-/** Files larger than this are refused, so that a wrong name cannot fill the memory. */
-export const byteLimit = 300e6;
 const megabytes = (bytes: number) => Math.ceil(bytes / 1e6);
 const limitMegabytes = megabytes(byteLimit);
 

@@ -1,26 +1,37 @@
 import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import type { FontChoice, Fonts, FurtherFont, LineBreaks } from '../core/draw/font.js';
+import type { FontChoice, Fonts, FurtherFont, LineBreaks } from '../../core/pages/surface/font.js';
+import {
+  easternFont,
+  easternFonts,
+  fontChoiceForPages,
+} from '../../core/pages/surface/page-fonts.js';
+import type { EasternFont } from '../../core/pages/surface/page-fonts.js';
 
 let loaded: Promise<Fonts> | undefined;
 
 /** The bundled fonts (Noto Sans, OFL), read once. */
 export function bundledFonts(): Promise<Fonts> {
-  loaded ??= fontsWith({ further: [cjk('JP'), cjk('SC')] });
+  loaded ??= fontsWith({
+    further: easternFonts.map((name) => easternFont(name, readEastern)),
+  });
   return loaded;
 }
 
 /**
- * The bundled fonts for pages in a language, and the user's own for what they lack.
+ * The bundled fonts for pages in a language, with the face of running text, and the user's own for
+ * what they lack.
  *
  * @param language BCP 47; Japanese and Chinese want punctuation and characters of their own form
  */
 export async function fontsForPages(language: string, own: readonly FurtherFont[]): Promise<Fonts> {
-  const first = ({ ja: 'JP', zh: 'SC' } as const)[language.slice(0, 2)];
-  const east = (['JP', 'SC'] as const)
-    .map((name) => cjk(name, name === first))
-    .sort((a, b) => Number(b.first) - Number(a.first));
-  return fontsWith({ further: [...east, ...own], canAdd: true, lineBreaks: await unicodeBreaks() });
+  const [regular, bold, lineBreaks] = await Promise.all([
+    readFile(fontFile('Literata-Regular')),
+    readFile(fontFile('Literata-Bold')),
+    unicodeBreaks(),
+  ]);
+  const choice = fontChoiceForPages(language, own, readEastern, lineBreaks);
+  return fontsWith({ ...choice, text: { regular, bold } });
 }
 
 /** Line breaking by the Unicode rules (UAX #14), for scripts without spaces. */
@@ -38,29 +49,18 @@ async function unicodeBreaks(): Promise<LineBreaks> {
 /** The font reader is large: it is loaded when first needed, and may be meanwhile. */
 async function fontsWith(choice: FontChoice): Promise<Fonts> {
   const [{ loadFonts }, regular, bold] = await Promise.all([
-    import('../core/draw/font.js'),
+    import('../../core/pages/surface/font.js'),
     readFile(fontFile('NotoSans-Regular')),
     readFile(fontFile('NotoSans-Bold')),
   ]);
   return loadFonts(regular, bold, choice);
 }
 
-/** What the bundled Japanese and Chinese fonts were cut down to: see fonts/README.md. */
-const eastern =
-  /[·—‘’“”‥…※\u2190-\u2193\u2460-\u2473\u25a0-\u26ff\u3000-\u9fff\uf900-\ufaff\ufe30-\ufe4f\uff00-\uffef]/u;
-
 /** Two megabytes a weight, so that they are read only when a character asks for them. */
-function cjk(name: 'JP' | 'SC', first = false): FurtherFont {
-  return {
-    name: name.toLowerCase(),
-    first,
-    mayHave: (character) => eastern.test(character),
-    read: () => ({
-      regular: readFileSync(fontFile(`NotoSans${name}-Regular`)),
-      bold: readFileSync(fontFile(`NotoSans${name}-Bold`)),
-    }),
-  };
-}
+const readEastern = (name: EasternFont) => ({
+  regular: readFileSync(fontFile(`NotoSans${name}-Regular`)),
+  bold: readFileSync(fontFile(`NotoSans${name}-Bold`)),
+});
 
 /** A text without the characters that the bundled fonts cannot draw. */
 export async function drawableText(text: string): Promise<string> {
@@ -72,5 +72,5 @@ export async function drawableText(text: string): Promise<string> {
 }
 
 function fontFile(name: string): URL {
-  return new URL(`../../fonts/${name}.ttf`, import.meta.url);
+  return new URL(`../../../fonts/${name}.ttf`, import.meta.url);
 }

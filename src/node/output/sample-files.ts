@@ -1,11 +1,11 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Bead } from '../core/bead.js';
-import { sampleCardMark, sampleCardSvgs } from '../core/draw/sample-card.js';
-import { RondureError } from '../core/errors.js';
-import { paletteCsv } from '../core/palette/palette-csv.js';
-import type { Words } from '../words/index.js';
-import { bundledFonts } from './fonts.js';
+import type { Bead } from '../../core/beads/bead.js';
+import { sampleCardMark, sampleCardSvgs } from '../../core/pages/chart/sample-card.js';
+import { RondureError } from '../../core/errors.js';
+import { paletteCsv } from '../../core/beads/palette/palette-csv.js';
+import type { Words } from '../../words/index.js';
+import { bundledFonts } from '../font/fonts.js';
 import type { FolderKind } from './output-folder.js';
 import { hasCode } from './output-errors.js';
 import { rasteriseSvg } from './rasterise.js';

@@ -1,10 +1,9 @@
-import { patternInSvg } from '../core/draw/chart.js';
-import { RondureError } from '../core/errors.js';
-import { parsePattern } from '../core/pattern/parse.js';
-import type { Pattern } from '../core/pattern/schema.js';
-import type { Words } from '../words/index.js';
-import { patternKeyword } from './pattern-files.js';
-import { readPngText } from './png-text.js';
+import { patternInSvg } from '../../core/pages/chart/chart.js';
+import { RondureError } from '../../core/errors.js';
+import { parsePattern } from '../../core/pattern/read/parse.js';
+import type { Pattern } from '../../core/pattern/pattern.js';
+import { patternKeyword } from '../../core/pages/surface/png-text.js';
+import { readPngText } from '../../core/pages/surface/png-text.js';
 import { readBytes } from './read-bytes.js';
 import { nameIn, textOf } from './read-text.js';
 
@@ -28,9 +27,9 @@ export function patternTextIn(bytes: Uint8Array, name: string): string {
  *
  * Throws what `readBytes`, `patternTextIn` and `parsePattern` throw.
  */
-export async function readPattern(pathOrDash: string, words?: Words): Promise<Pattern> {
+export async function readPattern(pathOrDash: string): Promise<Pattern> {
   const text = patternTextIn(await readBytes(pathOrDash), pathOrDash);
-  return parsePattern(text, nameIn(pathOrDash), words);
+  return parsePattern(text, nameIn(pathOrDash));
 }
 
 function refuse(name: string, format: 'png' | 'svg'): never {

@@ -1,8 +1,8 @@
 import { basename } from 'node:path';
 import { create } from 'fontkit';
 import type { Font } from 'fontkit';
-import type { FurtherFont } from '../core/draw/font.js';
-import { RondureError } from '../core/errors.js';
+import type { FurtherFont } from '../../core/pages/surface/font.js';
+import { RondureError } from '../../core/errors.js';
 import { readBytes } from './read-bytes.js';
 
 type Fault = 'kind' | 'collection' | 'web' | 'damaged';
