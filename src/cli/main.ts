@@ -1,6 +1,6 @@
 import { RondureError } from '../core/errors.js';
 import { en } from '../words/index.js';
-import { exitCodes } from './exit-codes.js';
+import { exitCodes } from './run/exit-codes.js';
 import { errorJson, run, wantsJson } from './program.js';
 
 /** Signals that ask the program to stop, and what a shell would say when they ended it at once. */

@@ -2,29 +2,31 @@ import { Command, CommanderError } from 'commander';
 import { RondureError, errorSentence } from '../core/errors.js';
 import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
-import { exitCodeFor, exitCodes } from './exit-codes.js';
-import { helpWidth, layOutHelp } from './help.js';
-import type { Io } from './io.js';
+import { exitCodeFor, exitCodes } from './run/exit-codes.js';
+import { helpWidth, layOutHelp } from './said/help.js';
+import type { Io } from './run/io.js';
+import { printable } from './run/printable.js';
 
 type AddCommand = (program: Command, words: Words, io: Io) => void;
 
 /** Every command, in the order of help; its module is loaded only when it is wanted. */
 const commands: Readonly<Record<string, () => Promise<AddCommand>>> = {
-  chart: async () => (await import('./chart.js')).addChartCommand,
-  redraw: async () => (await import('./redraw.js')).addRedrawCommand,
-  recolour: async () => (await import('./recolour.js')).addRecolourCommand,
-  check: async () => (await import('./check.js')).addCheckCommand,
-  rounds: async () => (await import('./rounds.js')).addRoundsCommand,
-  beads: async () => (await import('./beads.js')).addBeadsCommand,
-  blank: async () => (await import('./blank.js')).addBlankCommand,
-  read: async () => (await import('./read.js')).addReadCommand,
-  shopping: async () => (await import('./shopping.js')).addShoppingCommand,
-  find: async () => (await import('./find.js')).addFindCommand,
-  mend: async () => (await import('./mend.js')).addMendCommand,
-  frame: async () => (await import('./frame.js')).addFrameCommand,
-  swatch: async () => (await import('./swatch.js')).addSwatchCommand,
-  lining: async () => (await import('./lining.js')).addLiningCommand,
-  booklet: async () => (await import('./booklet.js')).addBookletCommand,
+  chart: async () => (await import('./commands/chart.js')).addChartCommand,
+  redraw: async () => (await import('./commands/redraw.js')).addRedrawCommand,
+  recolour: async () => (await import('./commands/recolour.js')).addRecolourCommand,
+  check: async () => (await import('./commands/check.js')).addCheckCommand,
+  rounds: async () => (await import('./commands/rounds.js')).addRoundsCommand,
+  beads: async () => (await import('./commands/beads.js')).addBeadsCommand,
+  blank: async () => (await import('./commands/blank.js')).addBlankCommand,
+  read: async () => (await import('./commands/read.js')).addReadCommand,
+  shopping: async () => (await import('./commands/shopping.js')).addShoppingCommand,
+  find: async () => (await import('./commands/find.js')).addFindCommand,
+  mend: async () => (await import('./commands/mend.js')).addMendCommand,
+  frame: async () => (await import('./commands/frame.js')).addFrameCommand,
+  swatch: async () => (await import('./commands/swatch.js')).addSwatchCommand,
+  lining: async () => (await import('./commands/lining.js')).addLiningCommand,
+  booklet: async () => (await import('./commands/booklet.js')).addBookletCommand,
+  page: async () => (await import('./commands/page.js')).addPageCommand,
 };
 
 /**
@@ -71,10 +73,11 @@ export function wantsJson(argv: readonly string[]): boolean {
  * Parses and runs one command line.
  *
  * @param argv what follows the program's name
- * @returns the exit code, as documented in README
+ * @returns the exit code, as documented in docs/guide/exit-codes.md
  */
-export async function run(argv: readonly string[], words: Words, io: Io): Promise<number> {
+export async function run(argv: readonly string[], words: Words, to: Io): Promise<number> {
   const asJson = wantsJson(argv);
+  const io = printable(to, asJson);
   const program = await makeProgram(words, io, argv[0]);
   const known = program.commands.some((command) => command.name() === argv[0]);
   const name = known ? argv[0] : '';
