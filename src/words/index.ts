@@ -11,6 +11,7 @@ export type { Words } from './en/index.js';
 export { languageNames, languages } from './pages/languages.js';
 export type { Language } from './pages/languages.js';
 export type { PageWords } from './pages/index.js';
+export type { BeadLook, ColourFamily, ColourTone, ColourWord, FinishKind } from './pages/looks.js';
 
 /** One language, or two side by side: the first leads where only one can stand. */
 export type LanguageChoice = readonly [Language] | readonly [Language, Language];
@@ -38,9 +39,12 @@ export async function wordsIn(
 function withPages(pages: PageWords): Words {
   return {
     ...en,
+    beadLooks: { ...en.beadLooks, ...pages.beadLooks },
+    blank: { ...en.blank, ...pages.blank },
     booklet: { ...en.booklet, ...pages.booklet },
     chart: { ...en.chart, ...pages.chart, count: pages.lists.number },
     frame: { ...en.frame, ...pages.frame },
+    hands: pages.hands,
     lining: { ...en.lining, ...pages.lining },
     lists: { ...en.lists, ...pages.lists },
     rounds: { ...en.rounds, ...pages.rounds },

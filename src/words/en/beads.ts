@@ -1,3 +1,6 @@
+import { numbersIn } from '../pages/numbers.js';
+
+const { count: number } = numbersIn('en-GB');
 const many = (count: number, one: string, more = `${one}s`) =>
   `${count} ${count === 1 ? one : more}`;
 
@@ -44,8 +47,9 @@ export const beads = {
   heading: (f: { where: string; count: number; format: string }) =>
     `${f.where === '-' ? 'The standard input' : f.where} (${f.format}): ${many(f.count, 'bead')}`,
   tableHead: ['id', 'name', 'colour', 'finish', 'size', 'in stock'],
-  grams: (grams: number) => `${grams} g`,
-  count: (count: number) => many(count, 'bead'),
+  grams: (f: { grams: number; beads: number | undefined }) =>
+    f.beads === undefined ? `${f.grams} g` : `${number(f.beads)} beads (${f.grams} g)`,
+  count: (count: number) => `${number(count)} ${count === 1 ? 'bead' : 'beads'}`,
   filled: (f: { column: string; count: number; all: boolean; values: readonly string[] }) =>
     `${columns[f.column] ?? f.column} of ${f.all ? 'every bead' : many(f.count, 'bead')}${f.values.length > 0 ? ` (${f.values.join(', ')})` : ''}`,
   filledHead:

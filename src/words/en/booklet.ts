@@ -10,7 +10,7 @@ export const booklet = {
   rondure chart fixtures/kingfisher.svg --rounds 12 -o bird
   rondure booklet bird/pattern.json -o bird.pdf
   rondure booklet bird/pattern.json --language cs,en-GB --large -o both.pdf
-  rondure booklet bird/pattern.json --paper letter --author "A. Maker" -o us.pdf
+  rondure booklet bird/pattern.json --author "A. Maker" --listing shop -o b.pdf
 `,
   options: {
     output: 'the new file: its name ends in .pdf',
@@ -24,13 +24,21 @@ export const booklet = {
     authorDefault: 'no author is named',
     licence: 'what a buyer may do with the pattern, for the last page',
     licenceDefault: 'none is stated',
+    contact: 'where corrections go to, for the last page: an address',
+    contactDefault: 'none is printed',
+    time: 'how long the work takes, for the cover, in your own words',
+    timeDefault: 'none is printed',
+    photo: 'your own photograph of the finished piece, for the cover',
+    photoDefault: 'the piece is drawn',
+    listing: 'a folder too, with pictures and texts in every language for a shop’s page',
+    listingDefault: 'none is made',
     date: 'day of this edition, YYYY-MM-DD',
     dateDefault: 'no date is printed',
     language:
       'language of the pages: cs de en-GB en-US es fr it ja pl ru tr uk zh; two with a comma stand side by side',
     languageDefault: 'en-GB',
     font: 'your own .ttf or .otf for letters that the bundled fonts lack; may be given again',
-    fontDefault: 'Noto Sans: Latin, Greek, Cyrillic, Japanese, Chinese',
+    fontDefault: 'Literata and Noto Sans: Latin, Greek, Cyrillic, Japanese, Chinese',
     force: 'replace an earlier booklet of this name',
   },
   languageAlone: 'Only the booklet has a language: add --booklet, or leave --language out.',
@@ -39,6 +47,7 @@ export const booklet = {
   sayWhere: 'Say where the booklet should go: add -o and a name that ends in .pdf.',
   ending: 'a name that ends in .pdf',
   day: 'a day of the calendar written as YYYY-MM-DD, for instance 2026-03-14',
+  listed: (f: { dir: string }) => `${f.dir}: pictures and texts for a shop’s page.`,
   made: (f: { file: string; pages: number; paper: 'a4' | 'letter' }) =>
     `${f.file}: a booklet of ${f.pages === 1 ? '1 page' : `${f.pages} pages`}, ${paperName[f.paper]}. Print at 100 %, scaling off: the lining template is at true size.`,
 };

@@ -8,7 +8,7 @@ export const chart = {
   cells: (f: { letter: string; name: string; count: number }) =>
     `${f.letter} ${f.name}: ${pages.lists.stitches(f.count)}`,
   groups: {
-    panel: 'The panel, bead face',
+    panel: 'The panel',
     pairs: 'Doubled pairs: two stitches worked into one',
     numbers: 'Round numbers',
     startLine: 'Start line',
@@ -17,8 +17,8 @@ export const chart = {
     key: 'Key of bead colours',
     notes: 'How to read this',
   },
-  describeChart: (f: { wedges: number; rounds: number }) =>
-    `Round bead-crochet chart with ${f.wedges} wedges and ${f.rounds} rounds, seen on the bead face; every stitch is coloured and carries the letter of its bead.`,
+  describeChart: (f: { wedges: number; rounds: number; working: boolean }) =>
+    `Round bead-crochet chart with ${f.wedges} wedges and ${f.rounds} rounds, ${f.working ? 'as you see it while you work' : 'seen on the bead face'}; every stitch is coloured and carries the letter of its bead.`,
   describeWedges: (f: { wedges: number; rounds: number }) =>
     `${f.wedges} triangles, one for each wedge, rim up; row r is round r and has r stitches, ${f.rounds} rows in all.`,
   wedgesHow: (f: { wedges: number; direction: 1 | -1 }) =>

@@ -1,3 +1,8 @@
+import { numbersIn } from '../pages/numbers.js';
+import type { SizeRange } from '../pages/numbers.js';
+
+const { sizeMm } = numbersIn('en-GB');
+
 /** Words of the command line: help and the summary. */
 export const cli = {
   about:
@@ -40,6 +45,7 @@ export const cli = {
   options: {
     output: 'the new folder for the pattern and its charts',
     beads: 'your beads as CSV, JSON or GIMP palette; - reads standard input',
+    from: 'go on from an earlier pattern.json (or wish.json): its choices hold where you type none',
     beadsDefault: 'a mixed palette of 120 colours',
     colours: 'most bead colours to use, 1 to 24',
     colors: 'the same as --colours',
@@ -59,11 +65,14 @@ export const cli = {
     construction: 'work in a spiral or join every round',
     hand: 'the hand that holds the hook',
     beadsFace: 'which way the beads lie: away from you or toward you',
+    stitch:
+      'single crochet under both loops or under the loop on the side of the beads alone, or slip stitch: told on the pages',
+    stitchWayDefault: 'that of the swatch; else both-loops, with a lean up to 0.375 bead-side-loop',
     start: 'where round 1 begins, degrees clockwise from 12 o’clock',
     startDefault: "so that the rim's step lies at 12 o'clock",
     place:
-      'fit: the longer side spans the panel; fill: the shorter side does; inside: all inside the rim',
-    placeDefault: 'fill; inside with --repeat',
+      'subject: what stands on a clear or plain ground, as large as it goes inside the rim; fill: the shorter side spans the panel; fit: the longer side does; inside: all inside the rim',
+    placeDefault: 'subject, and fill where none is found; inside with --repeat',
     zoom: 'enlarge the picture, for instance 1.2',
     shift: 'move the picture right and down, in mm, for instance 3,-2',
     rotate: 'turn the picture clockwise, in degrees',
@@ -75,9 +84,21 @@ export const cli = {
       'the picture is a drawing on paper, scanned or photographed: make the paper white and keep its lines',
     ink: 'percent of a stitch that a dark outline must cover to win it, in a drawing, 1 to 100',
     detail: 'how much small things that stand out count, 0 (off) to 1',
+    edges:
+      'how much it counts that neighbours which differ in the picture differ in beads, 0 (off) to 1',
+    lift: 'how far a picture of little contrast is stretched onto what your beads show, 0 (off) to 1',
     mask: 'a picture laid like PICTURE: white matters most, black counts as usual; - reads standard input',
+    subject:
+      'what to cut out of its ground, which then is --background: plain finds it on a ground of one colour; or a picture laid like PICTURE, white on the subject; - reads standard input',
     back: 'a second panel: a picture, “plain:” and a bead (plain:op-07), or “same” for the same picture; - reads standard input',
-    background: 'colour, bead or "bare" around the picture and under its transparent parts',
+    backPlace: 'how the picture of the back lies, as --place',
+    backZoom: 'enlarge the picture of the back, as --zoom',
+    backShift: 'move the picture of the back, as --shift',
+    backRotate: 'turn the picture of the back, as --rotate',
+    backMirror: 'flip the picture of the back left to right: yes or no',
+    asFront: 'as the front',
+    background:
+      'colour, bead or "bare" around the picture and under its transparent parts; auto: white, or a quiet bead where the outline would melt into white',
     keep: 'beads that must be used: ids or names, separated by commas',
     leaveOut: 'beads that must not be used: ids or names, separated by commas',
     proof: 'how long to look for a proof that no other choice of beads is nearer',
@@ -91,13 +112,17 @@ export const cli = {
     lengthBeads: 'most beads on one length of thread',
     lengthM: 'most strung beads on one length of thread, in metres',
     lengthDefault: '1.5 m',
-    perStitch: 'thread that one stitch takes, in mm, from your swatch',
+    threadPerStitch: 'thread that one stitch takes, in mm, from your swatch',
     perStitchDefault: 'by bead size, 24 for 11/0',
     threadDiameter: 'how thick the thread is, in mm',
     threadTex: 'how thick the thread is, in tex: grams of 1,000 m',
     threadName: 'what the thread is called in the shopping list',
-    threadReserve: 'thread to have over what the stitches take, in per cent',
+    reserve: 'thread to have over what the stitches take, in per cent',
     tail: 'what hangs out at each end of a length of thread: 20cm, 8in',
+    spoolM: 'metres of thread on one ball or spool, to say how many to buy',
+    spoolPrice: 'what one ball or spool costs',
+    hook: 'the hook that you work with, in mm; it is kept in the pattern',
+    hookDefault: 'what is usual for the bead',
     notKnown: 'not known',
     json: 'print the summary as one JSON object',
     quiet: 'print nothing but errors',
@@ -129,13 +154,21 @@ export const cli = {
       tidy: 'tidied',
       dither: 'dithered',
       art: 'picture',
+      place: 'place',
+      ground: 'ground',
+      cutOff: 'cut off',
+      kept: 'kept',
       stock: 'stock',
     },
     panel: (f: { wedges: number; rounds: number; stitches: string; panels: number }) =>
       `${f.panels > 1 ? 'two, each of ' : ''}${f.wedges} wedges, ${f.rounds} rounds, ${f.stitches} stitches`,
     ofPanel: (f: { panel: string; text: string }) => `${f.panel} ${f.text}`,
-    across: (f: { mm: string; wishMm: string | undefined }) =>
-      f.wishMm === undefined ? `${f.mm} mm` : `${f.mm} mm (you asked for ${f.wishMm} mm)`,
+    across: (f: { across: SizeRange; wishMm: string | undefined }) =>
+      [
+        `${f.across.leastMm === f.across.mostMm ? '' : 'about '}${sizeMm(f.across, 1)} mm`,
+        ...(f.wishMm === undefined ? [] : [` (you asked for ${f.wishMm} mm)`]),
+        ...(f.across.leastMm === f.across.mostMm ? [] : ['; a swatch tells it exactly']),
+      ].join(''),
     difference: (f: { mean: string; worst: string }) =>
       `${f.mean} on average, ${f.worst} at worst (under 2 is hard to see)`,
     choice: (f: { most: number; proven: boolean; percent: string }) => {
@@ -162,6 +195,41 @@ export const cli = {
       `strength ${f.strength}: look at it from across the room; many colour changes`,
     art: (f: { art: 'photo' | 'drawing'; decided: boolean }) =>
       `${f.decided ? 'taken' : 'treated'} as a ${f.art}${f.decided ? ' (--art changes that)' : ''}`,
+    kept: (f: {
+      edges: string;
+      features: number;
+      kept: number;
+      /** Colours of areas that became one, and the hour of a clock where; 0 in the middle. */
+      merged: readonly { own: string; other: string; hour: number }[];
+    }) =>
+      [
+        `${f.edges} % of the edges`,
+        f.features === 0 ? [] : [`${f.kept} of ${f.features} small features`],
+        f.merged
+          .slice(0, 2)
+          .map(
+            ({ own, other, hour }) =>
+              `${own === other ? `two areas of ${own} merge` : `${own} and ${other} merge`} ${hour === 0 ? 'in the middle' : `at ${hour} o’clock`}`,
+          ),
+        f.merged.length > 2 ? [`${f.merged.length - 2} more areas merge`] : [],
+      ]
+        .flat()
+        .join(', '),
+    place: (f: { laid: 'subject' | 'fit' | 'fill' | 'inside' }) =>
+      f.laid === 'subject'
+        ? 'the subject as large as it goes inside the rim (--place changes that)'
+        : 'the shorter side spans the panel; no subject was told from its ground (--place changes that)',
+    cutOff: (f: { rim: number; frame: number }) =>
+      `${[
+        ...(f.rim > 0 ? [`${f.rim} % of the picture lies beyond the rim`] : []),
+        ...(f.frame > 0
+          ? [`${f.frame} %${f.rim > 0 ? '' : ' of the picture'} lies under the frame`]
+          : []),
+      ].join(
+        ', ',
+      )}, its plain ground not counted${f.rim > 0 ? ' (--place inside, with no --zoom or --shift, shows all of it)' : ''}`,
+    ground: (f: { id: string; name: string }) =>
+      `${f.name} (${f.id}), so that the outline stands out; --background ffffff makes it white`,
     stock: (f: { runsOut: readonly string[]; tooFew: readonly string[]; cost: string }) =>
       [
         f.runsOut.length > 0 ? [`used up but for the reserve: ${f.runsOut.join(', ')}`] : [],

@@ -1,3 +1,5 @@
+import { unlikeList } from './refusals.js';
+
 /** Words of the commands for what was edited or typed by hand: redraw, check and rounds. */
 export const edits = {
   redraw: 'make every file of a pattern again, after you edited it by hand',
@@ -32,9 +34,12 @@ export const edits = {
   roundsFile: 'a list like rounds.txt; - reads standard input',
   roundsExamples: `Examples:
   rondure chart fixtures/barley-moon.svg --rounds 12 -o moon
-  rondure rounds moon/rounds.txt -o moon-edited
+  rondure rounds moon/rounds.txt --like moon/pattern.json -o moon-edited
   rondure rounds moon/rounds.txt --hand left --title "Moon to the left" -o left
 `,
+  like: 'the pattern.json that the list was printed from: its back, frame, swatch and thread are kept',
+  likeShape: 'the way of working is that of the pattern',
+  unlike: unlikeList,
   fromList: 'what the list shows',
   fromListElse: (usual: string) => `what the list says, else ${usual}`,
   roundsBeads:

@@ -1,7 +1,15 @@
-import { lining } from './lining.js';
-import { place } from './place.js';
+import { expectedNumber } from './expected.js';
+import type { ExpectedNumber } from './expected.js';
+import { liningImpossible } from './lining-impossible.js';
+import { cellExpected } from './palette.js';
+import type { CellExpected } from './palette.js';
+import { valueFault } from './pattern.js';
+import type { ValueFault } from './pattern.js';
 import { pictureFormats } from './picture-formats.js';
-import { swatch } from './swatch.js';
+import { problemSaid } from './problems.js';
+import type { SaidProblem } from './problems.js';
+import { noLength, noLetterFree, noPanel, unlikeList } from './refusals.js';
+import { swatchErrors } from './swatch-errors.js';
 
 /** A file as it stands in a sentence. */
 const named = (name: string) => (name === '-' ? 'the standard input' : name);
@@ -40,8 +48,8 @@ const bought = (f: {
  * error's facts. Keys are stable: programs read them.
  */
 export const errors = {
-  'shape-impossible': (f: { field: string; got: unknown; expected: string }) =>
-    `The panel cannot have ${f.field} ${String(f.got)}: use ${f.expected}.`,
+  'shape-impossible': (f: { field: string; got: unknown; expected: ExpectedNumber }) =>
+    `The panel cannot have ${f.field} ${String(f.got)}: use ${expectedNumber(f.expected)}.`,
   'polygon-needs-end-increase': () =>
     'A polygon outline needs the increase in the first or the last stitch of each wedge: use --increase first or last, or --outline circle.',
   'pattern-not-json': (f: { where: string; detail: string }) =>
@@ -50,13 +58,32 @@ export const errors = {
     `${f.where} is not a Rondure pattern: its "format" should be "rondure-pattern".`,
   'pattern-too-new': (f: { where: string; version: number; known: number }) =>
     `${f.where} was written by a newer Rondure (pattern version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
-  'pattern-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
-    `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it (rondure check names everything that is wrong), or make the pattern again from the picture.`,
+  'pattern-invalid': (f: {
+    where: string;
+    path: string;
+    problem: ValueFault | { readonly kind: 'pattern'; readonly problem: SaidProblem };
+    more: number;
+  }) =>
+    `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem.kind === 'pattern' ? problemSaid(f.problem.problem).replace(/\.$/, '') : valueFault(f.problem)}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it (rondure check names everything that is wrong), or make the pattern again from the picture.`,
   'pattern-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,
+  'pattern-without-wish': (f: { where: string }) =>
+    `${f.where} does not say how it was asked for, so there is nothing to go on from: it was typed in, or made by an earlier Rondure. Make it again from its picture.`,
+  'wish-not-ours': (f: { where: string }) =>
+    `${f.where} is neither a Rondure pattern nor a Rondure wish: its "format" should be "rondure-pattern" or "rondure-wish".`,
+  'wish-too-new': (f: { where: string; version: number; known: number }) =>
+    `${f.where} was written by a newer Rondure (wish version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
+  'wish-invalid': (f: { where: string; path: string; problem: ValueFault }) =>
+    `${f.where} is not a valid wish: ${f.path ? `${f.path}: ` : ''}${valueFault(f.problem)}. Correct it, or give the pattern that was made.`,
+  'from-needs-back': (f: { where: string; file: string }) =>
+    `The second panel of ${f.where} shows the picture ${f.file}: give that file with --back.`,
   'pattern-not-inside': (f: { name: string; format: 'png' | 'svg' }) =>
     `${Named(f.name)} is ${f.format === 'png' ? 'a PNG picture' : 'an SVG drawing'} without a Rondure pattern inside: give pattern.json, or chart.svg or chart.png as Rondure wrote them.`,
   'text-not-unicode': (f: { name: string }) =>
     `${Named(f.name)} is not plain text that can be read here: save it as text in UTF-8.`,
+  'page-not-built': () =>
+    'The page is not there: npm run build makes it. Run that in Rondure’s folder, then try again.',
+  'port-taken': (f: { port: number }) =>
+    `Another program uses port ${f.port}: give another number with --port, or leave it out.`,
   usage: (f: { problem: string }) => f.problem,
   'option-value': (f: { option: string; got: string; expected: string; near?: string }) =>
     `${f.option} cannot be “${f.got}”: give ${f.expected}.${meant(f.near)}`,
@@ -74,26 +101,28 @@ export const errors = {
     `The bead “${f.id}” is in the pattern already, as ${f.other}: use --merge ${f.letter}=${f.other} to give its stitches to ${f.other}.`,
   'recolour-nothing-left': () =>
     'Every bead of the pattern is left out, so that no colour is left: keep at least one.',
+  'no-letter-free': noLetterFree,
+  'list-unlike': unlikeList,
   'beads-unreadable': (f: { got: string }) =>
     f.got === ''
       ? 'No beads are given: write runs such as 3A 2B 1A.'
       : `“${f.got}” cannot be read as beads: write runs such as 3A 2B 1A.`,
   'beads-too-many': (f: { most: number }) =>
     `More than ${f.most} beads are given, more than a panel can hold: check the counts.`,
-  'panel-unknown': (f: { got: string; panels: readonly string[] }) => place.noPanel(f),
-  'length-unknown': (f: { got: number; lengths: number }) => place.noLength(f),
-  'measurement-impossible': (f: Parameters<typeof swatch.errors.impossible>[0]) =>
-    swatch.errors.impossible(f),
-  'turn-impossible': (f: Parameters<typeof swatch.errors.turn>[0]) => swatch.errors.turn(f),
-  'photo-points-too-few': (f: { rims: number }) => swatch.errors.photoFew(f),
-  'photo-points-in-line': () => swatch.errors.photoLine,
-  'photo-lean-impossible': (f: { lean: number }) => swatch.errors.photoLean(f),
-  'swatch-measures-nothing': () => swatch.errors.nothing,
-  'swatch-not-ours': (f: { where: string }) => swatch.errors.notOurs(f),
+  'panel-unknown': (f: { got: string; panels: readonly string[] }) => noPanel(f),
+  'length-unknown': (f: { got: number; lengths: number }) => noLength(f),
+  'measurement-impossible': (f: Parameters<typeof swatchErrors.impossible>[0]) =>
+    swatchErrors.impossible(f),
+  'turn-impossible': (f: Parameters<typeof swatchErrors.turn>[0]) => swatchErrors.turn(f),
+  'photo-points-too-few': (f: { rims: number }) => swatchErrors.photoFew(f),
+  'photo-points-in-line': () => swatchErrors.photoLine,
+  'photo-lean-impossible': (f: { lean: number }) => swatchErrors.photoLean(f),
+  'swatch-measures-nothing': () => swatchErrors.nothing,
+  'swatch-not-ours': (f: { where: string }) => swatchErrors.notOurs(f),
   'swatch-too-new': (f: { where: string; version: number; known: number }) =>
-    swatch.errors.tooNew(f),
-  'swatch-invalid': (f: { where: string; path: string; problem: string }) =>
-    swatch.errors.invalid(f),
+    swatchErrors.tooNew(f),
+  'swatch-invalid': (f: { where: string; path: string; problem: ValueFault }) =>
+    swatchErrors.invalid(f),
   'across-out-of-reach': (f: { gotMm: number; leastMm: number; mostMm: number }) =>
     `A panel ${f.gotMm} mm across cannot be made with this stitch: it can be ${f.leastMm.toFixed(1)} to ${f.mostMm.toFixed(1)} mm (2 to 80 rounds). Choose another size or another bead size.`,
   'nothing-to-bead': () =>
@@ -170,12 +199,13 @@ export const errors = {
   'palette-bad-row': (f: {
     where: string;
     line: number;
-    column: string;
+    /** Undefined where it is the whole line. */
+    column: string | undefined;
     got: string;
-    expected: string;
+    expected: CellExpected;
     more?: number;
   }) =>
-    `Line ${f.line} of ${named(f.where)}: ${f.column} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${f.expected}.${moreFaults(f)}`,
+    `Line ${f.line} of ${named(f.where)}: ${f.column ?? 'the line'} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${cellExpected(f.expected)}.${moreFaults(f)}`,
   'palette-id-twice': (f: {
     where: string;
     line: number;
@@ -214,8 +244,8 @@ export const errors = {
     `${Named(f.where)} begins like JSON but cannot be read as JSON (${f.detail}): save it again in the program that wrote it.`,
   'palette-no-beads-in-json': (f: { where: string }) =>
     `${Named(f.where)} is JSON without a list of beads: give a list such as [{ "name": "barley", "hex": "#d9b36a" }], or a pattern.json.`,
-  'palette-too-long': (f: { where: string; most: number }) =>
-    `${Named(f.where)} holds more than ${f.most} beads: keep those that you might use.`,
+  'palette-too-long': (f: { where: string; most: number; of: 'beads' | 'lines' }) =>
+    `${Named(f.where)} holds more than ${f.most} ${f.of}: keep the beads that you might use.`,
   'palette-no-bead-of-size': (f: { where: string; size: string; found: readonly string[] }) =>
     `${Named(f.where)} has no beads of size ${f.size} (it has ${f.found.join(', ')}): choose one of its sizes with --size.`,
 
@@ -244,7 +274,7 @@ export const errors = {
     height: number;
     limitMegapixels: number;
   }) =>
-    `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read: save a smaller copy; 2000 pixels a side are plenty.`,
+    `${Named(f.name)} holds ${f.width} × ${f.height} pixels, and at most ${f.limitMegapixels} million are read of a picture stored like this one: save a smaller copy; 2000 pixels a side are plenty.`,
   'mask-shape-differs': (f: {
     name: string;
     mask: { width: number; height: number };
@@ -255,6 +285,12 @@ export const errors = {
     `Nothing is to be seen in ${named(f.name)}, since all of it is transparent: save it with its layers switched on.`,
   'svg-entities': (f: { name: string }) =>
     `${Named(f.name)} holds entities that stand for other text, which can swell without end: save it as a plain SVG in a drawing program.`,
+  'svg-nested': (f: { name: string }) =>
+    `${Named(f.name)} holds drawings packed inside each other again and again, which can swell without end: save it as PNG in a drawing program, and give that.`,
+  'svg-pictures-too-large': (f: { name: string; megapixels: number; limitMegapixels: number }) =>
+    `The pictures inside ${named(f.name)} hold ${f.megapixels} million pixels, and at most ${f.limitMegapixels} million are read: put smaller copies into it, or save it as PNG and give that.`,
+  'svg-too-heavy': (f: { name: string; megabytes: number }) =>
+    `${Named(f.name)} takes more than ${f.megabytes} MB of memory to draw: simplify it, or save it as PNG and give that.`,
   'svg-too-slow': (f: { name: string; seconds: number }) =>
     `${Named(f.name)} was not drawn within ${f.seconds} seconds: simplify it, or save it as PNG and give that.`,
   'png-text-damaged': (f: { keyword: string }) =>
@@ -295,25 +331,25 @@ export const errors = {
     `${Named(f.where)} is not a frame of ours: make one with rondure frame.`,
   'frame-too-new': (f: { where: string; version: number }) =>
     `${Named(f.where)} was written by a newer Rondure (frame version ${f.version}): update Rondure, or make the frame anew with rondure frame.`,
-  'frame-invalid': (f: { where: string; path: string; problem: string; more: number }) =>
-    `${Named(f.where)}: ${f.path}: ${f.problem}${f.more > 0 ? ` (and ${f.more} more)` : ''}.`,
+  'frame-invalid': (f: { where: string; path: string; problem: ValueFault; more: number }) =>
+    `${Named(f.where)}: ${f.path}: ${valueFault(f.problem)}${f.more > 0 ? ` (and ${f.more} more)` : ''}.`,
 
   // the folder that is written
   'lining-impossible': (f: {
-    what: keyof typeof lining.impossible;
+    what: keyof typeof liningImpossible;
     gotMm: number;
     leastMm: number;
     mostMm: number;
     panelMm?: number | undefined;
-  }) => lining.impossible[f.what]({ ...f, panelMm: f.panelMm }),
+  }) => liningImpossible[f.what]({ ...f, panelMm: f.panelMm }),
   'output-exists': (f: { dir: string }) =>
     `${f.dir} is there already: choose another name with -o, or replace the files in it with --force.`,
   'output-not-ours': (f: {
     dir: string;
     found: 'file' | 'folder' | 'link';
-    mark?: 'pattern' | 'card';
+    mark?: 'pattern' | 'card' | 'listing';
   }) =>
-    `${f.dir} ${{ file: 'is a file', folder: `is a folder without a ${f.mark === 'card' ? 'sample card' : 'pattern'} of ours in it`, link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
+    `${f.dir} ${{ file: 'is a file', folder: `is a folder without a ${{ pattern: 'pattern', card: 'sample card', listing: 'listing' }[f.mark ?? 'pattern']} of ours in it`, link: 'is a link that leads nowhere' }[f.found]}, so it is left as it is: choose another name with -o.`,
   'output-file-exists': (f: { file: string }) =>
     `${f.file} is there already: choose another name with -o, or replace it with --force.`,
   'output-file-not-ours': (f: { file: string; found: 'file' | 'folder' | 'link' | 'special' }) =>

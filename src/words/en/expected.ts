@@ -1,3 +1,14 @@
+/** A number that was expected, as data; `expectedNumber` words it. */
+export interface ExpectedNumber {
+  readonly kind: 'whole' | 'between';
+  readonly least: number;
+  readonly most: number;
+}
+
+/** A number that was expected, to stand at the end of an error's sentence. */
+export const expectedNumber = ({ kind, least, most }: ExpectedNumber): string =>
+  kind === 'whole' ? expected.wholeBetween(least, most) : expected.between(least, most);
+
 /** What was expected instead: stand at the end of an error's sentence. */
 export const expected = {
   wholeBetween: (least: number, most: number) => `a whole number from ${least} to ${most}`,
@@ -8,22 +19,10 @@ export const expected = {
   shift: 'two numbers in millimetres such as 3,-2',
   title: '1 to 200 letters on one line',
   back: 'a picture, plain: and a bead such as plain:op-07, or same',
-  background: 'a colour such as ffffff, a bead of the palette, or bare',
-  /** In a pattern file, where the sentence begins with the place. */
-  pattern: {
-    finite: 'expected a finite number',
-    aboveZero: 'expected a number above 0',
-    zeroOrMore: 'expected 0 or more',
-    atMost: (most: number) => `expected at most ${most}`,
-    between: (least: number, most: number) => `expected a number from ${least} to ${most}`,
-    frame: 'expected measurements of one frame that go together',
-    hex: 'expected a colour as #rrggbb in small letters',
-    letter: 'expected one letter from A to Z other than I and O',
-    base64: 'expected base64',
-    marks: "expected letters, '.' for bare, '_' for open",
-  },
+  background: 'a colour such as ffffff or white, a bead of the palette, bare or auto',
   /** Why two options cannot stand together. */
   contradictions: {
+    backPlacing: 'the back has no picture',
     size: 'both set the size',
     spelling: 'they are one option in two spellings',
     thickness: 'both say how thick the thread is',
@@ -31,6 +30,8 @@ export const expected = {
     paper: 'what is on paper is a drawing',
     ditherStock: 'dithering spends beads as the shades fall, and cannot keep to what a jar holds',
     tidy: 'tidying takes away the single beads that dithering strews in; choose one of the two',
+    edges:
+      'dithering lives by contrast between neighbours that the picture has not; choose one of the two',
     ink: 'it is about the outlines of drawings, and --paper has a rule of its own for lines',
     input: 'standard input can be read once only',
   },

@@ -1,5 +1,9 @@
 import { runsText } from '../pages/english/frame.js';
+import { numbersIn } from '../pages/numbers.js';
+import type { SizeRange } from '../pages/numbers.js';
 import { pages } from './pages.js';
+
+const { sizeMm } = numbersIn('en-GB');
 
 /** 7.5 hours as 7:30, and 0 as 12:00. */
 const clock = (degrees: number): string => {
@@ -72,8 +76,8 @@ export const frame = {
   }) => `Frame, ${f.kind}, ${f.widthMm} mm wide, ${f.heightMm} mm high, ${f.fixing}`,
   saved: (file: string) => `Saved as ${file}: give it to rondure chart --frame.`,
   rail: (f: { mm: string }) => `${f.mm} mm from hinge to hinge`,
-  panel: (f: { rounds: number; widthMm: string; ratio: string; recommended: boolean }) =>
-    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${f.widthMm} mm wide as it hangs, ${f.ratio} times the frame`,
+  panel: (f: { rounds: number; worn: SizeRange; ratio: string; recommended: boolean }) =>
+    `${f.rounds} rounds${f.recommended ? ' (recommended)' : ''}, ${sizeMm(f.worn, 1)} mm wide as it hangs, ${f.ratio} times the frame`,
   rim: (f: { stitches: number; mm: string; percent: number }) =>
     `${plural(f.stitches, 'stitch', 'stitches')}, ${f.mm} mm (${f.percent} % of the rim), around 12 o'clock`,
   stitches: (f: { round: number; runs: readonly { from: number; to: number }[] }) =>

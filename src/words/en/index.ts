@@ -10,9 +10,9 @@ import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { frame } from './frame.js';
 import { lining } from './lining.js';
+import { pages } from './pages.js';
 import { lists } from './lists.js';
-import { palette } from './palette.js';
-import { pattern } from './pattern.js';
+import { page } from './page.js';
 import { place } from './place.js';
 import { problems } from './problems.js';
 import { pictureFormats } from './picture-formats.js';
@@ -25,6 +25,7 @@ import { stringing } from './stringing.js';
 import { swatch } from './swatch.js';
 
 const english = {
+  beadLooks: pages.beadLooks,
   beads,
   blank,
   booklet,
@@ -36,10 +37,10 @@ const english = {
   expected,
   warnings,
   frame,
+  hands: pages.hands,
   lining,
   lists,
-  palette,
-  pattern,
+  page,
   pictureFormats,
   place,
   problems,

@@ -1,3 +1,5 @@
+import { noLength, noPanel } from './refusals.js';
+
 /** Words of `find` and `mend`: help while stringing and crocheting. */
 export const place = {
   find: 'find your place in a pattern from the beads that come next on the thread',
@@ -15,8 +17,10 @@ export const place = {
   first: 'the first',
   none: (f: { beads: string; worked: boolean }) =>
     `${f.beads} comes nowhere like that. Count the runs again; ${f.worked ? 'with beads still on the thread, leave out --worked' : 'with beads that are worked already, add --worked'}; a bead left out or put in by mistake is found with rondure mend.`,
-  next: (f: Place) => `${where(f)}: next is stitch ${f.stitch} of round ${f.round}${left(f)}`,
-  last: (f: Place) => `${where(f)}: worked up to stitch ${f.stitch} of round ${f.round}${left(f)}`,
+  next: (f: Place) =>
+    `${where(f)}: next is stitch ${f.stitch} of round ${f.round}${inWedge(f)}${left(f)}`,
+  last: (f: Place) =>
+    `${where(f)}: worked up to stitch ${f.stitch} of round ${f.round}${inWedge(f)}${left(f)}`,
   certain: 'Only one place fits.',
   more: (f: { places: string; beads: number | undefined; worked: boolean }) => {
     const way = f.worked ? 'back along the work' : 'on along the thread';
@@ -39,11 +43,19 @@ export const place = {
     `The thread and the list${ofPanel(f)} part after ${f.agree} and differ in more than ${f.most} beads: this is another length, it was read from the wrong end, or stringing goes on. Look at --length, --panel and --so-far.`,
   backwards:
     'Read from its other end the thread fits far better: begin with the bead strung first.',
-  wrong: (f: { agree: string; edits: number; wanted: string; strung: string; panel?: string }) =>
-    `The first ${f.agree} agree${f.panel === undefined ? '' : ` with the list${ofPanel(f)}`}; then ${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list ${f.wanted}, thread ${f.strung}).`,
+  wrong: (f: {
+    agree: string | undefined;
+    edits: number;
+    wanted: string;
+    strung: string;
+    panel?: string;
+  }) =>
+    `${f.agree === undefined ? '' : `The first ${f.agree} agree${f.panel === undefined ? '' : ` with the list${ofPanel(f)}`}; then `}${f.edits === 1 ? '1 bead needs' : `${f.edits} beads need`} mending (list${f.agree === undefined ? ofPanel(f) : ''} ${f.wanted}, thread ${f.strung}).`,
   repair: {
-    missing: (f: Repair) => `${after(f)}: ${f.wanted} missing${at(f)}`,
-    extra: (f: Repair) => `${after(f)}: ${f.got} too many${at(f)}`,
+    missing: (f: Repair) =>
+      f.run ? `${inRun(f.run, 'short')}${at(f)}` : `${after(f)}: ${f.wanted} missing${at(f)}`,
+    extra: (f: Repair) =>
+      f.run ? `${inRun(f.run, 'too many')}${at(f)}` : `${after(f)}: ${f.got} too many${at(f)}`,
     other: (f: Repair) => `${after(f)}: ${f.got} instead of ${f.wanted}${at(f)}`,
     swap: (f: Repair) => `${after(f)}: ${f.got} in the wrong order, ${f.wanted} is wanted${at(f)}`,
   },
@@ -59,10 +71,8 @@ export const place = {
     swap: 'Wrong order: both beads are there. Work them as they are if nobody will see it, else treat them as two of the wrong colour.',
   },
   broken: 'Broken glass cuts thread and skin and springs into eyes: never without goggles.',
-  noPanel: (f: { got: string; panels: readonly string[] }) =>
-    `The pattern has no panel “${f.got}”: it has ${f.panels.join(' and ')}.`,
-  noLength: (f: { got: number; lengths: number }) =>
-    `There is no length ${f.got}: this panel has ${f.lengths === 1 ? 'one length' : `lengths 1 to ${f.lengths}`}.`,
+  noPanel,
+  noLength,
 };
 
 /** A place in a pattern, as `find` tells it; rounds and stitches from 1. */
@@ -71,17 +81,23 @@ export interface Place {
   length: number | undefined;
   round: number;
   stitch: number;
+  wedge: number;
+  inWedge: number;
   left: string;
   more: number | undefined;
 }
 
 /** One slip of stringing, as `mend` tells it; rounds and stitches from 1. */
 export interface Repair {
+  /** The run that came out too short or too long, where that is all. */
+  run: { number: number; letter: string; wanted: number; got: number } | undefined;
   after: string;
   wanted: string;
   got: string;
   round: number;
   stitch: number;
+  wedge: number;
+  inWedge: number;
 }
 
 const after = (f: Repair): string =>
@@ -109,5 +125,19 @@ function left(f: Place): string {
 }
 
 function at(f: Repair): string {
-  return ` (stitch ${f.stitch} of round ${f.round})`;
+  return ` (stitch ${f.stitch} of round ${f.round}; wedge ${f.wedge}, stitch ${f.inWedge} in it)`;
+}
+
+function inWedge(f: { wedge: number; inWedge: number }): string {
+  return ` (wedge ${f.wedge}, stitch ${f.inWedge} in it)`;
+}
+
+/** One C short in the first run: 9C in the list, 8C on the thread. */
+function inRun(
+  { number, letter, wanted, got }: NonNullable<Repair['run']>,
+  what: 'short' | 'too many',
+): string {
+  const off = Math.abs(wanted - got);
+  const run = number === 1 ? 'the first run' : `run ${number}`;
+  return `${off === 1 ? 'One' : off} ${letter} ${what} in ${run}: ${wanted}${letter} in the list, ${got}${letter} on the thread`;
 }

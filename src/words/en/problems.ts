@@ -1,3 +1,6 @@
+import { valueFault } from './pattern.js';
+import type { ValueFault } from './pattern.js';
+
 /** Stitch 3; stitches 3, 4 and 9; not more than eight of them by number. */
 function several(stitches: readonly number[]): string {
   if (stitches.length === 1) return `Stitch ${stitches[0]}`;
@@ -21,8 +24,8 @@ export const problems = {
     `Round ${f.round} of the ${f.panel} panel has ${f.got} stitches; it needs ${f.expected}.`,
   'round-unreadable': (f: { panel: string; round: number }) =>
     `Round ${f.round} of the ${f.panel} panel should be letters between quotation marks.`,
-  'value-wrong': (f: { path: string; problem: string }) =>
-    f.path ? `${f.path}: ${f.problem}.` : `In the file: ${f.problem}.`,
+  'value-wrong': (f: { path: string; problem: ValueFault }) =>
+    `${f.path || 'In the file'}: ${valueFault(f.problem)}.`,
   'letter-unknown': (f: {
     panel: string;
     round: number;
@@ -41,3 +44,15 @@ export const problems = {
   'stringing-differs': (f: { panel: string; bead: number; got: string; expected: string }) =>
     `The stringing list of the ${f.panel} panel does not read back to its chart: bead ${f.bead} from the needle is ${f.got} and should be ${f.expected}. This is our fault; please report it.`,
 };
+
+/** One of them, as data. */
+export type SaidProblem = {
+  [C in keyof typeof problems]: {
+    readonly code: C;
+    readonly facts: Parameters<(typeof problems)[C]>[0];
+  };
+}[keyof typeof problems];
+
+/** The sentence for one of them. */
+export const problemSaid = ({ code, facts }: SaidProblem): string =>
+  (problems[code] as (facts: SaidProblem['facts']) => string)(facts);

@@ -1,3 +1,8 @@
+import { noLetterFree } from './refusals.js';
+import { numbersIn } from '../pages/numbers.js';
+
+const { count } = numbersIn('en-GB');
+
 /** Words of `recolour`: other beads for a pattern that is there. */
 export const recolour = {
   about: 'give a pattern other beads, without its picture',
@@ -19,6 +24,14 @@ export const recolour = {
     'Say what should change: --swap, --merge, --leave-out, --limit or --beads (see rondure recolour --help).',
   swapForm: 'a letter, an equals sign and a bead, such as A=op-07',
   mergeForm: 'two letters with an equals sign between, such as B=C (B becomes C)',
+  panel: 'swap only in this panel, by name or number',
+  panelDefault: 'all',
+  fromRound: 'swap only from this round on: what is worked already stays',
+  fromRoundDefault: 'the first',
+  forSwaps: 'it says where beads are swapped, and nothing is',
+  jarRunsOut: (f: { letter: string; name: string; needed: number; inStock: number }) =>
+    `${f.name} (${f.letter}) is needed ${count(f.needed)} times, and your jar holds about ${count(f.inStock)}: ${count(f.needed - f.inStock)} are lacking. Swap only a part of it (--panel, --from-round), or take another bead.`,
+  noLetterFree,
   row: 'recoloured',
   done: (f: { stitches: string; one: boolean; mean: string }) =>
     `${f.stitches} ${f.one ? 'stitch has' : 'stitches have'} another bead; ${f.mean} on average from the colours before (under 2 is hard to see)`,

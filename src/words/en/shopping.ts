@@ -34,6 +34,8 @@ export const shopping = {
   twoPanels:
     'This pattern has two panels, so a purse cannot have one of them only: leave --panels out.',
   beadReserve: 'beads to have over what is worked, per cent, at least 30 of each',
+  clothWidth: 'width of the cloth that the lining is cut from, 20 to 500 cm',
+  liningKind: 'what the lining is: cloth, or crocheted, the same panels without beads',
   force: 'replace an earlier shopping list',
   json: 'print the list as one JSON object',
   written: (f: { title: string; file: string; pieces: number; panels: number }) =>
@@ -116,14 +118,12 @@ export const shopping = {
     width: (f: { size: string | undefined; usualRangeMm: readonly [number, number] }) =>
       `The thread of a stitch is taken as 11 stitch widths (makers need ${range(f.usualRangeMm, 0)} mm): mark a metre, work it, count the stitches, and give --thread-per-stitch.`,
   },
-  sewingSum: (f: {
-    seamMm: number;
-    seamThreadMm: number;
-    arcMm: number;
-    frameThreadMm: number;
-    glued: boolean;
-  }) =>
-    `Of each purse ${cm(f.seamMm)} of rim are sewn together (3 times that, ${cm(f.seamThreadMm)}), and ${cm(f.arcMm)} on either side ${f.glued ? 'are glued into the frame.' : `are sewn into the frame (5 times that on each side, ${cm(f.frameThreadMm)}).`}`,
+  seamSum: (f: { seamMm: number; seamThreadMm: number }) =>
+    `Of each purse ${cm(f.seamMm)} of rim are sewn together: 3 times that, ${cm(f.seamThreadMm)}.`,
+  frameSum: (f: { arcMm: number; frameThreadMm: number }) =>
+    `Of each purse ${cm(f.arcMm)} of rim on either side are sewn into the frame: 5 times that on each side, ${cm(f.frameThreadMm)}.`,
+  cordSum: (f: { arcMm: number }) =>
+    `Of each purse ${cm(f.arcMm)} of rim on either side are glued into the frame.`,
   seamEstimate: 'The rail of the frame is not known: 45 % of the rim is counted for it.',
   units: { grams: 'g', beads: 'beads', metres: 'm', centimetres: 'cm', pieces: 'pieces' },
 };

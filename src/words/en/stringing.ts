@@ -17,7 +17,11 @@ export const stringing = {
     firstRound: number;
   }) =>
     `LENGTH ${f.number} of ${f.lengths}: ${f.lastRound === f.firstRound ? `round ${f.lastRound}` : `rounds ${f.firstRound} to ${f.lastRound}`}, ${f.beads}, about ${f.metres.toFixed(2)} m of strung beads. It takes about ${f.threadM.toFixed(1)} m of thread, tails and reserve included.`,
+  join: (f: { round: number; stitch: number; atRoundEnd: boolean; hour: number }) =>
+    f.atRoundEnd
+      ? `Join this length on at the start of round ${f.round}, at about ${f.hour} o’clock on the bead face.`
+      : `Join this length on before stitch ${f.stitch} of round ${f.round}, at about ${f.hour} o’clock on the bead face.`,
   part: 'part of the round',
   lengthNote: (f: { beads: string; metres: number; threadM: number }) =>
-    `One length of thread holds all ${f.beads}, about ${f.metres.toFixed(2)} m when strung, and takes about ${f.threadM.toFixed(1)} m of thread, tails and reserve included. Leave them on the ball and slide them along as you work.`,
+    `One length of thread holds all ${f.beads}, about ${f.metres.toFixed(2)} m when strung, and takes about ${f.threadM.toFixed(1)} m of thread, tails and reserve included.`,
 };

@@ -1,3 +1,5 @@
+import { swatchErrors } from './swatch-errors.js';
+
 /** A number with two places at most, without zeros at its end. */
 const short = (value: number, places = 2) => String(Number(value.toFixed(places)));
 
@@ -14,6 +16,8 @@ export interface GuideFacts {
   toRound: number;
   markedWedge: number;
   rimWedge: number;
+  /** One for every stitch. */
+  beads: number;
 }
 
 /** The least and the most of an estimate, in its own unit. */
@@ -24,6 +28,10 @@ export interface EstimateEnds {
 /** `2.31 (2.28 to 2.34)`, millimetres to a hundredth: finer than any ruler. */
 const between = (f: { value: number } & EstimateEnds, places: number) =>
   `${f.value.toFixed(places)} (${f.least.toFixed(places)} to ${f.most.toFixed(places)})`;
+
+/** What the rim looks like. */
+/** The shape of a rim. */
+export type Outline = 'polygon' | 'circle';
 
 /** How a swatch lies on the table. */
 export type SwatchLies = 'flat' | 'cups' | 'ruffles';
@@ -60,7 +68,7 @@ export const swatch = {
     protractor: 'how finely you read the turn, degrees',
     guide: 'print how to make and measure a swatch, with a turn gauge',
     photo: 'measure on a photograph from above, with --points',
-    points: 'points in pixels of the photograph, see README',
+    points: 'points in pixels of the photograph, see the guide, Your own stitch',
     pixels: 'how finely the points are read, pixels',
     rulerLength: 'true distance of the two points ruler= in the photograph',
     paper: 'paper of the guide',
@@ -75,7 +83,7 @@ export const swatch = {
     const name = { a4: 'A4', letter: 'Letter' }[f.paper];
     return f.file === undefined
       ? 'The guide can be made (trial run, nothing written).'
-      : `How to make and measure a swatch is in ${f.file}: print both sheets at 100 % on ${name}, and check the squares.`;
+      : `How to make and measure a swatch is in ${f.file}: print its sheets at 100 % on ${name}, and check the squares.`;
   },
   guide: {
     title: 'Measure your stitch',
@@ -86,7 +94,7 @@ export const swatch = {
     steps: (f: GuideFacts) => [
       {
         head: 'Work it.',
-        text: `${f.rounds} rounds of ${f.wedges} wedges with the thread, hook and beads (${f.size}) of the purse, a bead on every stitch, increase in the ${f.increase} stitch of each wedge, ${f.construction === 'spiral' ? 'in a spiral' : 'every round joined'}, ${f.hand} hand. Before you begin, mark off 1 m of the thread.`,
+        text: `String ${f.beads} beads (${f.size}) of one colour on the ball, and work ${f.rounds} rounds of ${f.wedges} wedges with the thread and hook of the purse, a bead on every stitch (the last sheet tells how the stitch is worked), increase in the ${f.increase} stitch of each wedge, ${f.construction === 'spiral' ? 'in a spiral' : 'every round joined'}, ${f.hand} hand. After round ${f.fromRound} mark the thread 1 m from the hook.`,
       },
       {
         head: 'Mark it.',
@@ -108,7 +116,10 @@ export const swatch = {
         head: 'Turn.',
         text: `Lay it on the gauge, beads up, its hole on the cross, the marked stitch of round ${f.fromRound} on the line of 0. Lay a ruler from the cross over the marked stitch of round ${f.toRound}: read the degrees, and whether they are with or against the work.`,
       },
-      { head: 'Thread.', text: 'How many stitches did the metre make?' },
+      {
+        head: 'Thread.',
+        text: `How many stitches did the metre make, from the end of round ${f.fromRound} until the mark reached the hook?`,
+      },
       { head: 'Beads.', text: 'String 50 beads, push them together, measure the row.' },
     ],
     write: 'Write down',
@@ -121,8 +132,18 @@ export const swatch = {
       '50 beads, mm',
     ],
     then: (f: GuideFacts) =>
-      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "…\u00a0against" --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
+      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "…\u00a0against" --stitch … --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
     care: 'Take care: keep beads and needles away from small children. Wear goggles when you break a bead. Rest eyes and hands every half hour. Where you live or sell, local rules come first.',
+    stitchTitle: 'The stitch',
+    stitchIntro:
+      'Take the one that you will work the purse in, and keep to it: thread, hook, loops and hand make the size. A swatch in one of them says nothing about the others. What you say of it with your measures stands below each.',
+    ways: {
+      'both-loops': 'Bead single crochet (US), double crochet (UK), under both loops',
+      'bead-side-loop': 'The same under one loop, the one on the side of the beads',
+      slip: 'Slip-stitch bead crochet',
+    },
+    chooseWay: (way: 'both-loops' | 'bead-side-loop' | 'slip') =>
+      `When you give your measures: --stitch ${way}`,
     gaugeTitle: 'Turn gauge',
     round: (r: number) => `round ${r}`,
     lean: (lean: number) => `lean ${lean}`,
@@ -169,11 +190,12 @@ export const swatch = {
     `${f.wedges} wedges, ${f.rounds} rounds, increase ${f.increase}, ${f.outline}, ${f.construction}, ${f.hand} hand`,
   mm: (f: { value: number } & EstimateEnds) => `${between(f, 2)} mm`,
   lean: (f: { value: number } & EstimateEnds) => `${between(f, 2)} stitches`,
-  flat: (f: { value: number; wedges: number } & EstimateEnds) =>
-    `with ${between(f, 1)} increases a round: take ${f.wedges} wedges`,
+  flat: (f: { value: number; wedges: number; outline: Outline } & EstimateEnds) =>
+    `with ${between(f, 1)} increases a round, as a ${f.outline}: take ${f.wedges} wedges`,
   perStitch: (f: { value: number } & EstimateEnds) => `${between(f, 1)} mm a stitch`,
   unknown: 'not measured',
-  note: 'In brackets: what the precision of your ruler and of your count allows. Use it: --swatch swatch.json with frame, chart, blank or rounds.',
+  note: (f: { spiralLean: boolean }) =>
+    `In brackets: what the precision of your ruler and of your count allows.${f.spiralLean ? ' The lean from a spiral swatch is good to about 0.1 of a stitch, whatever the ruler says.' : ''} Use it: --swatch swatch.json with frame, chart, blank or rounds.`,
   cure: {
     cups: (f: { wedges: number }) =>
       `The swatch cups: ${f.wedges} increases a round are too few for your hand. Work it again with ${f.wedges < 12 ? `${f.wedges + 1} wedges, or with ` : ''}a thinner hook or tighter posts so that rounds become lower.`,
@@ -191,12 +213,16 @@ export const swatch = {
       `The width gives a round height of ${f.widthMm.toFixed(2)} mm, the photograph ${f.photoMm.toFixed(2)} mm (which is taken): check --across, --ruler-length and that the ruler lies level with the beads.`,
     leanRough: (f: { off: number }) =>
       `The lean is rough (± ${short(f.off)}): the rounds of the turn lie close together. Measure from a lower --from-round to the last round.`,
+    outlineUnsure: (f: { outline: Outline; other: Outline; increase: string } & EstimateEnds) =>
+      `With a lean of ${short(f.least)} to ${short(f.most)} and the increase in the ${f.increase} stitch the rim may come out as a polygon or as a circle; ${f.outline} is taken, and the brackets allow for both. Look at the swatch: if its rim ${f.other === 'polygon' ? 'has a corner in every wedge' : 'has no corners'}, say --outline ${f.other}, otherwise --outline ${f.outline}.`,
     photoMiss: (f: { pixels: number; wanted: number }) =>
       `The points lie ${short(f.pixels, 1)} pixels off where they should, more than the ${short(f.wanted, 1)} that you said: check their rounds and wedges, and that the piece lies flat.`,
     otherHand: (f: { swatch: string; panel: string }) =>
-      `The swatch was worked with the ${f.swatch} hand, this panel is for the ${f.panel}: another hand works another stitch. Add --hand ${f.swatch}, or measure a swatch of that hand.`,
+      `The swatch was worked with the ${f.swatch} hand, this panel is for the ${f.panel}: another hand works another stitch, so take its numbers as estimates and measure a swatch of the ${f.panel} hand.${f.panel === 'right' ? ` If you work with the ${f.swatch}, add --hand ${f.swatch}.` : ''}`,
     otherFace: (f: { swatch: string; panel: string }) =>
       `On the swatch beads lie ${f.swatch}, on this panel ${f.panel}: that is another stitch. Add --beads-face ${f.swatch}, or measure a new swatch.`,
+    otherStitch: (f: { swatch: string; panel: string }) =>
+      `The swatch was worked with --stitch ${f.swatch}, this panel is with --stitch ${f.panel}: measure a swatch in the stitch of the panel.`,
     otherIncrease: (f: { swatch: string; panel: string }) =>
       `The swatch was increased in the ${f.swatch} stitch, this panel in the ${f.panel}: the stitch and its lean still hold, the turn is worked out anew.`,
     otherWedges: (f: { swatch: number; panel: number }) =>
@@ -208,58 +234,5 @@ export const swatch = {
     notFlat: (f: { lies: SwatchLies; wedges: number }) =>
       `The swatch with ${f.wedges} wedges ${f.lies === 'cups' ? 'cupped' : 'ruffled'}, and so will this panel: try ${f.lies === 'cups' ? f.wedges + 1 : f.wedges - 1} wedges.`,
   },
-  errors: {
-    impossible: (f: {
-      option: string;
-      got: number;
-      least: number;
-      most: number;
-      unit: 'mm' | 'stitches';
-      beadMm: number;
-      rounds?: number;
-      stitches?: number;
-    }) => {
-      const made =
-        f.rounds !== undefined
-          ? `${f.rounds} rounds of`
-          : f.stitches !== undefined
-            ? `${short(f.stitches)} stitches of`
-            : '50';
-      // Rounded inward, so that both numbers are ones that will do.
-      const unit = f.most < 20 || f.least < 10 ? 10 : 1;
-      const least = Math.ceil(f.least * unit - 1e-9) / unit;
-      const most = Math.floor(f.most * unit + 1e-9) / unit;
-      return `${f.option} cannot be ${short(f.got)} ${f.unit}: with ${made} beads of ${short(f.beadMm)} mm it is ${least} to ${most}. Measure it again, and check --rounds, --wedges and --size.`;
-    },
-    turn: (f: {
-      gotDegrees: number;
-      lean: number;
-      from: number;
-      to: number;
-      leastDegrees: number;
-      mostDegrees: number;
-      otherWay: boolean;
-    }) => {
-      const way = (degrees: number) =>
-        `${Math.abs(degrees).toFixed(1)}° ${degrees < 0 ? 'against' : 'with'} the work`;
-      const hint = f.otherWay
-        ? ` Is it ${Math.abs(f.gotDegrees).toFixed(1)}° ${f.gotDegrees < 0 ? 'with' : 'against'} the work?`
-        : ' Mark the first stitch of the same wedge in every round, and measure again.';
-      return `--turn ${way(f.gotDegrees)} from round ${f.from} to ${f.to} would be a lean of ${f.lean.toFixed(2)}, and a lean is -1 to 1 (usually 0 to 0.5): from ${way(f.leastDegrees)} to ${way(f.mostDegrees)}.${hint}`;
-    },
-    photoFew: (f: { rims: number }) =>
-      `The points of the photograph do not show how the stitches turn${f.rims > 0 ? ' (all lie on one round)' : ''}: point at the first stitch of a wedge on the last round and at least on one round further in.`,
-    photoLine:
-      'The points of the photograph do not settle how the panel lies: spread the rim points around the panel, no three of them in a line, and check the order of the wedges.',
-    photoLean: (f: { lean: number }) =>
-      `The points of the photograph would be a lean of ${f.lean.toFixed(2)}, and a lean is -1 to 1 (usually 0 to 0.5): check which round and wedge each point is, and --hand and --beads-face; the photograph must show the bead face.`,
-    nothing:
-      'Nothing is measured: give --across with --rounds, --rim-stitches, --turn, --thread-mm or --fifty-beads; rondure swatch --guide prints how.',
-    notOurs: (f: { where: string }) =>
-      `${f.where} is not a measured swatch: give the swatch.json that rondure swatch wrote.`,
-    tooNew: (f: { where: string; version: number; known: number }) =>
-      `${f.where} was written by a newer Rondure (swatch version ${f.version}, this one reads up to ${f.known}): update Rondure.`,
-    invalid: (f: { where: string; path: string; problem: string }) =>
-      `${f.where} is not a sound swatch: ${f.path ? `${f.path}: ` : ''}${f.problem}. Make it again with rondure swatch.`,
-  },
+  errors: swatchErrors,
 };

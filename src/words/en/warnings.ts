@@ -1,9 +1,12 @@
+import { recolour } from './recolour.js';
 import { swatch } from './swatch.js';
 
 /** One sentence for each warning code: what was noticed, and the cure. */
 export const warnings = {
   'booklet-of-before': (f: { file: string }) =>
     `${f.file} in the folder was left as it is and may be of the pattern before: make it again with rondure booklet, or add --booklet.`,
+  'thumbnail-damaged': (f: { panel: string | undefined }) =>
+    `The small picture that the pattern keeps${f.panel === undefined ? '' : ` of its ${f.panel} panel`} is damaged, so that the comparison with it (compare.png) is left out; everything else is whole.`,
   'polygon-stretches': (f: { increase: string; lean: number }) =>
     `With the increase in the ${f.increase} stitch and a lean of ${f.lean} the corners of a polygon drift from round to round: the drawn outline is only a rough guide; --outline circle fits better.`,
   'panel-cups': (f: { wedges: number; flatWedges: number }) =>
@@ -33,9 +36,14 @@ export const warnings = {
   'swatch-rim-long': swatch.warnings.rimLong,
   'swatch-heights-differ': swatch.warnings.heights,
   'swatch-lean-rough': swatch.warnings.leanRough,
+  'jar-runs-out': recolour.jarRunsOut,
+  'laid-beads-lost': (f: { lost: number }) =>
+    `${f.lost === 1 ? '1 bead' : `${f.lost} beads`} laid by hand ${f.lost === 1 ? 'has' : 'have'} no stitch in this panel and ${f.lost === 1 ? 'was' : 'were'} left out: they hold for the wedges and rounds that they were laid on.`,
+  'swatch-outline-unsure': swatch.warnings.outlineUnsure,
   'photo-points-miss': swatch.warnings.photoMiss,
   'swatch-other-hand': swatch.warnings.otherHand,
   'swatch-other-face': swatch.warnings.otherFace,
+  'swatch-other-stitch': swatch.warnings.otherStitch,
   'swatch-other-increase': swatch.warnings.otherIncrease,
   'swatch-other-wedges': swatch.warnings.otherWedges,
   'swatch-other-construction': swatch.warnings.otherConstruction,
@@ -47,6 +55,8 @@ export const warnings = {
     `The bead “${f.id}” is kept, but no stitch comes nearest to it, so it is not in the chart.`,
   'palette-sizes-left-out': (f: { count: number; size: string; others: readonly string[] }) =>
     `${f.count === 1 ? '1 bead' : `${f.count} beads`} of the palette (size ${f.others.join(', ')}) left out: the panel is worked in ${f.size}. Use --size to choose another size.`,
+  'palette-jars-shared': (f: { column: string }) =>
+    `The palette’s column ${f.column} is not taken for the beads’ ids, since several beads share a cell of it or have none: the number of the row is the id.`,
   'palette-columns-ignored': (f: { columns: readonly string[] }) =>
     `The palette's ${f.columns.length === 1 ? 'column' : 'columns'} ${f.columns.join(', ')} ${f.columns.length === 1 ? 'is' : 'are'} not used.`,
   'beads-look-alike': (f: { pairs: readonly string[]; more: number }) =>
@@ -65,8 +75,20 @@ export const warnings = {
     'The paper in the photograph is dark, so the colours are rough: take it again in more light.',
   'jar-mixed': (f: { places: readonly string[] }) =>
     `The beads at ${f.places.join(', ')} are of several colours, or shine strongly: look at ${f.places.length === 1 ? 'its' : 'their'} sample before you use it.`,
+  'ground-not-plain': (f: { file: string }) =>
+    `The subject of ${f.file} could not be cut out: its border is not one colour all round. Paint a picture of the same shape, white on the subject and black elsewhere, and give it to --subject.`,
+  'hardly-known': (f: {
+    percent: number;
+    features: number;
+    featuresKept: number;
+    colours: number;
+    file?: string;
+  }) =>
+    `Only ${f.percent} % of the edges${f.features === 0 ? '' : ` and ${f.featuresKept} of ${f.features} small features`} of ${f.file ?? 'the picture'} can still be told on the panel: look at worked.png from arm's length before you begin. More rounds or more than ${f.colours} colours show more; so does a larger --zoom on what matters, or a plainer picture.`,
   'thin-lines-lost': (f: { percent: number; file?: string }) =>
     `About ${f.percent} % of ${f.file === undefined ? "the picture's lines" : `the lines of ${f.file}`} are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'motif-too-fine': (f: { percent: number; file?: string }) =>
+    `${f.file === undefined ? 'The motif' : `The motif ${f.file}`} is finer than the beads of one wedge: about ${f.percent} % of its stitches hold two colours or more, and lines and gaps run into one another. Look at compare.png, and try more rounds, a larger --zoom, or a motif of a few bold shapes.`,
   'mask-says-nothing': (f: { name: string }) =>
     `The mask ${f.name} is of one tone all over the panel, so it changes nothing: paint what matters most white and the rest black.`,
   'one-colour-only': (f: { letter: string; name: string }) =>
