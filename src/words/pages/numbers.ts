@@ -13,10 +13,20 @@ export interface Numbers {
   readonly fixed: (value: number | string, digits?: number) => string;
   /** A number with no more decimals than asked for: 82.8, 9. */
   readonly short: (value: number, digits: number) => string;
+  /** Millimetres of a size: one with just so many decimals, or a range such as 95–100 without. */
+  readonly sizeMm: (size: SizeRange, digits: number) => string;
+  /** The same in inches, to a tenth. */
+  readonly sizeInches: (size: SizeRange) => string;
   /** The form that goes with a number: of `{ one: 'bead', other: 'beads' }` for 3 `beads`. */
   readonly form: (value: number, forms: Forms) => string;
   /** The number and its form: 3 beads. */
   readonly many: (value: number, forms: Forms) => string;
+}
+
+/** A size in millimetres: between what it lies, the same twice where it is known. */
+export interface SizeRange {
+  readonly leastMm: number;
+  readonly mostMm: number;
 }
 
 interface Marks {
@@ -60,6 +70,9 @@ export function numbersIn(language: Language): Numbers {
     const text = typeof value === 'string' || digits === undefined ? value : value.toFixed(digits);
     return String(text).replace('.', decimal);
   };
+  /** The ends as they are written, once where both are alike. */
+  const span = (least: string, most: string): string =>
+    least === most ? least : `${least}–${most}`;
   const count = (value: number): string => {
     const [whole, rest] = String(value).split('.');
     const grouped = whole.length < from ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, group);
@@ -70,6 +83,9 @@ export function numbersIn(language: Language): Numbers {
     count,
     fixed,
     short: (value, digits) => fixed(String(Number(value.toFixed(digits)))),
+    sizeMm: ({ leastMm, mostMm }, digits) =>
+      leastMm === mostMm ? fixed(leastMm, digits) : span(fixed(leastMm, 0), fixed(mostMm, 0)),
+    sizeInches: ({ leastMm, mostMm }) => span(fixed(leastMm / 25.4, 1), fixed(mostMm / 25.4, 1)),
     form,
     many: (value, forms) => `${count(value)} ${form(value, forms)}`,
   };

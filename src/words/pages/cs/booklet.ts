@@ -5,15 +5,15 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('cs');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('cs');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Návod na kulatý díl háčkovaný s korálky',
   kind: 'Návod na háčkování s korálky do kruhu',
-  size: (f) =>
-    `Hotový díl široký asi ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} palce)`,
+  size: (f) => `Hotový díl široký asi ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} palce)`,
   sizeFrom: {
     swatch: 'podle vzorku autora návodu',
     model: 'odhad, dokud neuháčkujete vzorek',
@@ -101,6 +101,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'První korálek tohoto seznamu jde na nit jako první a uháčkuje se jako poslední.',
     nothing: 'O žádném korálku ještě není rozhodnuto, takže není co navlékat.',
   },
+
+  work,
 
   making,
   enlarged,

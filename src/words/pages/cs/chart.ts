@@ -1,12 +1,21 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('cs');
+const { many, short, sizeMm } = numbersIn('cs');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'po směru hodinových ručiček' : 'proti směru hodinových ručiček';
 const face = (beadsFace: 'away' | 'toward'): string =>
   beadsFace === 'away' ? 'korálky směrem od vás' : 'korálky směrem k vám';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'pravá ruka' : 'levá ruka');
+
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: klín or díl.
+  many(f.wedges, { one: 'klín', few: 'klíny', other: 'klínů' }),
+  // M: kolo or řada.
+  many(f.rounds, { one: 'kolo', few: 'kola', other: 'kol' }),
+  many(f.stitches, { one: 'očko', few: 'očka', other: 'oček' }),
+];
 
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
@@ -15,13 +24,9 @@ export const chart: PageWords['chart'] = {
     f.panel === undefined ? `${f.title}: klín po klínu` : `${f.title}: ${f.panel}, klín po klínu`,
   shapeLine: (f) =>
     [
-      // M: klín or díl.
-      many(f.wedges, { one: 'klín', few: 'klíny', other: 'klínů' }),
-      // M: kolo or řada.
-      many(f.rounds, { one: 'kolo', few: 'kola', other: 'kol' }),
-      many(f.stitches, { one: 'očko', few: 'očka', other: 'oček' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'korálek', few: 'korálky', other: 'korálků' }),
-      `šířka ${fixed(f.acrossMm, 1)} mm`,
+      `šířka ${sizeMm(f.across, 1)} mm`,
     ].join('  ·  '),
   workLine: (f) =>
     [
@@ -49,10 +54,13 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Přidání: dvě očka z jednoho.',
-    number: 'Číslo kola, v jeho prvním očku.',
+    number: 'Číslo kola, před jeho prvním očkem.',
+    tick: 'Čárky na okraji: každé 10. očko posledního kola, počítáno od prvního.',
     five: 'Každé 5. kolo: tmavé číslo, vně tlustá čára.',
     startLine: 'Čára začátku: tady začíná každé kolo.',
+    join: 'Napojení: tímto očkem začíná nový úsek nitě.',
   },
+  larger: 'Větší písmena: po klínech ve wedges.svg a na zvětšených listech návodu v PDF.',
   bare: 'Holé očko, bez korálku',
   undecided: 'Ještě nerozhodnuto',
   wedge: (f) => `Klín ${f.wedge}`,

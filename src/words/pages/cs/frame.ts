@@ -29,6 +29,14 @@ export const frame: PageWords['frame'] = {
         ? 'Žádné očko pro něj nezůstává holé.'
         : `Holá, tedy uháčkovaná bez korálku, zůstávají: ${f.bare.map(({ round, runs }) => `v kole ${round} očka ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `Na každém dílu rozdělte očka v rámečku (${f.stitches}) rovnoměrně po celé jeho délce, ${short(f.railMm, 1)} mm od kloubu ke kloubu${f.holes ? `: asi ${short(f.holes.perSpace, 1)} očka na každou mezeru mezi otvory, jsou-li od sebe ${short(f.holes.spacingMm, 1)} mm. Spočítejte otvory na svém rámečku` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` Okraj je o ${short(Math.abs(f.longerPercent), 1)} % delší než rámeček: přebytek rovnoměrně rozdělte.`
+          : ` Okraj je o ${short(Math.abs(f.longerPercent), 1)} % kratší než rámeček: rovnoměrně ho natáhněte.`
+    }`,
   word: 'rámeček',
   mark: 'Okraj mezi dvěma tečkami (klouby) leží v rámečku.',
 };

@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('cs');
+const { fixed, short, sizeMm } = numbersIn('cs');
 const tenth = (mm: number): string => fixed(mm, 1);
 const percent = (share: number): string => `${short(100 * share, 1)} %`;
 
@@ -13,8 +13,10 @@ export const lining: PageWords['lining'] = {
     f.easeMm === 0
       ? `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, bez zúžení).`
       : `V nejširším místě: čára střihu ${tenth(f.cutMm)} mm, čára švu ${tenth(f.seamMm)} mm (přídavek ${short(f.allowanceMm, 1)} mm dokola, o ${short(f.easeMm, 1)} mm užší než díl).`,
-  estimated: (f) =>
-    `ODHAD: ${tenth(f.modelMm)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřte v nejširším místě, přes okraje korálků, a střih o rozdíl zvětšete nebo zmenšete.`,
+  measured: (f) =>
+    `Pro díl ${tenth(f.measuredMm)} mm, jak jste ho změřili (podle výpočtu ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `ODHAD: ${sizeMm(f.model, 1)} mm je velikost dílu podle výpočtu, ne podle pravítka. Hotový díl změřte v nejširším místě, přes okraje korálků, a střih o rozdíl zvětšete nebo zmenšete.`,
   cutTwo:
     'Střihněte 2krát (jednou pro každý díl): touto stranou nahoru na rubu látky, šipka po niti. Plná čára: stříhejte. Čárkovaná čára: šijte.',
   cutOne:
@@ -23,6 +25,11 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `Lícem k sobě šijte od jedné značky kloubu spodem ke druhé a mezi dvěma čárkami nechte otvor ${short(f.gapMm, 1)} mm na obrácení.`
       : 'Lícem k sobě šijte od jedné značky kloubu spodem ke druhé.',
+  put: 'Neobracejte ji: vložte ji do peněženky tak, jak je, rubem k dílům, aby byl uvnitř vidět její líc.',
+  fold: (f) =>
+    `Otevřený okraj nad značkami kloubů založte podél čárkované čáry na rub (${short(f.allowanceMm, 1)} mm) a záhyb přišijte k okraji dílu podél rámečku, pod otvory nebo uvnitř hrany drážky.`,
+  close:
+    'S otvorem se podšívka a díly nejprve sešijí podél rámečku lícem k sobě; peněženku otvorem obraťte, jeho okraje založte dovnitř a ručně ho zašijte drobnými stehy.',
   hinges: (f) =>
     ({
       asked: `Značky kloubů (tečky): v rámečku leží ${percent(f.share)} okraje, jak jste zadali.`,

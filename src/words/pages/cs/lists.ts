@@ -16,6 +16,6 @@ export const lists: PageWords['lists'] = {
   aside: (thing, which) => `${thing}, ${which}`,
   // L: holé, a stitch without a bead.
   bare: 'holé',
-  open: 'volné',
-  openLeft: (n) => `Ještě nerozhodnuto (volné), nezapočteno do počtu korálků: ${stitches(n)}.`,
+  open: 'neurčené',
+  openLeft: (n) => `Ještě nerozhodnuto (neurčené), nezapočteno do počtu korálků: ${stitches(n)}.`,
 };

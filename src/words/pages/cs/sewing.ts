@@ -15,7 +15,7 @@ export const sewing: PageWords['sewing'] = {
   meetShifted: (f) =>
     `Očko ${f.stitch} dílu „${f.front}“ se setká s očkem ${f.meets} dílu „${f.back}“; odtud počítejte v dílu „${f.front}“ dopředu a v dílu „${f.back}“ dozadu.`,
   spiral:
-    'Ve spirále leží konec posledního kola o jednu řadu oček dál od středu než jeho začátek a schody obou dílů stoupají opačnými směry: okraje jsou vůči sobě posunuté až o jednu řadu oček, nejvíc vedle schodu. Nešijte od oka: držte se počítání a nechte šev stáhnout oba okraje k sobě. Pevná očka po posledním kole se nepočítají.',
+    'Ve spirále leží konec posledního kola o jednu řadu oček dál od středu než jeho začátek a schody obou dílů stoupají opačnými směry: okraje jsou vůči sobě posunuté až o jednu řadu oček, nejvíc vedle schodu. Nešijte odhadem: držte se počítání a nechte šev stáhnout oba okraje k sobě. Pevná očka po posledním kole se nepočítají.',
   joined:
     'Okraje leží po celém obvodu hrana na hraně. Pevné očko, které uzavírá poslední kolo, se nepočítá.',
   opening:

@@ -38,7 +38,7 @@ export const shopping: PageWords['shopping'] = {
       ? `Navlečené korálky z nitě zaberou ${fixed(f.strungMm / 1000, 2)} m, v jednom úseku.`
       : `Navlečené korálky z nitě zaberou ${fixed(f.strungMm / 1000, 2)} m; počet úseků: ${count(f.lengths)}.`,
   thickness: (f) =>
-    `Otvorem korálku ${f.size}, obvykle ${short(f.holeMm, 2)} mm, projde nit do ${short(f.singleMostMm, 2)} mm; přeložená v oušku jehly do ${short(f.doubledMostMm, 2)} mm (asi ${short(f.doubledMostTex, 0)} tex).`,
+    `Otvorem korálku ${f.size}, obvykle ${short(f.holeMm, 2)} mm, projde nit do ${short(f.singleMostMm, 2)} mm; přeložená v oušku jehly do ${short(f.doubledMostMm, 2)} mm (asi ${short(f.doubledMostTex, 0)} tex: 1 g má asi ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `Vaše nit je silná ${short(f.diameterMm, 2)} mm, otvor korálku ${f.size} obvykle ${short(f.holeMm, 2)} mm:`;
     if (!f.single) return `${start} PŘÍLIŠ SILNÁ. Vezměte tenčí nit nebo větší korálky.`;
@@ -59,8 +59,8 @@ export const shopping: PageWords['shopping'] = {
       : `Jehla na korálky, silná ${range(f.range, 2)} mm: musí projít každým korálkem`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Jehla na šití: na šev, rámeček a podšívku'
-      : 'Jehla na šití: na konce nitě a podšívku',
+      ? 'Jehla na šití a špendlíky: na šev, rámeček a podšívku'
+      : 'Jehla na šití a špendlíky: na konce nitě a podšívku',
   frame: (f) => {
     const wide =
       f.range === undefined
@@ -74,7 +74,24 @@ export const shopping: PageWords['shopping'] = {
     ].join(', ');
   },
   lining: (f) =>
-    `Látka na podšívku, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'kus', few: 'kusy', other: 'kusů' })} ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, i s přídavkem ${short(f.allowanceMm, 1)} mm`,
+    `Látka na podšívku, ${f.widthCm} x ${f.heightCm} cm (z látky široké ${f.clothWidthCm} cm, o 2 cm víc než střih): ${many(f.pieces, { one: 'kus', few: 'kusy', other: 'kusů' })} ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, i s přídavkem ${short(f.allowanceMm, 1)} mm`,
+  crochetInstead: (f) =>
+    `Podšívku lze i uháčkovat: oba díly ještě jednou bez korálků, asi ${metres(f.mm)} nitě. Sešijte je jako díly s korálky, vložte je dovnitř a jejich okraj přišijte k okraji peněženky podél rámečku.`,
+  crochetedLining: (f) =>
+    `Na háčkovanou podšívku, ${many(f.pieces, { one: 'díl', few: 'díly', other: 'dílů' })} bez korálků: ${metres(f.mm)} nitě`,
+  frameThread: (f) => `Průhledná nylonová nit na přišití rámečku: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'klubko nebo cívka', few: 'klubka nebo cívky', other: 'klubek nebo cívek' })} po ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, celkem za ${fixed(f.cost, 2)}`}`,
+  ownHook: (f) => `Háček ${short(f.mm, 2)} mm: s tímto se návod háčkuje`,
+  marker: 'Kousek nitě jiné barvy na značení začátku kola: posouvá se v každém kole',
+  mat: 'Podložka na korálky a samolepicí lístky na označení řádku, u kterého jste',
+  pencil: 'Měkká tužka nebo krejčovská křída na podšívku',
+  seal: 'Zapalovač (jen na syntetické konce) nebo přípravek proti třepení',
+  glue: 'Čiré textilní lepidlo na uzly a konce',
+  liningThread: 'Šicí nit v barvě podšívky',
+  scissors: 'Malé ostré nůžky na nit a na látku',
+  samples:
+    'Kódy v seznamu nejsou čísla z obchodu, ale naše vlastní vzorové barvy: kupujte podle barvy a povrchu.',
   braid: (f) => `Prýmek na zakrytí švu rámečku uvnitř, pokud ho chcete: ${cm(f.mm)}`,
   care: [
     'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly a hotové peněženky držte dál od malých dětí. Peněženka není hračka.',

@@ -5,14 +5,15 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('de');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('de');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Anleitung für ein rundes Teil in Perlenhäkelei',
   kind: 'Anleitung: Perlenhäkeln in Runden',
-  size: (f) => `Fertig etwa ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} Zoll) breit`,
+  size: (f) => `Fertig etwa ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} Zoll) breit`,
   sizeFrom: {
     swatch: 'nach der Probe des Urhebers',
     model: 'eine Schätzung, bis eine Probe gehäkelt ist',
@@ -87,7 +88,7 @@ export const booklet: PageWords['booklet'] = {
     total: (total) => `gesamt ${lists.number(total)}`,
     totalGrams: (f) => `gesamt ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
     weigh:
-      'Die Gramm neben einer Summe sind das Gewicht der bis dahin aufgefädelten Perlen: den Faden vor dem Beginn wiegen und sein Gewicht abziehen. Die Waage muss Zehntelgramm anzeigen; Perlen aus einem Glas sind verschieden schwer, darum entscheidet das Zählen.',
+      'Die Grammzahl neben einer Summe ist das Gewicht der bis dahin aufgefädelten Perlen: den Faden vor dem Beginn wiegen und sein Gewicht abziehen. Die Waage muss Zehntelgramm anzeigen; Perlen aus einem Glas sind verschieden schwer, darum entscheidet das Zählen.',
     tickOne:
       'Jede Zeile von links lesen. Ein Kästchen abhaken, wenn seine Zeile auf dem Faden ist, und bei jeder Summe zählen.',
     tick: 'Zuerst die linke Spalte hinunter, dann die rechte; jede Zeile von links lesen. Ein Kästchen abhaken, wenn seine Zeile auf dem Faden ist, und bei jeder Summe zählen.',
@@ -102,6 +103,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'Die erste Perle dieser Liste kommt zuerst auf den Faden und wird als letzte verhäkelt.',
     nothing: 'Noch ist keine Perle festgelegt, also gibt es nichts aufzufädeln.',
   },
+
+  work,
 
   making,
   enlarged,
@@ -121,7 +124,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Erstellt mit Rondure ${f.program}, Format der Anleitung ${f.format}`,
     figures: 'Die Zahlen',
     figuresText:
-      'Die Perlenzahlen sind genau. Gramm, Fadenlängen, Größen und Werkzeug sind Schätzungen nach der Anleitung und üblichen Werten; was keine veröffentlichte Quelle hat, ist an Ort und Stelle als „übliche Praxis“ oder „aus dem Gedächtnis“ bezeichnet.',
+      'Die Perlenzahlen sind genau. Gewichte, Fadenlängen, Größen und Werkzeug sind Schätzungen nach der Anleitung und üblichen Werten; was keine veröffentlichte Quelle hat, ist an Ort und Stelle als „übliche Praxis“ oder „aus dem Gedächtnis“ bezeichnet.',
     read: 'Zum Vorlesen',
     readText:
       'Alle Listen in diesem Heft sind Text, den man durchsuchen, kopieren und vorlesen lassen kann. Jede Perle hat einen Buchstaben, sodass man keine Farben unterscheiden muss.',

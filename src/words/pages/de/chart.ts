@@ -1,12 +1,20 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, form, many, short } = numbersIn('de');
+const { form, many, short, sizeMm } = numbersIn('de');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'im Uhrzeigersinn' : 'gegen den Uhrzeigersinn';
 const face = (beadsFace: 'away' | 'toward'): string =>
   beadsFace === 'away' ? 'Perlen auf der abgewandten Seite' : 'Perlen auf der zugewandten Seite';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'rechte Hand' : 'linke Hand');
+
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: Segment or Keil.
+  many(f.wedges, { one: 'Segment', other: 'Segmente' }),
+  many(f.rounds, { one: 'Runde', other: 'Runden' }),
+  many(f.stitches, { one: 'Masche', other: 'Maschen' }),
+];
 
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
@@ -17,12 +25,9 @@ export const chart: PageWords['chart'] = {
       : `${f.title}: ${f.panel}, Segment für Segment`,
   shapeLine: (f) =>
     [
-      // M: Segment or Keil.
-      many(f.wedges, { one: 'Segment', other: 'Segmente' }),
-      many(f.rounds, { one: 'Runde', other: 'Runden' }),
-      many(f.stitches, { one: 'Masche', other: 'Maschen' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'Perle', other: 'Perlen' }),
-      `${fixed(f.acrossMm, 1)} mm breit`,
+      `${sizeMm(f.across, 1)} mm breit`,
     ].join('  ·  '),
   workLine: (f) =>
     [
@@ -34,7 +39,7 @@ export const chart: PageWords['chart'] = {
       }[f.increase],
       // L: Versatz, how far a stitch sits behind the one below.
       `Versatz ${short(f.lean, 3)} ${form(f.lean, { one: 'Masche', other: 'Maschen' })}`,
-      f.construction === 'spiral' ? 'in Spirale' : 'geschlossene Runden',
+      f.construction === 'spiral' ? 'in Spiralrunden' : 'geschlossene Runden',
     ].join('  ·  '),
   start: 'Start',
   direction: 'Arbeitsrichtung',
@@ -51,10 +56,14 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Zunahme: zwei Maschen in dieselbe Masche.',
-    number: 'Rundennummer, in der ersten Masche ihrer Runde.',
+    number: 'Rundennummer, vor der ersten Masche ihrer Runde.',
+    tick: 'Striche am Rand: jede 10. Masche der letzten Runde, von ihrer ersten an gezählt.',
     five: 'Jede 5. Runde: dunkle Nummer, außen eine dicke Linie.',
     startLine: 'Startlinie: Hier beginnt jede Runde.',
+    join: 'Ansatz: Mit dieser Masche beginnt ein neuer Abschnitt.',
   },
+  larger:
+    'Größere Buchstaben: Segment für Segment in wedges.svg und auf den vergrößerten Blättern der PDF-Anleitung.',
   bare: 'Leere Masche, ohne Perle',
   undecided: 'Noch nicht festgelegt',
   wedge: (f) => `Segment ${f.wedge}`,

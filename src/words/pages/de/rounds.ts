@@ -1,21 +1,22 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
 
 const { form, short } = numbersIn('de');
 const clockwise = (is: boolean): string => (is ? 'im Uhrzeigersinn' : 'gegen den Uhrzeigersinn');
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
-  begin: (wedges) =>
-    `Beginn: Einen Fadenring legen oder 3 oder 4 Luftmaschen zum Ring schließen und die ${wedges} Maschen der 1. Runde hineinhäkeln, mit einer Perle in jeder, die einen Buchstaben hat. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von 15 bis 20 cm zum Vernähen stehen lassen.`,
+  begin: (f) =>
+    `Beginn: Einen Fadenring legen oder 3 oder 4 Luftmaschen zum Ring schließen und die ${f.wedges} Maschen der 1. Runde hineinhäkeln, jede mit ihrer Perle. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von ${f.tailCm} cm zum Vernähen stehen lassen.`,
   stitch: (f) =>
     [
-      'Die Masche: feste Masche (fM), mit einer Perle in jeder.',
-      f.beadsFace === 'away'
-        ? 'Einstechen und eine Schlinge durchholen. Eine Perle dicht an die Arbeit schieben, den Faden holen und durch beide Schlingen ziehen: Die Perle kommt auf der abgewandten Seite zu liegen, also hinter der Arbeit.'
-        : 'Die Nadel über den Faden führen und die Perle so auf die eigene Seite bringen: Sie kommt auf der zugewandten Seite zu liegen, also vor der Arbeit.',
+      f.way === 'slip'
+        ? 'Die Masche: Kettmasche, mit einer Perle in jeder.'
+        : 'Die Masche: feste Masche (fM), mit einer Perle in jeder.',
+      ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Unter beiden Maschengliedern einstechen; jede Masche bleibt dann gewöhnlich etwa eine halbe Masche hinter der darunter zurück (Versatz ${short(0.5, 2)}).`
+        ? `Jede Masche bleibt dann gewöhnlich etwa eine halbe Masche hinter der darunter zurück (Versatz ${short(0.5, 2)}).`
         : `Diese Anleitung rechnet mit einem Versatz von ${short(f.lean, 3)} ${form(f.lean, { one: 'Masche', other: 'Maschen' })}: So weit bleibt jede Masche hinter der darunter zurück.`,
       f.measured
         ? 'So wurde er an der Probe gemessen: mit derselben Nadel, demselben Garn und denselben Perlen arbeiten.'
@@ -36,10 +37,15 @@ export const rounds: PageWords['rounds'] = {
   increases: (example) =>
     `Zunahmen: Zwei Buchstaben in eckigen Klammern, ${example}, sind zwei Maschen, die in ein und dieselbe Masche der Runde darunter gehäkelt werden, in der geschriebenen Reihenfolge. Von der 2. Runde an gibt es in jedem Segment jeder Runde ein solches Paar.`,
   reading:
-    'Lesen: 3A sind drei Maschen mit Perle A. Steht hinter runden Klammern x 3, wird ihr Inhalt 3-mal gehäkelt. Davor stehen die Maschen und Perlen der Runde und die Summe der bis zu ihrem Ende verhäkelten Perlen: zählen, wenn eine Runde fertig ist.',
+    'Lesen: 3A sind drei Maschen mit Perle A. Steht hinter runden Klammern x 3, wird ihr Inhalt 3-mal gehäkelt. Bei jeder Runde stehen ihre Maschen und Perlen und die Summe der bis zu ihrem Ende verhäkelten Perlen: zählen, wenn eine Runde fertig ist.',
   bare: '„2 leer“ sind zwei Maschen ohne Perle.',
-  spiral:
-    'Die Runden laufen als Spirale weiter und werden nicht geschlossen. Nach der letzten Masche der letzten Runde zwei oder drei Kettmaschen häkeln, um die Stufe zu glätten; sie tragen keine Perle und zählen nicht. Den Faden auf 20 cm abschneiden und durch die letzte Schlinge ziehen.',
+  spiral: 'Die Runden laufen als Spirale weiter und werden nicht geschlossen.',
   joined:
-    'Jede Runde mit einer Kettmasche in ihre erste Masche schließen und eine Steigeluftmasche häkeln. Die erste Masche der nächsten Runde kommt in genau diese erste Masche. Kettmaschen und Steigeluftmaschen tragen keine Perle und zählen nicht. Am Ende den Faden auf 20 cm abschneiden und durch die letzte Schlinge ziehen.',
+    'Jede Runde mit einer Kettmasche in ihre erste Masche schließen und eine Steigeluftmasche häkeln. Die erste Masche der nächsten Runde kommt in genau diese erste Masche. Kettmaschen und Steigeluftmaschen tragen keine Perle und zählen nicht.',
+  end: {
+    spiral: (f) =>
+      `Nach der letzten Masche der letzten Runde zwei oder drei Kettmaschen häkeln, um die Stufe zu glätten; sie tragen keine Perle und zählen nicht. Den Faden auf ${f.tailCm} cm abschneiden und durch die letzte Schlinge ziehen.`,
+    joined: (f) =>
+      `Am Ende den Faden auf ${f.tailCm} cm abschneiden und durch die letzte Schlinge ziehen.`,
+  },
 };

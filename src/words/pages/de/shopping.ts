@@ -37,7 +37,7 @@ export const shopping: PageWords['shopping'] = {
       ? `Aufgefädelt nehmen die Perlen ${fixed(f.strungMm / 1000, 2)} m davon ein, in einem Abschnitt.`
       : `Aufgefädelt nehmen die Perlen ${fixed(f.strungMm / 1000, 2)} m davon ein, in ${count(f.lengths)} Abschnitten.`,
   thickness: (f) =>
-    `Durch das Loch von ${f.size}, meist ${short(f.holeMm, 2)} mm, geht ein Faden bis ${short(f.singleMostMm, 2)} mm; am Nadelöhr doppelt gelegt bis ${short(f.doubledMostMm, 2)} mm (etwa ${short(f.doubledMostTex, 0)} tex).`,
+    `Durch das Loch von ${f.size}, meist ${short(f.holeMm, 2)} mm, geht ein Faden bis ${short(f.singleMostMm, 2)} mm; am Nadelöhr doppelt gelegt bis ${short(f.doubledMostMm, 2)} mm (etwa ${short(f.doubledMostTex, 0)} tex: 1 g sind etwa ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `Der Faden ist ${short(f.diameterMm, 2)} mm dick, das Loch von ${f.size} meist ${short(f.holeMm, 2)} mm:`;
     if (!f.single) return `${start} ZU DICK. Einen dünneren Faden oder größere Perlen nehmen.`;
@@ -57,7 +57,9 @@ export const shopping: PageWords['shopping'] = {
       ? 'Perlnadel, die durch die Perlen geht'
       : `Perlnadel, ${range(f.range, 2)} mm dick: Sie muss durch jede Perle gehen`,
   sewingNeedle: (f) =>
-    f.panels === 2 ? 'Nähnadel, für Naht, Bügel und Futter' : 'Nähnadel, für Fadenenden und Futter',
+    f.panels === 2
+      ? 'Nähnadel und Stecknadeln, für Naht, Bügel und Futter'
+      : 'Nähnadel und Stecknadeln, für Fadenenden und Futter',
   frame: (f) => {
     const wide =
       f.range === undefined
@@ -71,12 +73,29 @@ export const shopping: PageWords['shopping'] = {
     ].join(', ');
   },
   lining: (f) =>
-    `Futterstoff, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'Stück', other: 'Stücke' })} von ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm Nahtzugabe enthalten`,
+    `Futterstoff, ${f.widthCm} x ${f.heightCm} cm (aus Stoff von ${f.clothWidthCm} cm Breite, 2 cm mehr als der Zuschnitt): ${many(f.pieces, { one: 'Stück', other: 'Stücke' })} von ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm Nahtzugabe enthalten`,
+  crochetInstead: (f) =>
+    `Oder das Futter häkeln: beide Teile noch einmal ohne Perlen, etwa ${metres(f.mm)} Faden. Sie wie die Teile zusammennähen, einsetzen und ihren Rand entlang des Bügels an den Rand der Börse nähen.`,
+  crochetedLining: (f) =>
+    `Für das gehäkelte Futter, ${many(f.pieces, { one: 'Teil', other: 'Teile' })} ohne Perlen: ${metres(f.mm)} Faden`,
+  frameThread: (f) => `Durchsichtiger Nylonfaden zum Annähen an den Bügel: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'Knäuel oder Spule', other: 'Knäuel oder Spulen' })} zu ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, zusammen ${fixed(f.cost, 2)}`}`,
+  ownHook: (f) => `Häkelnadel ${short(f.mm, 2)} mm: Mit ihr wird diese Anleitung gehäkelt`,
+  marker: 'Ein Stück Faden in anderer Farbe als Rundenmarkierer: In jeder Runde rückt es nach oben',
+  mat: 'Perlenmatte und Haftzettel zum Markieren der Zeile',
+  pencil: 'Weicher Bleistift oder Schneiderkreide für das Futter',
+  seal: 'Feuerzeug (nur für synthetische Fadenenden) oder Mittel gegen Ausfransen',
+  glue: 'Klarer Textilkleber für Knoten und Fadenenden',
+  liningThread: 'Nähgarn in der Farbe des Futters',
+  scissors: 'Kleine scharfe Schere für Faden und Stoff',
+  samples:
+    'Die Codes sind keine Nummern aus einem Laden, sondern unsere eigenen Musterfarben: nach Farbe und Oberfläche kaufen.',
   braid: (f) => `Borte, um die Bügelnaht innen zu verdecken, wenn gewünscht: ${cm(f.mm)}`,
   care: [
     'Jede Perle ist ein Kleinteil, an dem ein Kind unter drei Jahren ersticken kann: Perlen, Nadeln und fertige Börsen von kleinen Kindern fernhalten. Eine Börse ist kein Spielzeug.',
     'Beim Zerbrechen einer falschen Perle: Schutzbrille aufsetzen, ein Tuch über die Perle legen. Nadeln und Häkelnadeln vorher und nachher zählen.',
-    'Nur Fadenenden aus Kunstfaser mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
+    'Nur synthetische Fadenenden mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
     'Metallbügel können Nickel enthalten. Augen und Hände jede halbe Stunde ausruhen; aufhören, wenn etwas schmerzt.',
     'Die üblichen Hinweise, keine Rechtsberatung: Wer verkauft, beachtet die Vorschriften am eigenen Ort und an dem der Käufer.',
   ],

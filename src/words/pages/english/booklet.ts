@@ -1,21 +1,24 @@
 import { numbersIn } from '../numbers.js';
+import type { SizeRange } from '../numbers.js';
 import { before } from './before.js';
 import { alt, edition } from './edition.js';
 import { lists as listsIn } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
 import type { English } from './spelling.js';
+import { work } from './work.js';
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet = (english: English) => {
   const { language, colour, colours, licence, metre } = english;
-  const { fixed, many } = numbersIn(language);
+  const { fixed, many, sizeInches, sizeMm } = numbersIn(language);
   const lists = listsIn(english);
+  const tick = language === 'en-US' ? 'Check' : 'Tick';
   return {
     subject: 'Pattern for a round panel in bead crochet',
     kind: 'Round bead-crochet pattern',
-    size: (f: { acrossMm: number }) =>
-      `About ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} in) across when finished`,
+    size: (f: { across: SizeRange }) =>
+      `About ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} in) across when finished`,
     sizeFrom: {
       swatch: 'by a swatch of the pattern’s author',
       model: 'an estimate, until you have worked a swatch',
@@ -42,7 +45,7 @@ export const booklet = (english: English) => {
       chart: 'Chart',
       rounds: 'Round by round',
       stringing: 'Stringing list',
-      making: 'Making up',
+      making: language === 'en-US' ? 'Finishing' : 'Making up',
       lining: 'Lining template',
       cautions: 'Take care',
       last: 'About this pattern',
@@ -89,11 +92,10 @@ export const booklet = (english: English) => {
       total: (total: number) => `total ${lists.number(total)}`,
       totalGrams: (f: { total: number; grams: number }) =>
         `total ${lists.number(f.total)} · ${fixed(f.grams, 1)} g`,
-      tickOne:
-        'String each line from the left. Tick a box when its line is on the thread, and count at every total.',
+      tickOne: `String each line from the left. ${tick} a box when its line is on the thread, and count at every total.`,
       weigh:
-        'The grams beside a total are those of the beads strung so far: weigh the thread before you begin and take its weight away. The scales must show tenths of a gram; beads of one jar differ, so that the count decides.',
-      tick: 'Down the left column first, then the right one; in each line from the left. Tick a box when its line is on the thread, and count at every total.',
+        'The grams beside a total are those of the beads strung so far: weigh the thread before you begin and take its weight away. The scales must show tenths of a gram; beads of one jar differ in weight, so the count decides.',
+      tick: `Down the left column first, then the right one; in each line from the left. ${tick} a box when its line is on the thread, and count at every total.`,
       weight: (f: { beads: number; grams: number; metres: number; threadM: number }) =>
         `${lists.beads(f.beads)} in all; strung they weigh about ${fixed(f.grams, 1)} g without the thread and are about ${fixed(f.metres, 2)} m long. Working them takes about ${fixed(f.threadM, 1)} m of thread, tails and reserve included.`,
       noWeight: (f: { beads: number; metres: number; threadM: number }) =>
@@ -104,6 +106,7 @@ export const booklet = (english: English) => {
       nothing: 'No bead is decided yet, so there is nothing to string.',
     },
 
+    work: work(english),
     making: making(english),
     enlarged: enlarged(english),
     wedgeChart: wedgeChart(english),
@@ -125,7 +128,7 @@ export const booklet = (english: English) => {
       figuresText:
         'Bead counts are exact. Grams, lengths of thread, sizes and tools are estimates from the pattern and from usual figures; what has no published source is called common practice or from memory where it stands.',
       read: 'To read it aloud',
-      readText: `All lists in this booklet are text that can be searched, copied and read aloud. Every bead has a letter, so that no ${colour} need be told apart.`,
+      readText: `All lists in this booklet are text that can be searched, copied and read aloud. Every bead has a letter, so no two ${colours} need be told apart.`,
     },
   };
 };

@@ -1,4 +1,5 @@
 import { numbersIn } from '../numbers.js';
+import type { SizeRange } from '../numbers.js';
 import type { English } from './spelling.js';
 
 /** The hand that holds the hook. */
@@ -9,9 +10,21 @@ export type FaceWord = 'away' | 'toward';
 const face = (beadsFace: FaceWord): string =>
   beadsFace === 'away' ? 'beads away from the worker' : 'beads toward the worker';
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts =
+  (language: English['language']) =>
+  (f: { wedges: number; rounds: number; stitches: number }): string[] => {
+    const { many } = numbersIn(language);
+    return [
+      many(f.wedges, { one: 'wedge', other: 'wedges' }),
+      many(f.rounds, { one: 'round', other: 'rounds' }),
+      many(f.stitches, { one: 'stitch', other: 'stitches' }),
+    ];
+  };
+
 /** What stands on charts. */
 export const chart = ({ language, anticlockwise }: English) => {
-  const { fixed, many } = numbersIn(language);
+  const { many, sizeMm } = numbersIn(language);
   const clockwise = (direction: 1 | -1): string => (direction === 1 ? 'clockwise' : anticlockwise);
   return {
     chartTitle: (f: { title: string; panel?: string }) =>
@@ -25,14 +38,12 @@ export const chart = ({ language, anticlockwise }: English) => {
       rounds: number;
       stitches: number;
       beads: number;
-      acrossMm: number;
+      across: SizeRange;
     }) =>
       [
-        many(f.wedges, { one: 'wedge', other: 'wedges' }),
-        many(f.rounds, { one: 'round', other: 'rounds' }),
-        many(f.stitches, { one: 'stitch', other: 'stitches' }),
+        ...shapeCounts(language)(f),
         many(f.beads, { one: 'bead', other: 'beads' }),
-        `${fixed(f.acrossMm, 1)} mm across`,
+        `${sizeMm(f.across, 1)} mm across`,
       ].join('  ·  '),
     workLine: (f: {
       hand: HandWord;
@@ -61,10 +72,14 @@ export const chart = ({ language, anticlockwise }: English) => {
     },
     marks: {
       pair: 'Increase: two stitches into the same one.',
-      number: 'Round number, in the first stitch of its round.',
+      number: 'Round number, before the first stitch of its round.',
+      tick: 'Ticks on the rim: every 10th stitch of the last round, counted from its first.',
       five: 'Every 5th round: dark number, heavy line outside it.',
       startLine: 'Start line: where every round begins.',
+      join: 'Join: a new length of thread begins with this stitch.',
     },
+    larger:
+      'Larger letters: wedge by wedge in wedges.svg, and on the enlarged sheets of the PDF booklet.',
     bare: 'Bare stitch, no bead',
     undecided: 'Not decided yet',
     wedge: (f: { wedge: number }) => `Wedge ${f.wedge}`,

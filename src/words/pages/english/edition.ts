@@ -9,12 +9,12 @@ export const alt = (_: English) => ({
 });
 
 /** How one booklet of a pattern differs from another. */
-export const edition = ({ colour, colours }: English) => ({
+export const edition = ({ grey, colour, colours }: English) => ({
   grey: 'for a black-and-white printer',
   large: 'large print',
   left: 'for the left hand',
   right: 'for the right hand',
   mirrored:
     'This edition is for the other hand than the pattern was made for: rounds, lists and counts are the same, and the picture comes out as its mirror image. Letters and numbers in it would be reversed; they take a pattern made for this hand.',
-  fills: `Without ${colours} each bead has a grey, and where there are many kinds of bead also a mark beside its letter: two bars, four dots, or none. The names tell the ${colour}.`,
+  fills: `Without ${colours} each bead has a ${grey}, and where there are many kinds of bead also a mark beside its letter: two bars, four dots, or none. The names tell the ${colour}.`,
 });

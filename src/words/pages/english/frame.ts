@@ -42,6 +42,20 @@ export const frame = ({ language }: English) => {
           ? 'No stitch is left bare for it.'
           : `Left bare, worked without a bead, are: ${f.bare.map(({ round, runs }) => `in round ${round} stitches ${runsText(runs)}`).join('; ')}.`
       }`,
+    /** How the rim of a panel is spread over the frame; per cent, below 0 where the rim is shorter. */
+    spread: (f: {
+      stitches: number;
+      railMm: number;
+      holes: { perSpace: number; spacingMm: number } | undefined;
+      longerPercent: number;
+    }) =>
+      `On each panel, spread the stitches in the frame (${f.stitches}) evenly over the rail, ${short(f.railMm, 1)} mm from hinge to hinge${f.holes ? `: about ${short(f.holes.perSpace, 1)} to each space between the holes, taken to be ${short(f.holes.spacingMm, 1)} mm apart. Count your own holes` : ''}.${
+        Math.abs(f.longerPercent) < 0.05
+          ? ''
+          : f.longerPercent > 0
+            ? ` The rim is ${short(Math.abs(f.longerPercent), 1)} % longer than the rail: ease it in evenly.`
+            : ` The rim is ${short(Math.abs(f.longerPercent), 1)} % shorter than the rail: stretch it evenly.`
+      }`,
     /** On the chart. */
     word: 'frame',
     mark: 'The rim between the two dots, the hinges, lies in the frame.',

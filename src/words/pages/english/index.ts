@@ -1,6 +1,9 @@
+import { beadLooks } from './bead-looks.js';
+import { blank } from './blank.js';
 import { booklet } from './booklet.js';
 import { chart } from './chart.js';
 import { frame } from './frame.js';
+import { hands } from './hands.js';
 import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { rounds } from './rounds.js';
@@ -11,9 +14,12 @@ import { stringing } from './stringing.js';
 
 /** What stands on pages, in one of the Englishes. */
 export const englishPages = (english: English) => ({
+  beadLooks: beadLooks(english),
+  blank: blank(english),
   booklet: booklet(english),
   chart: chart(english),
   frame: frame(english),
+  hands: hands(english),
   lining: lining(english),
   lists: lists(english),
   rounds: rounds(english),

@@ -1,9 +1,10 @@
 import { numbersIn } from '../numbers.js';
+import type { SizeRange } from '../numbers.js';
 import type { English } from './spelling.js';
 
 /** What stands on the cutting template of a lining. */
 export const lining = ({ language, centre }: English) => {
-  const { fixed, short } = numbersIn(language);
+  const { fixed, short, sizeMm } = numbersIn(language);
   /** 95 as 95.0: sizes to cut by are said to a tenth. */
   const tenth = (mm: number) => fixed(mm, 1);
   const percent = (share: number) => `${short(100 * share, 1)} %`;
@@ -11,18 +12,24 @@ export const lining = ({ language, centre }: English) => {
     title: (f: { title: string; panel?: string | undefined }) =>
       f.panel === undefined ? `Lining: ${f.title}` : `Lining: ${f.title}, ${f.panel}`,
     size: (f: { seamMm: number; cutMm: number; allowanceMm: number; easeMm: number }) =>
-      `At the widest place: cut line ${tenth(f.cutMm)} mm, seam line ${tenth(f.seamMm)} mm (allowance ${short(f.allowanceMm, 1)} mm all round, ${f.easeMm === 0 ? 'no\u00a0ease' : `ease ${short(f.easeMm, 1)} mm`}).`,
-    /** For a booklet, whose reader has no command line. */
-    estimated: (f: { modelMm: number }) =>
-      `ESTIMATE: ${tenth(f.modelMm)} mm is the panel’s size by the model, not by a ruler. Measure the finished panel at its widest place, over bead edges, and cut by so much more or less.`,
+      `At the widest place: cut line ${tenth(f.cutMm)} mm, seam line ${tenth(f.seamMm)} mm (allowance ${short(f.allowanceMm, 1)} mm all round, ${f.easeMm === 0 ? 'no\u00a0ease' : `${short(f.easeMm, 1)} mm narrower than the panel`}).`,
+    measured: (f: { measuredMm: number; model: SizeRange }) =>
+      `Made for a panel of ${tenth(f.measuredMm)} mm, as you measured it (by the model ${sizeMm(f.model, 1)} mm).`,
+    estimate: (f: { model: SizeRange }) =>
+      `ESTIMATE: ${sizeMm(f.model, 1)} mm is the panel’s size by the model, not by a ruler. Measure the finished panel at its widest place, over bead edges, and cut by so much more or less.`,
     cutTwo:
       'Cut 2 (one for each panel): this side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.',
     cutOne:
       'Cut 1 for this panel; the other panel has a sheet of its own. This side up on the wrong side of the cloth, the arrow along the grain. Solid line: cut. Dashed line: sew.',
     sew: (f: { gapMm: number }) =>
       f.gapMm > 0
-        ? `Right sides together, sew from one hinge mark round the bottom to the other, and leave ${short(f.gapMm, 1)} mm open between the bars for turning.`
-        : 'Right sides together, sew from one hinge mark round the bottom to the other.',
+        ? `Right sides together, sew from one hinge mark around the bottom to the other, and leave ${short(f.gapMm, 1)} mm open between the bars for turning.`
+        : 'Right sides together, sew from one hinge mark around the bottom to the other.',
+    put: 'Do not turn it: put it into the purse as it is, wrong side against the panels, so that its right side shows inside.',
+    fold: (f: { allowanceMm: number }) =>
+      `Fold the open edge above the hinge marks ${short(f.allowanceMm, 1)} mm to the wrong side, along the dashed line, and sew the fold to the rim along the frame, below the holes or inside the channel’s edge.`,
+    close:
+      'With a gap, lining and panels are first sewn together along the frame, right sides facing; turn the purse through the gap, fold its edges in and close it by hand with small stitches.',
     hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame' }) =>
       ({
         asked: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, as you said.`,

@@ -1,25 +1,28 @@
 import type { FaceWord, HandWord } from './chart.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
+import type { HandSaid } from './hands.js';
 import type { English } from './spelling.js';
 
 /** How to work a panel, and what a line of its list of rounds means. */
-export const rounds = ({ language, anticlockwise, stitch, centre }: English) => {
+export const rounds = (english: English) => {
+  const { language, anticlockwise, stitch, centre } = english;
   const { short } = numbersIn(language);
+  const steps = hands(english);
   return {
-    begin: (wedges: number) =>
-      `To begin: make a magic ring, or 3 or 4 chains closed into a ring, and work the ${wedges} stitches of round 1 into it, with a bead in each that has a letter. Draw a magic ring close; a small hole stays at the ${centre}. Leave a tail of 15 to 20 cm to sew in.`,
-    stitch: (f: { beadsFace: FaceWord; lean: number; measured: boolean }) =>
-      `The stitch: ${stitch}, with a bead in each. ${
-        f.beadsFace === 'away'
-          ? 'Put the hook in and draw up a loop. Slide a bead up close to the work, wrap the thread and draw it through both loops: the bead comes to lie on the face away from you.'
-          : 'Bring the bead to your own side with the hook over the thread: it comes to lie on the face toward you.'
-      } ${
+    begin: (f: { wedges: number; tailCm: number }) =>
+      `To begin: make a magic ring, or 3 or 4 chains closed into a ring, and work the ${f.wedges} stitches of round 1 into it, each with its bead. Draw a magic ring close; a small hole stays at the ${centre}. Leave a tail of ${f.tailCm} cm to sew in.`,
+    /** `drawn`: the steps stand beside drawings, and are not said again. */
+    stitch: (f: HandSaid & { lean: number; measured: boolean; drawn?: boolean }) =>
+      `The stitch: ${f.way === 'slip' ? 'slip stitch' : stitch}, with a bead in each. ${
+        f.drawn ? '' : `${steps[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f).join(' ')} `
+      }${
         f.lean === 0.5
-          ? `Work under both loops; each stitch then usually sits about half a stitch behind the one below (lean ${short(0.5, 2)}).`
-          : `This pattern counts on a lean of ${short(f.lean, 3)} stitch: how far each stitch sits behind the one below.`
+          ? `Each stitch then usually sits about half a stitch back from the one it is worked into, against the direction of work (lean ${short(0.5, 2)}).`
+          : `This pattern counts on a lean of ${short(f.lean, 3)} stitch: how far each stitch sits back from the one it is worked into, against the direction of work.`
       } ${
         f.measured
-          ? 'So you measured it on your swatch: work with the same hook, thread and beads.'
+          ? 'So it was measured on a swatch: work with the same hook, thread and beads.'
           : 'Hands differ: measure the lean on a swatch before you begin.'
       } Never turn the work.`,
     direction: (f: { hand: HandWord; beadsFace: FaceWord; clockwise: boolean }) =>
@@ -39,9 +42,15 @@ export const rounds = ({ language, anticlockwise, stitch, centre }: English) => 
     reading:
       'Reading: 3A is three stitches with bead A. A part in round brackets with x 3 behind it is worked 3 times. With each round stand its stitches and beads, and the total of beads worked up to its end: count when a round is done.',
     bare: '2 bare is two stitches without a bead.',
-    spiral:
-      'The rounds run on as a spiral and are not joined. After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted. Cut the thread 20 cm long and draw it through the last loop.',
+    spiral: 'The rounds run on as a spiral and are not joined.',
     joined:
-      'Close every round with a slip stitch into its first stitch and make one chain to step up. The first stitch of the next round goes into that same first stitch. The slip stitches and the step-up chains carry no bead and are not counted. At the end cut the thread 20 cm long and draw it through the last loop.',
+      'Close every round with a slip stitch into its first stitch and make one chain to step up. The first stitch of the next round goes into that same first stitch. The slip stitches and the step-up chains carry no bead and are not counted.',
+    /** After the last round. */
+    end: {
+      spiral: (f: { tailCm: number }) =>
+        `After the last stitch of the last round make two or three slip stitches to smooth the step; they carry no bead and are not counted. Cut the thread ${f.tailCm} cm long and draw it through the last loop.`,
+      joined: (f: { tailCm: number }) =>
+        `At the end cut the thread ${f.tailCm} cm long and draw it through the last loop.`,
+    },
   };
 };

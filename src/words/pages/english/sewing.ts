@@ -53,7 +53,7 @@ export const sewing = ({ language }: English) => {
           : ` In ${f.halves === 1 ? 'one pair' : many(f.halves, { other: 'pairs' })} beside the hinges only one of the two stitches lies in the frame, since the two rims do not climb alike: ease ${f.halves === 1 ? 'it' : 'them'} in there.`;
       return `${open} Sew ${many(f.pairs, { one: 'pair', other: 'pairs' })}, from ${pair(f.first)} around past 6 o’clock to ${pair(f.last)}; finish 5 to 10 mm below each hinge, so that it can move (common practice, no source).${eased}`;
     },
-    work: 'Pin or tie the pairs of the table below together first, 6 o’clock before the others, and then sew stitch to stitch, under both loops of each stitch, with the working thread or a strong nylon or polyester thread, about three times as long as the seam.',
+    work: 'Pin or tie the pairs of the table below together first, 6 o’clock before the others, and then sew stitch to stitch, under both loops of each stitch, with the crochet thread or a strong nylon or polyester thread, about three times as long as the seam.',
     /** How the frame is fixed, where the pattern knows one. */
     care: (fixing: 'sewn' | 'glued' | undefined) =>
       `Take care: count needles and pins before and after, and keep them and the beads away from small children. ${

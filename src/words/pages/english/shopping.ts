@@ -4,7 +4,7 @@ import { numbersIn } from '../numbers.js';
 import type { English } from './spelling.js';
 
 /** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
-export const shopping = ({ language }: English) => {
+export const shopping = ({ language, colour, colours }: English) => {
   const { count, fixed, many, short } = numbersIn(language);
   const { tenths, metres, cm } = amountsIn(language);
   const range = (f: readonly [number, number], digits: number): string =>
@@ -37,7 +37,7 @@ export const shopping = ({ language }: English) => {
       doubledMostMm: number;
       doubledMostTex: number;
     }) =>
-      `Through the hole of ${f.size}, usually ${short(f.holeMm, 2)} mm, goes a thread of up to ${short(f.singleMostMm, 2)} mm; folded at a needle’s eye up to ${short(f.doubledMostMm, 2)} mm (about ${short(f.doubledMostTex, 0)} tex).`,
+      `Through the hole of ${f.size}, usually ${short(f.holeMm, 2)} mm, goes a thread of up to ${short(f.singleMostMm, 2)} mm; folded at a needle’s eye up to ${short(f.doubledMostMm, 2)} mm (about ${short(f.doubledMostTex, 0)} tex: 1 g of it is about ${short(1000 / f.doubledMostTex, 0)} m).`,
     thicknessGiven: (f: {
       size: string;
       holeMm: number;
@@ -65,8 +65,8 @@ export const shopping = ({ language }: English) => {
         : `Beading needle, ${range(f.range, 2)} mm thick: it must pass every bead`,
     sewingNeedle: (f: { panels: number }): string =>
       f.panels === 2
-        ? 'Sewing needle, for seam, frame and lining'
-        : 'Sewing needle, for ends and lining',
+        ? 'Sewing needle and pins, for seam, frame and lining'
+        : 'Sewing needle and pins, for ends and lining',
     frame: (f: {
       pieces: number;
       widthMm: number;
@@ -87,9 +87,26 @@ export const shopping = ({ language }: English) => {
       pieceHeightCm: number;
       widthCm: number;
       heightCm: number;
+      clothWidthCm: number;
       allowanceMm: number;
     }) =>
-      `Lining cloth, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'piece', other: 'pieces' })} of ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm allowance included`,
+      `Lining cloth, ${f.widthCm} x ${f.heightCm} cm (from cloth ${f.clothWidthCm} cm wide, 2 cm more than the cuts): ${many(f.pieces, { one: 'piece', other: 'pieces' })} of ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, ${short(f.allowanceMm, 1)} mm allowance included`,
+    crochetInstead: (f: { mm: number }) =>
+      `Or crochet the lining: both panels once more without beads, about ${metres(f.mm)} of thread. Sew them together like the panels, put them in, and sew their rim to the rim of the purse along the frame.`,
+    crochetedLining: (f: { pieces: number; mm: number }) =>
+      `For the crocheted lining, ${many(f.pieces, { one: 'panel', other: 'panels' })} without beads: ${metres(f.mm)} of thread`,
+    frameThread: (f: { mm: number }) => `Clear nylon thread to sew on the frame: ${metres(f.mm)}`,
+    spools: (f: { spools: number; metres: number; cost: number | undefined }) =>
+      `${many(f.spools, { one: 'ball or spool', other: 'balls or spools' })} of ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, ${fixed(f.cost, 2)} in all`}`,
+    ownHook: (f: { mm: number }) => `Crochet hook, ${short(f.mm, 2)} mm: the hook of this pattern`,
+    marker: `A short end of thread in another ${colour}, to mark where a round begins: it moves up with every round`,
+    mat: 'Bead mat, and sticky notes to mark the line you are at',
+    pencil: 'Soft pencil or tailor’s chalk, for the lining',
+    seal: 'Lighter (for synthetic ends only) or a liquid against fraying',
+    glue: 'Clear textile glue, for knots and ends',
+    liningThread: `Sewing thread in the ${colour} of the lining`,
+    scissors: 'Small sharp scissors, for thread and cloth',
+    samples: `The codes are our own sample ${colours}, no shop’s numbers: buy by ${colour} and finish.`,
     braid: (f: { mm: number; pieces: number }) =>
       `Braid to cover the frame seam inside, if you like: ${cm(f.mm)}`,
     care: [

@@ -3,6 +3,7 @@ export interface English {
   readonly language: 'en-GB' | 'en-US';
   readonly colour: string;
   readonly colours: string;
+  readonly grey: string;
   readonly centre: string;
   readonly anticlockwise: string;
   readonly licence: string;
@@ -18,6 +19,7 @@ const british = {
   language: 'en-GB',
   colour: 'colour',
   colours: 'colours',
+  grey: 'grey',
   centre: 'centre',
   anticlockwise: 'anticlockwise',
   licence: 'Licence',
@@ -44,6 +46,7 @@ export const usEnglish: English = {
   language: 'en-US',
   colour: 'color',
   colours: 'colors',
+  grey: 'gray',
   centre: 'center',
   anticlockwise: 'counterclockwise',
   licence: 'License',

@@ -5,10 +5,19 @@ export const stringing = (_: English) => ({
   order:
     'String the beads in the order of this list, from the top down and in each line from the left: the outermost round goes on first. The last bead on the thread is the first one worked.',
   reading:
-    'Reading: 3A is three beads A. A part in round brackets with x 3 behind it is strung 3 times. In front stand the beads of the round, and the total on the thread when its line is strung: count at the end of each line.',
+    'Reading: 3A is three beads A. A part in round brackets with x 3 behind it is strung 3 times. Beside each round stand its beads, and the total on the thread when its line is strung: count at the end of each line.',
   bare: 'Bare stitches need no bead and are not in this list.',
-  join: (f: { round: number; stitch: number; atRoundEnd: boolean; hour: number }) =>
-    f.atRoundEnd
-      ? `Join this length on at the start of round ${f.round}, at about ${f.hour} o’clock on the bead face.`
-      : `Join this length on before stitch ${f.stitch} of round ${f.round}, at about ${f.hour} o’clock on the bead face.`,
+  /** How beads come on the thread. */
+  onBall:
+    'String on the ball, with its end in the beading needle, and do not cut the thread until the length is worked.',
+  /** Where a length ends and the next one, `next`, is joined on; `stitch` is the last one worked from it, from 1. */
+  stop: (f: {
+    round: number;
+    stitch: number;
+    atRoundEnd: boolean;
+    hour: number;
+    next: number;
+    tailCm: number;
+  }) =>
+    `Stop in ${f.atRoundEnd ? `the last stitch of round ${f.round}` : `stitch ${f.stitch} of round ${f.round}`}, before the thread is drawn through for the last time. Hold its loops with a marker, cut the thread ${f.tailCm} cm long, string length ${f.next} and join it on in this stitch, at about ${f.hour} o’clock on the bead face.`,
 });

@@ -1,12 +1,12 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed } = numbersIn('es');
+const { fixed, sizeMm } = numbersIn('es');
 
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Tejer primero una muestra',
   swatchText: (f) =>
-    `Tejer 10 vueltas de ${f.wedges} sectores en un solo color con los mismos abalorios, el mismo hilo y el mismo ganchillo que se van a usar. Ponerlas bien planas. Este patrón se basa en puntos de ${fixed(f.widthMm, 2)} mm de ancho y vueltas de ${fixed(f.heightMm, 2)} mm de alto: después de 5 vueltas la muestra mide unos ${fixed(f.fiveMm, 0)} mm de diámetro; después de 10 vueltas, unos ${fixed(f.tenMm, 0)} mm. Si sale más grande, usar un ganchillo más fino; si sale más pequeña, uno más grueso. Si se ahueca como un cuenco, los puntos son demasiado estrechos para su altura; si se ondula, son demasiado anchos.`,
+    `Tejer 10 vueltas de ${f.wedges} sectores en un solo color con los mismos abalorios, el mismo hilo y el mismo ganchillo que se van a usar. Ponerlas bien planas. Este patrón se basa en puntos de ${fixed(f.widthMm, 2)} mm de ancho y vueltas de ${fixed(f.heightMm, 2)} mm de alto: después de 5 vueltas la muestra mide unos ${sizeMm(f.five, 0)} mm de diámetro; después de 10 vueltas, unos ${sizeMm(f.ten, 0)} mm. Si sale más grande, usar un ganchillo más fino; si sale más pequeña, uno más grueso. Si se ahueca como un cuenco, los puntos son demasiado estrechos para su altura; si se ondula, son demasiado anchos.`,
   hand: 'Con qué mano y por qué cara',
   start: 'Cómo empezar y seguir',
   read: 'Cómo leer la lista de vueltas',
@@ -25,7 +25,7 @@ export const before: PageWords['booklet']['before'] = {
     [`[A ${second}]`, 'dos puntos tejidos en un mismo punto de abajo: un aumento'],
     ['( ) x 7', 'lo que está entre paréntesis, 7 veces'],
     ['sin', 'un punto sin abalorio'],
-    ['pb', 'punto bajo; en Latinoamérica, medio punto (mp)'],
+    ['pb', 'punto bajo; en parte de Latinoamérica, medio punto (mp)'],
     // M: punto raso; punto deslizado or punto pasado in Latin America.
     ['pr, cad', 'punto raso (en Latinoamérica, punto deslizado); cadeneta'],
   ],

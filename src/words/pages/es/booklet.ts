@@ -5,15 +5,16 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('es');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('es');
 
 export const booklet: PageWords['booklet'] = {
   // M: ganchillo con abalorios; crochet con mostacillas in Latin America.
   subject: 'Patrón de un panel redondo de ganchillo con abalorios',
   kind: 'Patrón redondo de ganchillo con abalorios',
   size: (f) =>
-    `Unos ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} pulg.) de diámetro una vez terminado`,
+    `Unos ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} pulg.) de diámetro una vez terminado`,
   sizeFrom: {
     swatch: 'según la muestra de quien hizo el patrón',
     model: 'una estimación, hasta que se teja una muestra',
@@ -39,7 +40,7 @@ export const booklet: PageWords['booklet'] = {
     before: 'Antes de empezar',
     chart: 'Esquema',
     rounds: 'Vuelta por vuelta',
-    stringing: 'Lista de ensartado',
+    stringing: 'Ensartado',
     making: 'Montaje',
     lining: 'Plantilla del forro',
     cautions: 'Precauciones',
@@ -56,7 +57,7 @@ export const booklet: PageWords['booklet'] = {
       id: 'Código',
       charted: (panels) => (panels === 1 ? 'Un panel' : 'Dos paneles'),
       reserve: 'Para un monedero, con reserva',
-      grams: 'Gramos que tener',
+      grams: 'Peso (g)',
     },
     total: 'Todos los abalorios',
     unknownGrams: '–',
@@ -105,6 +106,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'El primer abalorio de esta lista se ensarta primero y se teje el último.',
     nothing: 'Todavía no se ha decidido ningún abalorio, así que no hay nada que ensartar.',
   },
+
+  work,
 
   making,
   enlarged,

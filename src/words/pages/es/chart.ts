@@ -2,7 +2,7 @@ import type { PageWords } from '../index.js';
 import type { FaceWord, HandWord } from '../english/chart.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('es');
+const { many, short, sizeMm } = numbersIn('es');
 
 /** Which way the work runs, after a verb. */
 export const turn = (clockwise: boolean): string =>
@@ -16,6 +16,14 @@ const face = (beadsFace: FaceWord): string =>
     : 'abalorios en la cara que ve quien teje';
 const increased = { first: 'primer punto', middle: 'punto central', last: 'último punto' };
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: sector; «gajo» and «cuña» are said too.
+  many(f.wedges, { one: 'sector', other: 'sectores' }),
+  many(f.rounds, { one: 'vuelta', other: 'vueltas' }),
+  many(f.stitches, { one: 'punto', other: 'puntos' }),
+];
+
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
   wedgesTitle: (f) =>
@@ -24,12 +32,9 @@ export const chart: PageWords['chart'] = {
       : `${f.title}: ${f.panel}, sector por sector`,
   shapeLine: (f) =>
     [
-      // M: sector; «gajo» and «cuña» are said too.
-      many(f.wedges, { one: 'sector', other: 'sectores' }),
-      many(f.rounds, { one: 'vuelta', other: 'vueltas' }),
-      many(f.stitches, { one: 'punto', other: 'puntos' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'abalorio', other: 'abalorios' }),
-      `${fixed(f.acrossMm, 1)} mm de diámetro`,
+      `${sizeMm(f.across, 1)} mm de diámetro`,
     ].join('  ·  '),
   // One line of the chart: the notes below it say which face that is.
   workLine: (f) =>
@@ -41,7 +46,7 @@ export const chart: PageWords['chart'] = {
       f.construction === 'spiral' ? 'en espiral' : 'vueltas cerradas',
     ].join('  ·  '),
   start: 'inicio',
-  direction: 'tejer hacia aquí',
+  direction: 'sentido de la labor',
   faceNote: (f) =>
     `Esta es la cara de los abalorios, el exterior del monedero. En ella la labor avanza ${turn(f.direction === 1)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
@@ -54,10 +59,14 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Aumento: dos puntos en el mismo.',
-    number: 'Número de vuelta, en el primer punto de la vuelta.',
+    number: 'Número de vuelta, antes del primer punto de la vuelta.',
+    tick: 'Marcas en el borde: cada 10 puntos de la última vuelta, contados desde el primero.',
     five: 'Cada 5 vueltas: número oscuro y línea gruesa por fuera de la vuelta.',
     startLine: 'Línea de inicio: donde empieza cada vuelta.',
+    join: 'Unión: con este punto empieza un tramo nuevo de hilo.',
   },
+  larger:
+    'Letras más grandes: sector por sector en wedges.svg y en las hojas ampliadas del patrón en PDF.',
   bare: 'Punto sin abalorio',
   undecided: 'Pendiente de decidir',
   wedge: (f) => `Sector ${f.wedge}`,

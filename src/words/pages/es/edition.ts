@@ -7,7 +7,7 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'para la mano izquierda',
   right: 'para la mano derecha',
   mirrored:
-    'Esta edición es para la otra mano, no para aquella con la que se hizo el patrón: las vueltas, las listas y los recuentos son los mismos, y el dibujo sale como su imagen en espejo. Las letras y los números del dibujo quedarían al revés; necesitan un patrón hecho para esta mano.',
+    'Esta edición es para la otra mano, no para aquella con la que se hizo el patrón: las vueltas, las listas y los recuentos son los mismos, y el dibujo sale como su imagen en espejo. Las letras y los números del dibujo saldrían invertidos, como en un espejo; necesitan un patrón hecho para esta mano.',
   fills:
     'Sin colores, cada abalorio tiene un gris y, cuando hay muchos, también una marca junto a su letra: dos rayas, cuatro puntos o ninguna. Los nombres dicen el color.',
 };

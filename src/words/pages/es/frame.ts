@@ -28,6 +28,14 @@ export const frame: PageWords['frame'] = {
         ? 'Ningún punto se deja sin abalorio para la boquilla.'
         : `Se tejen sin abalorio estos puntos: ${f.bare.map(({ round, runs }) => `en la vuelta ${round}, ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `En cada panel, repartir por igual los puntos que quedan en la boquilla (${f.stitches}) a lo largo de ella, ${short(f.railMm, 1)} mm de bisagra a bisagra${f.holes ? `: unos ${short(f.holes.perSpace, 1)} por cada espacio entre agujeros, si están a ${short(f.holes.spacingMm, 1)} mm uno de otro. Contar los agujeros de la boquilla propia` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` El borde es un ${short(Math.abs(f.longerPercent), 1)} % más largo que la boquilla: repartir por igual lo que sobra.`
+          : ` El borde es un ${short(Math.abs(f.longerPercent), 1)} % más corto que la boquilla: estirarlo por igual.`
+    }`,
   word: 'boquilla',
   mark: 'El borde entre los dos círculos negros, las bisagras, queda dentro de la boquilla.',
 };

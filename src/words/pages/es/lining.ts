@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('es');
+const { fixed, short, sizeMm } = numbersIn('es');
 /** 95 as 95,0: sizes to cut by are said to a tenth. */
 const tenth = (mm: number) => fixed(mm, 1);
 const percent = (share: number) => `${short(100 * share, 1)} %`;
@@ -9,9 +9,11 @@ const percent = (share: number) => `${short(100 * share, 1)} %`;
 export const lining: PageWords['lining'] = {
   title: (f) => (f.panel === undefined ? `Forro: ${f.title}` : `Forro: ${f.title}, ${f.panel}`),
   size: (f) =>
-    `En la parte más ancha: línea de corte ${tenth(f.cutMm)} mm, línea de costura ${tenth(f.seamMm)} mm (margen de costura de ${short(f.allowanceMm, 1)} mm todo alrededor, ${f.easeMm === 0 ? 'sin holgura' : `holgura de ${short(f.easeMm, 1)} mm`}).`,
-  estimated: (f) =>
-    `ESTIMACIÓN: ${tenth(f.modelMm)} mm es el tamaño del panel según el modelo, no medido con regla. Medir el panel terminado en su parte más ancha, por los bordes de los abalorios, y cortar otro tanto más grande o más pequeño.`,
+    `En la parte más ancha: línea de corte ${tenth(f.cutMm)} mm, línea de costura ${tenth(f.seamMm)} mm (margen de costura de ${short(f.allowanceMm, 1)} mm todo alrededor, ${f.easeMm === 0 ? 'sin holgura' : `${short(f.easeMm, 1)} mm más estrecha que el panel`}).`,
+  measured: (f) =>
+    `Para un panel de ${tenth(f.measuredMm)} mm, según lo medido (según el modelo, ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `ESTIMACIÓN: ${sizeMm(f.model, 1)} mm es el tamaño del panel según el modelo, no medido con regla. Medir el panel terminado en su parte más ancha, por los bordes de los abalorios, y cortar más grande o más pequeño según esa diferencia.`,
   cutTwo:
     'Cortar 2 piezas (una por panel): con esta cara hacia arriba sobre el revés de la tela y la flecha al hilo de la tela. Línea continua: cortar. Línea discontinua: coser.',
   cutOne:
@@ -20,6 +22,11 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `Derecho con derecho, coser desde una marca de bisagra, por la parte de abajo, hasta la otra, y dejar ${short(f.gapMm, 1)} mm abiertos entre las rayas para volver el forro.`
       : 'Derecho con derecho, coser desde una marca de bisagra, por la parte de abajo, hasta la otra.',
+  put: 'No volverlo: meterlo en el monedero tal como está, con el revés contra los paneles, para que su derecho se vea por dentro.',
+  fold: (f) =>
+    `Doblar hacia el revés ${short(f.allowanceMm, 1)} mm de la orilla abierta, por encima de las marcas de bisagra, siguiendo la línea discontinua, y coser el doblez al borde del panel a lo largo de la boquilla, por debajo de los agujeros o por dentro del filo del canal.`,
+  close:
+    'Con abertura, el forro y los paneles se cosen primero a lo largo de la boquilla, derecho con derecho; volver el monedero por la abertura, meter sus orillas hacia dentro y cerrarla a mano con puntadas pequeñas.',
   hinges: (f) =>
     ({
       asked: `Marcas de bisagra (círculos negros): el ${percent(f.share)} del borde queda en la boquilla, según lo indicado.`,

@@ -1,26 +1,27 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
 import { turn } from './chart.js';
 
 const { short } = numbersIn('es');
 
 export const rounds: PageWords['rounds'] = {
-  begin: (wedges) =>
-    `Para empezar: hacer un anillo mágico, o bien 3 o 4 cadenetas cerradas en anillo, y tejer en él los ${wedges} puntos de la vuelta 1, con un abalorio en cada uno que lleve letra. El anillo mágico se cierra tirando del hilo; en el centro queda un agujero pequeño. Dejar un cabo de 15 a 20 cm para rematarlo después.`,
+  begin: (f) =>
+    `Para empezar: hacer un anillo mágico, o bien 3 o 4 cadenetas cerradas en anillo, y tejer en él los ${f.wedges} puntos de la vuelta 1, cada uno con su abalorio. El anillo mágico se cierra tirando del hilo; en el centro queda un agujero pequeño. Dejar un cabo de ${f.tailCm} cm para rematarlo después.`,
   stitch: (f) =>
     [
       // M: medio punto is the same stitch in Latin America; in Spain it can mean another one.
-      'El punto: punto bajo (pb), llamado medio punto (mp) en Latinoamérica, con un abalorio en cada uno.',
-      f.beadsFace === 'away'
-        ? 'Introducir el ganchillo y sacar una lazada. Acercar un abalorio hasta la labor, echar hebra y pasarla por las dos lazadas: el abalorio queda detrás, en la cara que no ve quien teje.'
-        : 'Llevar el abalorio al lado de quien teje, con el ganchillo por encima del hilo: queda delante, en la cara que ve quien teje.',
+      f.way === 'slip'
+        ? 'El punto: punto raso, con un abalorio en cada uno.'
+        : 'El punto: punto bajo (pb), llamado medio punto (mp) en parte de Latinoamérica, con un abalorio en cada uno.',
+      ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Tejer tomando las dos hebras del punto de abajo; así cada punto suele quedar retrasado medio punto respecto al de abajo (inclinación: ${short(0.5, 2)} de punto).`
+        ? `Así cada punto suele quedar retrasado la mitad del ancho de un punto respecto al de abajo (inclinación: ${short(0.5, 2)} de punto).`
         : `Este patrón se basa en una inclinación de ${short(f.lean, 3)} de punto: lo que cada punto queda retrasado respecto al de abajo.`,
       f.measured
         ? 'Así se midió en la muestra: tejer con el mismo ganchillo, el mismo hilo y los mismos abalorios.'
         : 'Cada mano es distinta: medir la inclinación en una muestra antes de empezar.',
-      'No girar nunca la labor.',
+      'No dar nunca la vuelta a la labor: se mira siempre la misma cara.',
     ].join(' '),
   direction: (f) =>
     [
@@ -34,12 +35,16 @@ export const rounds: PageWords['rounds'] = {
   marker:
     'Marcador: colgar un marcador en el primer punto de la vuelta y subirlo al comienzo de cada vuelta.',
   increases: (example) =>
-    `Aumentos: dos letras entre corchetes, ${example}, son dos puntos tejidos en un mismo punto de la vuelta de abajo, en el orden en que están escritos. A partir de la segunda vuelta hay una de estas parejas en cada sector de cada vuelta.`,
+    `Aumentos: dos letras entre corchetes, ${example}, son dos puntos tejidos en un mismo punto de la vuelta anterior, en el orden en que están escritos. A partir de la segunda vuelta hay una de estas parejas en cada sector de cada vuelta.`,
   reading:
-    'Lectura: 3A son tres puntos con el abalorio A. Lo que está entre paréntesis y seguido de x 3 se teje 3 veces. Delante figuran los puntos y los abalorios de la vuelta, y el total de abalorios tejidos hasta su final: contar al terminar cada vuelta.',
-  bare: '2 sin son dos puntos sin abalorio.',
-  spiral:
-    'Las vueltas siguen en espiral y no se cierran. Después del último punto de la última vuelta, tejer dos o tres puntos rasos para suavizar el escalón; no llevan abalorio y no se cuentan. Cortar el hilo dejando 20 cm y pasarlo por la última lazada.',
+    'Lectura: 3A son tres puntos con el abalorio A. Lo que está entre paréntesis y seguido de x 3 se teje 3 veces. Junto a cada vuelta figuran sus puntos y sus abalorios, y el total de abalorios tejidos hasta su final: contar al terminar cada vuelta.',
+  bare: '«2 sin» son dos puntos sin abalorio.',
+  spiral: 'Las vueltas siguen en espiral y no se cierran.',
   joined:
-    'Cerrar cada vuelta con un punto raso en su primer punto y tejer una cadeneta para subir. El primer punto de la vuelta siguiente se teje en ese mismo primer punto. Los puntos rasos y las cadenetas de subida no llevan abalorio y no se cuentan. Al final, cortar el hilo dejando 20 cm y pasarlo por la última lazada.',
+    'Cerrar cada vuelta con un punto raso en su primer punto y tejer una cadeneta para subir. El primer punto de la vuelta siguiente se teje en ese mismo primer punto. Los puntos rasos y las cadenetas de subida no llevan abalorio y no se cuentan.',
+  end: {
+    spiral: (f) =>
+      `Después del último punto de la última vuelta, tejer dos o tres puntos rasos para suavizar el escalón; no llevan abalorio y no se cuentan. Cortar el hilo dejando ${f.tailCm} cm y pasarlo por el último bucle.`,
+    joined: (f) => `Al final, cortar el hilo dejando ${f.tailCm} cm y pasarlo por el último bucle.`,
+  },
 };

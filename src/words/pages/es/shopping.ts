@@ -41,7 +41,7 @@ export const shopping: PageWords['shopping'] = {
   lengths: (f) =>
     `Ensartados, los abalorios ocupan ${fixed(f.strungMm / 1000, 2)} m de ese hilo, en ${f.lengths === 1 ? 'un tramo' : many(f.lengths, { other: 'tramos' })}.`,
   thickness: (f) =>
-    `Por el agujero de ${f.size}, normalmente de ${short(f.holeMm, 2)} mm, pasa un hilo de hasta ${short(f.singleMostMm, 2)} mm; doblado en el ojo de una aguja, de hasta ${short(f.doubledMostMm, 2)} mm (unos ${short(f.doubledMostTex, 0)} tex).`,
+    `Por el agujero de ${f.size}, normalmente de ${short(f.holeMm, 2)} mm, pasa un hilo de hasta ${short(f.singleMostMm, 2)} mm; doblado en el ojo de una aguja, de hasta ${short(f.doubledMostMm, 2)} mm (unos ${short(f.doubledMostTex, 0)} tex: 1 g son unos ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `El hilo elegido tiene ${short(f.diameterMm, 2)} mm de grosor, y el agujero de ${f.size}, normalmente ${short(f.holeMm, 2)} mm:`;
     if (!f.single)
@@ -63,8 +63,8 @@ export const shopping: PageWords['shopping'] = {
       : `Aguja de ensartar, ${range(f.range, 2)} mm de grosor: tiene que pasar por todos los abalorios`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Aguja de coser, para la costura, la boquilla y el forro'
-      : 'Aguja de coser, para los cabos y el forro',
+      ? 'Aguja de coser y alfileres, para la costura, la boquilla y el forro'
+      : 'Aguja de coser y alfileres, para los cabos y el forro',
   frame: (f) => {
     const one = f.pieces === 1;
     const start = one ? 'Boquilla con cierre' : `${count(f.pieces)} boquillas con cierre`;
@@ -73,11 +73,29 @@ export const shopping: PageWords['shopping'] = {
     const wide =
       f.range === undefined
         ? `${short(f.widthMm, 1)} mm de ancho`
-        : `unos ${short(f.widthMm, 0)} mm de ancho (pueden servir ${range(f.range, 0)} mm)`;
+        : `unos ${short(f.widthMm, 0)} mm de ancho (sirve cualquiera ${range(f.range, 0)} mm)`;
     return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}`;
   },
   lining: (f) =>
-    `Tela para forro, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'pieza', other: 'piezas' })} de ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, con ${short(f.allowanceMm, 1)} mm de margen de costura incluidos`,
+    `Tela para forro, ${f.widthCm} x ${f.heightCm} cm (de una tela de ${f.clothWidthCm} cm de ancho, 2 cm más que el corte): ${many(f.pieces, { one: 'pieza', other: 'piezas' })} de ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, con ${short(f.allowanceMm, 1)} mm de margen de costura incluidos`,
+  crochetInstead: (f) =>
+    `O tejer el forro a ganchillo: los dos paneles otra vez sin abalorios, unos ${metres(f.mm)} de hilo. Coserlos entre sí como los paneles, meterlos dentro y coser su borde al borde del monedero a lo largo de la boquilla.`,
+  crochetedLining: (f) =>
+    `Para el forro a ganchillo, ${many(f.pieces, { one: 'panel', other: 'paneles' })} sin abalorios: ${metres(f.mm)} de hilo`,
+  frameThread: (f) => `Hilo de nailon transparente para coser la boquilla: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'ovillo o bobina', other: 'ovillos o bobinas' })} de ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, ${fixed(f.cost, 2)} en total`}`,
+  ownHook: (f) => `Ganchillo de ${short(f.mm, 2)} mm: con este se teje este patrón`,
+  marker:
+    'Un trozo de hilo de otro color para marcar el comienzo de la vuelta: sube en cada vuelta',
+  mat: 'Tapete para abalorios y notas adhesivas para marcar la línea por la que se va',
+  pencil: 'Lápiz blando o jaboncillo para el forro',
+  seal: 'Mechero (solo para cabos sintéticos) o líquido antideshilachado',
+  glue: 'Pegamento textil transparente para nudos y cabos',
+  liningThread: 'Hilo de coser del color del forro',
+  scissors: 'Tijeras pequeñas y afiladas para hilo y tela',
+  samples:
+    'Los códigos no son números de tienda, sino colores de muestra nuestros: comprar por el color y el acabado.',
   braid: (f) => `Galón para cubrir por dentro la costura de la boquilla, si se desea: ${cm(f.mm)}`,
   care: [
     'Cada abalorio es una pieza pequeña con la que un niño menor de tres años puede asfixiarse: mantener los abalorios, las agujas y los monederos terminados fuera del alcance de los niños pequeños. Un monedero no es un juguete.',

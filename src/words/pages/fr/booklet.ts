@@ -5,8 +5,9 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('fr');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('fr');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
@@ -14,7 +15,7 @@ export const booklet: PageWords['booklet'] = {
   subject: 'Modèle d’un panneau rond au crochet avec perles',
   kind: 'Modèle rond au crochet avec perles',
   size: (f) =>
-    `Environ ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} po) de large une fois fini`,
+    `Environ ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} pouces) de large une fois fini`,
   sizeFrom: {
     swatch: 'd’après un échantillon de l’auteur',
     model: 'une estimation, tant que l’on n’a pas crocheté d’échantillon',
@@ -40,7 +41,7 @@ export const booklet: PageWords['booklet'] = {
     before: 'Avant de commencer',
     chart: 'Grille',
     rounds: 'Tour par tour',
-    stringing: 'Liste d’enfilage',
+    stringing: 'Enfilage',
     making: 'Montage',
     lining: 'Patron de doublure',
     cautions: 'Précautions',
@@ -102,6 +103,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'La première perle de cette liste s’enfile la première et se crochète la dernière.',
     nothing: 'Aucune perle n’est encore choisie, il n’y a donc rien à enfiler.',
   },
+
+  work,
 
   making,
   enlarged,

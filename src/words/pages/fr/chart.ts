@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('fr');
+const { many, short, sizeMm } = numbersIn('fr');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1
     ? 'dans le sens des aiguilles d’une montre'
@@ -12,6 +12,14 @@ const face = (beadsFace: 'away' | 'toward'): string =>
     : 'perles devant, sur la face tournée vers soi';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'main droite' : 'main gauche');
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: secteur or quartier.
+  many(f.wedges, { one: 'secteur', other: 'secteurs' }),
+  many(f.rounds, { one: 'tour', other: 'tours' }),
+  many(f.stitches, { one: 'maille', other: 'mailles' }),
+];
+
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title} : ${f.panel}`),
@@ -21,12 +29,9 @@ export const chart: PageWords['chart'] = {
       : `${f.title} : ${f.panel}, secteur par secteur`,
   shapeLine: (f) =>
     [
-      // M: secteur or quartier.
-      many(f.wedges, { one: 'secteur', other: 'secteurs' }),
-      many(f.rounds, { one: 'tour', other: 'tours' }),
-      many(f.stitches, { one: 'maille', other: 'mailles' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'perle', other: 'perles' }),
-      `${fixed(f.acrossMm, 1)} mm de large`,
+      `${sizeMm(f.across, 1)} mm de large`,
     ].join('  ·  '),
   workLine: (f) =>
     [
@@ -54,10 +59,14 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Augmentation : deux mailles piquées dans la même.',
-    number: 'Numéro du tour, dans sa première maille.',
+    number: 'Numéro du tour, avant sa première maille.',
+    tick: 'Traits au bord : toutes les 10 mailles du dernier tour, comptées depuis sa première.',
     five: 'Tous les 5 tours : numéro foncé, trait épais à l’extérieur.',
     startLine: 'Ligne de début : chaque tour y commence.',
+    join: 'Jonction : une nouvelle longueur de fil commence à cette maille.',
   },
+  larger:
+    'Lettres plus grandes : secteur par secteur dans wedges.svg, et sur les feuilles agrandies du modèle en PDF.',
   bare: 'Maille nue, sans perle',
   undecided: 'Perle à choisir',
   wedge: (f) => `Secteur ${f.wedge}`,

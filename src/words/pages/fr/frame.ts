@@ -28,6 +28,14 @@ export const frame: PageWords['frame'] = {
         ? 'Aucune maille n’est laissée nue pour le fermoir.'
         : `Sont laissées nues, crochetées sans perle : ${f.bare.map(({ round, runs }) => `au tour ${round} les mailles ${runsText(runs)}`).join(' ; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `Sur chaque panneau, répartir régulièrement les mailles du fermoir (${f.stitches}) sur toute sa longueur, ${short(f.railMm, 1)} mm de charnière à charnière${f.holes ? ` : environ ${short(f.holes.perSpace, 1)} par intervalle entre les trous, s’ils sont espacés de ${short(f.holes.spacingMm, 1)} mm. Compter les trous de son fermoir` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` Le bord est ${short(Math.abs(f.longerPercent), 1)} % plus long que le fermoir : répartir l’excédent régulièrement.`
+          : ` Le bord est ${short(Math.abs(f.longerPercent), 1)} % plus court que le fermoir : l’étirer régulièrement.`
+    }`,
   word: 'fermoir',
   mark: 'Le bord entre les deux points, les charnières, se place dans le fermoir.',
 };

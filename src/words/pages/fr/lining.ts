@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('fr');
+const { fixed, short, sizeMm } = numbersIn('fr');
 const tenth = (mm: number): string => fixed(mm, 1);
 const percent = (share: number): string => `${short(100 * share, 1)} %`;
 
@@ -13,8 +13,10 @@ export const lining: PageWords['lining'] = {
     f.easeMm === 0
       ? `À l’endroit le plus large : ligne de coupe ${tenth(f.cutMm)} mm, ligne de couture ${tenth(f.seamMm)} mm (marge de ${short(f.allowanceMm, 1)} mm tout autour, sans réduction).`
       : `À l’endroit le plus large : ligne de coupe ${tenth(f.cutMm)} mm, ligne de couture ${tenth(f.seamMm)} mm (marge de ${short(f.allowanceMm, 1)} mm tout autour, ${short(f.easeMm, 1)} mm de moins que le panneau).`,
-  estimated: (f) =>
-    `ESTIMATION : ${tenth(f.modelMm)} mm est la taille du panneau d’après le calcul, et non mesurée à la règle. Mesurer le panneau fini à l’endroit le plus large, bords des perles compris, et couper d’autant plus grand ou plus petit.`,
+  measured: (f) =>
+    `Pour un panneau de ${tenth(f.measuredMm)} mm, tel que vous l’avez mesuré (d’après le calcul, ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `ESTIMATION : ${sizeMm(f.model, 1)} mm est la taille du panneau d’après le calcul, et non mesurée à la règle. Mesurer le panneau fini à l’endroit le plus large, bords des perles compris, et couper d’autant plus grand ou plus petit.`,
   cutTwo:
     'Couper 2 fois (une pièce par panneau) : cette face vers le haut, sur l’envers du tissu, la flèche dans le droit-fil. Trait plein : couper. Tirets : coudre.',
   cutOne:
@@ -23,6 +25,11 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `Endroit contre endroit, coudre d’un repère de charnière à l’autre en passant par le bas, et laisser ${short(f.gapMm, 1)} mm ouverts entre les deux petits traits pour pouvoir retourner la doublure.`
       : 'Endroit contre endroit, coudre d’un repère de charnière à l’autre en passant par le bas.',
+  put: 'Ne pas la retourner : la placer dans le porte-monnaie telle quelle, envers contre les panneaux, pour que son endroit soit visible à l’intérieur.',
+  fold: (f) =>
+    `Replier le bord ouvert, au-dessus des repères de charnière, de ${short(f.allowanceMm, 1)} mm vers l’envers, le long du trait discontinu, et coudre le pli au bord du panneau le long du fermoir, sous les trous ou à l’intérieur du bord de la gorge.`,
+  close:
+    'Avec une ouverture, la doublure et les panneaux sont d’abord cousus le long du fermoir, endroit contre endroit ; retourner le porte-monnaie par l’ouverture, en rentrer les bords et la fermer à la main à petits points.',
   hinges: (f) =>
     ({
       asked: `Repères de charnière (points) : ${percent(f.share)} du bord est dans le fermoir, selon la valeur donnée.`,
@@ -55,8 +62,8 @@ export const lining: PageWords['lining'] = {
   },
   check: {
     mm: '50 mm',
-    inch: '2 po',
+    inch: '2 pouces',
     cm: 'cm',
-    in: 'po',
+    in: '″',
   },
 };

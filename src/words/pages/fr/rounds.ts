@@ -1,5 +1,6 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
 
 const { short } = numbersIn('fr');
 const clockwise = (is: boolean): string =>
@@ -9,17 +10,17 @@ const clockwise = (is: boolean): string =>
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
-  begin: (wedges) =>
-    `Pour commencer : faire un anneau magique, ou 3 ou 4 mailles en l’air (ml) fermées en rond, et y crocheter les ${wedges} mailles du tour 1, avec une perle dans chaque maille qui porte une lettre. Serrer l’anneau magique ; un petit trou reste au centre. Laisser un bout de fil de 15 à 20 cm, à rentrer plus tard.`,
+  begin: (f) =>
+    `Pour commencer : faire un anneau magique, ou 3 ou 4 mailles en l’air (ml) fermées en rond, et y crocheter les ${f.wedges} mailles du tour 1, chacune avec sa perle. Serrer l’anneau magique ; un petit trou reste au centre. Laisser un bout de fil de ${f.tailCm} cm, à rentrer plus tard.`,
   stitch: (f) =>
     [
-      'La maille : maille serrée (ms), chacune avec une perle.',
-      f.beadsFace === 'away'
-        ? 'Piquer le crochet et ramener une boucle. Glisser une perle tout contre l’ouvrage, faire un jeté et le tirer à travers les deux boucles : la perle se place derrière, sur la face opposée à soi.'
-        : 'Amener la perle de son côté, le crochet passant par-dessus le fil : elle se place devant, sur la face tournée vers soi.',
+      f.way === 'slip'
+        ? 'La maille : maille coulée, chacune avec une perle.'
+        : 'La maille : maille serrée (ms), chacune avec une perle.',
+      ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Piquer sous les deux brins ; chaque maille se trouve alors d’ordinaire environ une demi-maille en arrière de celle du dessous (décalage ${short(0.5, 2)}).`
-        : `Ce modèle suppose un décalage de ${short(f.lean, 3)} maille : c’est de combien chaque maille se trouve en arrière de celle du dessous.`,
+        ? `Chaque maille est alors d’ordinaire décalée d’environ une demi-maille en arrière de celle du dessous, à l’opposé du sens du travail (décalage ${short(0.5, 2)}).`
+        : `Ce modèle suppose un décalage de ${short(f.lean, 3)} maille : chaque maille est décalée d’autant en arrière de celle du dessous, à l’opposé du sens du travail.`,
       f.measured
         ? 'C’est ce que l’on a mesuré sur l’échantillon : travailler avec le même crochet, le même fil et les mêmes perles.'
         : 'Les mains diffèrent : mesurer le décalage sur un échantillon avant de commencer.',
@@ -40,9 +41,13 @@ export const rounds: PageWords['rounds'] = {
     `Augmentations : deux lettres entre crochets, ${example}, sont deux mailles crochetées dans une seule et même maille du tour précédent, dans l’ordre où elles sont écrites. À partir du tour 2, il y a une telle paire dans chaque secteur de chaque tour.`,
   reading:
     'Lecture : 3A signifie trois mailles avec la perle A. Une partie entre parenthèses suivie de x 3 se crochète 3 fois. À chaque tour sont indiqués ses mailles et ses perles, et le total des perles crochetées jusqu’à sa fin : compter quand un tour est fini.',
-  bare: '2 nue signifie deux mailles sans perle.',
-  spiral:
-    'Les tours se suivent en spirale et ne sont pas fermés. Après la dernière maille du dernier tour, faire deux ou trois mailles coulées pour adoucir la marche à cet endroit ; elles ne portent pas de perle et ne sont pas comptées. Couper le fil à 20 cm et le passer dans la dernière boucle.',
+  bare: '« 2 nue » signifie deux mailles sans perle.',
+  spiral: 'Les tours se suivent en spirale et ne sont pas fermés.',
   joined:
-    'Fermer chaque tour par une maille coulée dans sa première maille et faire une maille en l’air pour monter. La première maille du tour suivant se pique dans cette même première maille. Les mailles coulées et les mailles en l’air pour monter ne portent pas de perle et ne sont pas comptées. À la fin, couper le fil à 20 cm et le passer dans la dernière boucle.',
+    'Fermer chaque tour par une maille coulée dans sa première maille et faire une maille en l’air pour monter. La première maille du tour suivant se pique dans cette même première maille. Les mailles coulées et les mailles en l’air pour monter ne portent pas de perle et ne sont pas comptées.',
+  end: {
+    spiral: (f) =>
+      `Après la dernière maille du dernier tour, faire deux ou trois mailles coulées pour adoucir la marche à cet endroit ; elles ne portent pas de perle et ne sont pas comptées. Couper le fil à ${f.tailCm} cm et le passer dans la dernière boucle.`,
+    joined: (f) => `À la fin, couper le fil à ${f.tailCm} cm et le passer dans la dernière boucle.`,
+  },
 };

@@ -40,7 +40,7 @@ export const shopping: PageWords['shopping'] = {
       ? `Enfilées, les perles en occupent ${fixed(f.strungMm / 1000, 2)} m, en une seule longueur.`
       : `Enfilées, les perles en occupent ${fixed(f.strungMm / 1000, 2)} m, en ${count(f.lengths)} longueurs.`,
   thickness: (f) =>
-    `Dans le trou de ${f.size}, d’ordinaire ${short(f.holeMm, 2)} mm, passe un fil de ${short(f.singleMostMm, 2)} mm au plus ; plié en deux au chas de l’aiguille, de ${short(f.doubledMostMm, 2)} mm au plus (environ ${short(f.doubledMostTex, 0)} tex).`,
+    `Dans le trou de ${f.size}, d’ordinaire ${short(f.holeMm, 2)} mm, passe un fil de ${short(f.singleMostMm, 2)} mm au plus ; plié en deux au chas de l’aiguille, de ${short(f.doubledMostMm, 2)} mm au plus (environ ${short(f.doubledMostTex, 0)} tex : 1 g fait environ ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `Le fil a ${short(f.diameterMm, 2)} mm d’épaisseur, le trou de ${f.size} d’ordinaire ${short(f.holeMm, 2)} mm :`;
     if (!f.single)
@@ -62,8 +62,8 @@ export const shopping: PageWords['shopping'] = {
       : `Aiguille à perles, ${range(f.range, 2)} mm d’épaisseur : elle doit passer dans chaque perle`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Aiguille à coudre, pour couture, fermoir et doublure'
-      : 'Aiguille à coudre, pour bouts de fil et doublure',
+      ? 'Aiguille à coudre et épingles, pour couture, fermoir et doublure'
+      : 'Aiguille à coudre et épingles, pour bouts de fil et doublure',
   frame: (f) => {
     const wide =
       f.range === undefined
@@ -77,7 +77,25 @@ export const shopping: PageWords['shopping'] = {
     ].join(', ');
   },
   lining: (f) =>
-    `Tissu de doublure, ${f.widthCm} x ${f.heightCm} cm : ${many(f.pieces, { one: 'pièce', other: 'pièces' })} de ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, marge de ${short(f.allowanceMm, 1)} mm comprise`,
+    `Tissu de doublure, ${f.widthCm} x ${f.heightCm} cm (dans un tissu de ${f.clothWidthCm} cm de large, 2 cm de plus que la coupe) : ${many(f.pieces, { one: 'pièce', other: 'pièces' })} de ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, marge de ${short(f.allowanceMm, 1)} mm comprise`,
+  crochetInstead: (f) =>
+    `Ou crocheter la doublure : les deux panneaux encore une fois sans perles, environ ${metres(f.mm)} de fil. Les coudre ensemble comme les panneaux, les placer à l’intérieur et coudre leur bord au bord du porte-monnaie le long du fermoir.`,
+  crochetedLining: (f) =>
+    `Pour la doublure au crochet, ${many(f.pieces, { one: 'panneau', other: 'panneaux' })} sans perles : ${metres(f.mm)} de fil`,
+  frameThread: (f) => `Fil de nylon transparent pour coudre le fermoir : ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'pelote ou bobine', other: 'pelotes ou bobines' })} de ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, ${fixed(f.cost, 2)} en tout`}`,
+  ownHook: (f) => `Crochet de ${short(f.mm, 2)} mm : celui de ce modèle`,
+  marker:
+    'Un bout de fil d’une autre couleur pour marquer le début du tour : il monte à chaque tour',
+  mat: 'Tapis à perles et notes repositionnables pour marquer la ligne en cours',
+  pencil: 'Crayon tendre ou craie de tailleur pour la doublure',
+  seal: 'Briquet (bouts synthétiques seulement) ou produit anti-effilochage',
+  glue: 'Colle textile transparente pour les nœuds et les bouts de fil',
+  liningThread: 'Fil à coudre de la couleur de la doublure',
+  scissors: 'Petits ciseaux bien aiguisés pour le fil et le tissu',
+  samples:
+    'Les codes ne sont pas des numéros de magasin, mais nos propres couleurs d’échantillon : acheter selon la couleur et la finition.',
   braid: (f) =>
     `Galon pour couvrir la couture du fermoir à l’intérieur, si on le souhaite : ${cm(f.mm)}`,
   care: [

@@ -5,14 +5,14 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('it');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('it');
 
 export const booklet: PageWords['booklet'] = {
   subject: 'Modello di un pannello rotondo all’uncinetto con perline',
   kind: 'Modello rotondo all’uncinetto con perline',
-  size: (f) =>
-    `Diametro finito circa ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} pollici)`,
+  size: (f) => `Diametro finito circa ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} pollici)`,
   sizeFrom: {
     swatch: 'secondo il campione di chi ha fatto il modello',
     model: 'una stima, finché non si è lavorato un campione',
@@ -102,6 +102,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'La prima perlina di questa lista si infila per prima e si lavora per ultima.',
     nothing: 'Nessuna perlina è ancora decisa, quindi non c’è niente da infilare.',
   },
+
+  work,
 
   making,
   enlarged,

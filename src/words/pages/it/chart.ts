@@ -2,7 +2,7 @@ import type { FaceWord, HandWord } from '../english/chart.js';
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('it');
+const { many, short, sizeMm } = numbersIn('it');
 
 /** Which way the work runs, after a verb. */
 export const turn = (clockwise: boolean): string =>
@@ -14,6 +14,14 @@ const face = (beadsFace: FaceWord): string =>
     : 'perline sulla faccia che chi lavora vede';
 const increased = { first: 'prima maglia', middle: 'maglia centrale', last: 'ultima maglia' };
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: spicchio; «settore» is said too.
+  many(f.wedges, { one: 'spicchio', other: 'spicchi' }),
+  many(f.rounds, { one: 'giro', other: 'giri' }),
+  many(f.stitches, { one: 'maglia', other: 'maglie' }),
+];
+
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
   wedgesTitle: (f) =>
@@ -22,12 +30,9 @@ export const chart: PageWords['chart'] = {
       : `${f.title}: ${f.panel}, spicchio per spicchio`,
   shapeLine: (f) =>
     [
-      // M: spicchio; «settore» is said too.
-      many(f.wedges, { one: 'spicchio', other: 'spicchi' }),
-      many(f.rounds, { one: 'giro', other: 'giri' }),
-      many(f.stitches, { one: 'maglia', other: 'maglie' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'perlina', other: 'perline' }),
-      `diametro ${fixed(f.acrossMm, 1)} mm`,
+      `diametro ${sizeMm(f.across, 1)} mm`,
     ].join('  ·  '),
   // One line of the chart: the notes below it say which face that is.
   workLine: (f) =>
@@ -39,7 +44,7 @@ export const chart: PageWords['chart'] = {
       f.construction === 'spiral' ? 'a spirale' : 'giri chiusi',
     ].join('  ·  '),
   start: 'inizio',
-  direction: 'lavorare di qua',
+  direction: 'senso di lavorazione',
   faceNote: (f) =>
     `Questa è la faccia delle perline, l’esterno del borsellino. Qui il lavoro procede ${turn(f.direction === 1)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
@@ -52,10 +57,14 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Aumento: due maglie nella stessa.',
-    number: 'Numero del giro, nella prima maglia del giro.',
+    number: 'Numero del giro, prima della prima maglia del giro.',
+    tick: 'Tacche sul bordo: ogni 10 maglie dell’ultimo giro, contate dalla prima.',
     five: 'Ogni 5 giri: numero scuro e linea spessa all’esterno del giro.',
     startLine: 'Linea di inizio: dove comincia ogni giro.',
+    join: 'Giunta: con questa maglia comincia un nuovo tratto di filo.',
   },
+  larger:
+    'Lettere più grandi: spicchio per spicchio in wedges.svg e sui fogli ingranditi del modello in PDF.',
   bare: 'Maglia senza perlina',
   undecided: 'Non ancora deciso',
   wedge: (f) => `Spicchio ${f.wedge}`,

@@ -7,7 +7,7 @@ export const edition: PageWords['booklet']['edition'] = {
   left: 'per la mano sinistra',
   right: 'per la mano destra',
   mirrored:
-    'Questa edizione è per l’altra mano, non per quella per cui è nato lo schema: giri, elenchi e conteggi sono gli stessi, e il disegno viene come immagine speculare. Lettere e numeri nel disegno risulterebbero rovesciati; per questi serve uno schema fatto per questa mano.',
+    'Questa edizione è per l’altra mano, non per quella per cui è nato il modello: giri, liste e conteggi sono gli stessi, e il disegno viene come immagine speculare. Lettere e numeri nel disegno risulterebbero speculari; per questi serve un modello fatto per questa mano.',
   fills:
     'Senza colori ogni perlina ha un grigio e, quando le perline sono molte, anche un segno accanto alla lettera: due tratti, quattro punti o nessuno. Il colore lo dicono i nomi.',
 };
@@ -16,6 +16,6 @@ export const edition: PageWords['booklet']['edition'] = {
 export const alt: PageWords['booklet']['alt'] = {
   panel: (f) => `Immagine del pannello lavorato, faccia delle perline: ${f.panel}`,
   chart:
-    'Schema del pannello. L’elenco dei giri dice lo stesso a parole, e i materiali spiegano le lettere.',
+    'Schema del pannello. La lista dei giri dice lo stesso a parole, e i materiali spiegano le lettere.',
   lining: 'Cartamodello della fodera a grandezza reale, con i suoi segni.',
 };

@@ -28,6 +28,14 @@ export const frame: PageWords['frame'] = {
         ? 'Nessuna maglia resta senza perlina per la montatura.'
         : `Si lavorano senza perlina queste maglie: ${f.bare.map(({ round, runs }) => `nel giro ${round}, ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `Su ogni pannello distribuire in modo uniforme le maglie nella montatura (${f.stitches}) su tutta la sua lunghezza, ${short(f.railMm, 1)} mm da snodo a snodo${f.holes ? `: circa ${short(f.holes.perSpace, 1)} per ogni spazio tra i fori, se distano ${short(f.holes.spacingMm, 1)} mm. Contare i fori della propria montatura` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` Il bordo è più lungo della montatura del ${short(Math.abs(f.longerPercent), 1)} %: distribuire l’eccedenza in modo uniforme.`
+          : ` Il bordo è più corto della montatura del ${short(Math.abs(f.longerPercent), 1)} %: tenderlo in modo uniforme.`
+    }`,
   word: 'montatura',
   mark: 'Il bordo tra i due cerchietti neri, gli snodi, sta nella montatura.',
 };

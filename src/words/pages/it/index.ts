@@ -1,7 +1,10 @@
 import type { PageWords } from '../index.js';
+import { beadLooks } from './bead-looks.js';
+import { blank } from './blank.js';
 import { booklet } from './booklet.js';
 import { chart } from './chart.js';
 import { frame } from './frame.js';
+import { hands } from './hands.js';
 import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { rounds } from './rounds.js';
@@ -17,9 +20,12 @@ import { stringing } from './stringing.js';
  * faccia delle perline (bead face), G as the sign of a round, m.bss., poll.
  */
 export const it: PageWords = {
+  beadLooks,
+  blank,
   booklet,
   chart,
   frame,
+  hands,
   lining,
   lists,
   rounds,

@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('it');
+const { fixed, short, sizeMm } = numbersIn('it');
 /** 95 as 95,0: sizes to cut by are said to a tenth. */
 const tenth = (mm: number) => fixed(mm, 1);
 /** Never after an article: «il 42%» but «l’8%». */
@@ -10,9 +10,11 @@ const percent = (share: number) => `${short(100 * share, 1)}%`;
 export const lining: PageWords['lining'] = {
   title: (f) => (f.panel === undefined ? `Fodera: ${f.title}` : `Fodera: ${f.title}, ${f.panel}`),
   size: (f) =>
-    `Nel punto più largo: linea di taglio ${tenth(f.cutMm)} mm, linea di cucitura ${tenth(f.seamMm)} mm (margine di cucitura ${short(f.allowanceMm, 1)} mm tutto intorno, ${f.easeMm === 0 ? 'senza agio' : `agio ${short(f.easeMm, 1)} mm`}).`,
-  estimated: (f) =>
-    `STIMA: ${tenth(f.modelMm)} mm è la misura del pannello secondo il calcolo, non presa con il righello. Misurare il pannello finito nel punto più largo, fino al bordo esterno delle perline, e tagliare altrettanto più grande o più piccolo.`,
+    `Nel punto più largo: linea di taglio ${tenth(f.cutMm)} mm, linea di cucitura ${tenth(f.seamMm)} mm (margine di cucitura ${short(f.allowanceMm, 1)} mm tutto intorno, ${f.easeMm === 0 ? 'senza agio' : `${short(f.easeMm, 1)} mm più stretta del pannello`}).`,
+  measured: (f) =>
+    `Per un pannello di ${tenth(f.measuredMm)} mm, come misurato (secondo il calcolo ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `STIMA: ${sizeMm(f.model, 1)} mm è la misura del pannello secondo il calcolo, non presa con il righello. Misurare il pannello finito nel punto più largo, fino al bordo esterno delle perline, e tagliare più grande o più piccolo di quella differenza.`,
   cutTwo:
     'Tagliare 2 pezzi (uno per pannello): questo lato verso l’alto sul rovescio della stoffa, la freccia in drittofilo. Linea continua: tagliare. Linea tratteggiata: cucire.',
   cutOne:
@@ -21,6 +23,11 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `Dritto contro dritto, cucire da un segno dello snodo, passando dal basso, fino all’altro, e lasciare ${short(f.gapMm, 1)} mm aperti tra le barrette per rivoltare.`
       : 'Dritto contro dritto, cucire da un segno dello snodo, passando dal basso, fino all’altro.',
+  put: 'Non rivoltarla: inserirla nel portamonete così com’è, con il rovescio contro i pannelli, in modo che all’interno si veda il suo dritto.',
+  fold: (f) =>
+    `Ripiegare verso il rovescio, lungo la linea tratteggiata, ${short(f.allowanceMm, 1)} mm del margine aperto sopra i segni degli snodi e cucire la piega al bordo del pannello lungo la montatura, sotto i fori o all’interno del margine della scanalatura.`,
+  close:
+    'Con un’apertura, la fodera e i pannelli si cuciono prima lungo la montatura, dritto contro dritto; rivoltare il portamonete attraverso l’apertura, ripiegarne i margini all’interno e chiuderla a mano a piccoli punti.',
   hinges: (f) =>
     ({
       asked: `Segni degli snodi (cerchietti neri): ${percent(f.share)} del bordo nella montatura, come indicato.`,

@@ -2,20 +2,22 @@ import type { PageWords } from '../index.js';
 
 export const making: PageWords['booklet']['making'] = {
   panels: 'I pannelli',
-  two: 'Lavorare entrambi i pannelli, ognuno secondo il proprio schema e la propria lista. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano.',
-  one: 'Lavorare due volte lo stesso pannello: un borsellino ne ha due. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano.',
+  two: 'Lavorare entrambi i pannelli, ognuno secondo il proprio schema e la propria lista. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano. Poi misurarli nel punto più largo, da bordo esterno a bordo esterno delle perline, e annotare la misura: in base a questa si taglia la fodera.',
+  one: 'Lavorare due volte lo stesso pannello: un borsellino ne ha due. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano. Poi misurarli nel punto più largo, da bordo esterno a bordo esterno delle perline, e annotare la misura: in base a questa si taglia la fodera.',
   seam: 'La cucitura',
   oneSeam:
     'Mettere i pannelli uno sull’altro, con le perline all’esterno da tutte e due le parti ed entrambi i disegni diritti. Segnare in ognuno la prima maglia dell’ultimo giro, fermare con spilli ore 12 con ore 12 e ore 6 con ore 6, poi i punti intermedi. Lasciare aperta la parte in alto per la montatura, di solito un po’ meno della metà del bordo (pratica comune, senza fonte). Cucire maglia con maglia, prendendo entrambi i fili, con un filo robusto di nylon o poliestere lungo circa tre volte la cucitura, da uno snodo verso il basso, passando da ore 6, fino all’altro; fermarsi 5–10 mm sotto ogni snodo.',
   pairs: 'Maglie dell’ultimo giro che vanno insieme',
   frame: 'La montatura',
   frameText:
-    'Trovare il centro della montatura e quello del bordo aperto su ogni lato, e fermare con spilli centro con centro. Cucire dal centro verso l’esterno fino ai due snodi, in ogni foro se la montatura ha i fori; una montatura con scanalatura si incolla come dice il suo produttore, un lato dopo l’altro, e si riempie con cordoncino di carta. L’abbondanza abituale del bordo lungo la montatura, da distribuire, è fino al 10% (a memoria, non verificato).',
+    'Trovare il centro della montatura e quello del bordo aperto su ogni lato, e fermare con spilli centro con centro. Cucire dal centro verso l’esterno fino ai due snodi, in ogni foro se la montatura ha i fori; una montatura con scanalatura si incolla come dice il suo produttore, un lato dopo l’altro, e si riempie con cordoncino di carta.',
+  frameEase:
+    'Di solito il bordo è fino al 10% più lungo della montatura: distribuire l’abbondanza in modo uniforme cucendo (a memoria, non verificato).',
   lining: 'La fodera',
   liningText:
-    'Il cartamodello della fodera in questo libretto è a grandezza naturale. Misurare il pannello finito prima di tagliare e tracciare la linea di cucitura più larga o più stretta secondo la differenza. Cucire la fodera, inserirla con il suo dritto visibile all’interno e cucire il suo orlo al bordo lungo la montatura, sotto i fori o all’interno del margine della scanalatura.',
+    'Il cartamodello della fodera in questo libretto è a grandezza naturale. Misurare il pannello finito prima di tagliare e tracciare la linea di cucitura più larga o più stretta secondo la differenza.',
   noTemplate:
-    'Il cartamodello della fodera non serve per un pannello di questa misura: posare il pannello finito sulla stoffa, disegnarne il contorno e aggiungere 5 mm per la cucitura.',
+    'Per un pannello di questa misura non c’è un cartamodello della fodera: posare il pannello finito sulla stoffa, disegnarne il contorno e aggiungere 5 mm per la cucitura.',
   washing: 'Lavaggio e cura',
   washingText:
     'Pulire il borsellino con un panno umido invece di lavarlo: le perline dipinte o rivestite possono perdere il colore con il lavaggio e la pulitura a secco, e una montatura di metallo può arrugginire.',

@@ -1,22 +1,23 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
 import { turn } from './chart.js';
 
 const { short } = numbersIn('it');
 
 export const rounds: PageWords['rounds'] = {
-  begin: (wedges) =>
-    `Per cominciare: fare un anello magico, oppure 3 o 4 catenelle chiuse ad anello, e lavorarvi le ${wedges} maglie del giro 1, con una perlina in ognuna che porta una lettera. L’anello magico si stringe tirando il filo; al centro resta un piccolo foro. Lasciare un capo di filo di 15–20 cm da nascondere alla fine.`,
+  begin: (f) =>
+    `Per cominciare: fare un anello magico, oppure 3 o 4 catenelle chiuse ad anello, e lavorarvi le ${f.wedges} maglie del giro 1, ognuna con la sua perlina. L’anello magico si stringe tirando il filo; al centro resta un piccolo foro. Lasciare un capo di filo di ${f.tailCm} cm da nascondere alla fine.`,
   stitch: (f) =>
     [
       // H: maglia bassa; «punto basso» is said too.
-      'Il punto: maglia bassa (m.b., detta anche punto basso), con una perlina in ogni maglia.',
-      f.beadsFace === 'away'
-        ? 'Inserire l’uncinetto ed estrarre un’asola. Far scorrere una perlina vicino al lavoro, gettare il filo ed estrarlo attraverso le due asole: la perlina si dispone dietro, sulla faccia che chi lavora non vede.'
-        : 'Portare la perlina dalla parte di chi lavora, con l’uncinetto sopra il filo: la perlina si dispone davanti, sulla faccia che chi lavora vede.',
+      f.way === 'slip'
+        ? 'Il punto: maglia bassissima, con una perlina in ogni maglia.'
+        : 'Il punto: maglia bassa (m.b., detta anche punto basso), con una perlina in ogni maglia.',
+      ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Lavorare prendendo entrambi i fili della maglia sottostante; così di solito ogni maglia resta arretrata di circa mezza maglia rispetto a quella sottostante (inclinazione: ${short(0.5, 2)} di maglia).`
-        : `Questo modello si basa su un’inclinazione di ${short(f.lean, 3)} di maglia: di quanto ogni maglia resta arretrata rispetto a quella sottostante.`,
+        ? `Così di solito ogni maglia resta arretrata di circa mezza maglia rispetto a quella sottostante (inclinazione: ${short(0.5, 2)} di maglia).`
+        : `Questo modello si basa su un’inclinazione di ${short(f.lean, 3)} di maglia: ogni maglia resta arretrata di questa misura rispetto a quella sottostante, contro il senso di lavorazione.`,
       f.measured
         ? 'È quella misurata sul campione: lavorare con lo stesso uncinetto, lo stesso filo e le stesse perline.'
         : 'Ogni mano è diversa: misurare l’inclinazione su un campione prima di cominciare.',
@@ -36,10 +37,15 @@ export const rounds: PageWords['rounds'] = {
   increases: (example) =>
     `Aumenti: due lettere tra parentesi quadre, ${example}, sono due maglie lavorate in una stessa maglia del giro sottostante, nell’ordine in cui sono scritte. Dal secondo giro in poi c’è una di queste coppie in ogni spicchio di ogni giro.`,
   reading:
-    'Lettura: 3A sono tre maglie con la perlina A. Ciò che sta tra parentesi tonde seguite da x 3 si lavora 3 volte. Davanti sono indicate le maglie e le perline del giro, e il totale delle perline lavorate fino alla sua fine: contare quando un giro è finito.',
-  bare: '2 senza sono due maglie senza perlina.',
-  spiral:
-    'I giri proseguono a spirale e non si chiudono. Dopo l’ultima maglia dell’ultimo giro lavorare due o tre maglie bassissime per addolcire lo scalino; non portano perline e non si contano. Tagliare il filo lasciando 20 cm e farlo passare nell’ultima asola.',
+    'Lettura: 3A sono tre maglie con la perlina A. Ciò che sta tra parentesi tonde seguite da x 3 si lavora 3 volte. Accanto a ogni giro sono indicate le sue maglie e le sue perline, e il totale delle perline lavorate fino alla sua fine: contare quando un giro è finito.',
+  bare: '«2 senza» sono due maglie senza perlina.',
+  spiral: 'I giri proseguono a spirale e non si chiudono.',
   joined:
-    'Chiudere ogni giro con una maglia bassissima nella sua prima maglia e fare una catenella per salire. La prima maglia del giro successivo si lavora in quella stessa prima maglia. Le maglie bassissime e le catenelle per salire non portano perline e non si contano. Alla fine tagliare il filo lasciando 20 cm e farlo passare nell’ultima asola.',
+    'Chiudere ogni giro con una maglia bassissima nella sua prima maglia e fare una catenella per salire. La prima maglia del giro successivo si lavora in quella stessa prima maglia. Le maglie bassissime e le catenelle per salire non portano perline e non si contano.',
+  end: {
+    spiral: (f) =>
+      `Dopo l’ultima maglia dell’ultimo giro lavorare due o tre maglie bassissime per addolcire lo scalino; non portano perline e non si contano. Tagliare il filo lasciando ${f.tailCm} cm e farlo passare nell’ultima asola.`,
+    joined: (f) =>
+      `Alla fine tagliare il filo lasciando ${f.tailCm} cm e farlo passare nell’ultima asola.`,
+  },
 };

@@ -39,7 +39,7 @@ export const shopping: PageWords['shopping'] = {
   lengths: (f) =>
     `Infilate, le perline occupano ${fixed(f.strungMm / 1000, 2)} m di questo filo, in ${f.lengths === 1 ? 'un tratto' : many(f.lengths, { other: 'tratti' })}.`,
   thickness: (f) =>
-    `Dal foro di ${f.size}, di solito ${short(f.holeMm, 2)} mm, passa un filo fino a ${short(f.singleMostMm, 2)} mm di spessore; piegato in due nella cruna di un ago, fino a ${short(f.doubledMostMm, 2)} mm (circa ${short(f.doubledMostTex, 0)} tex).`,
+    `Dal foro di ${f.size}, di solito ${short(f.holeMm, 2)} mm, passa un filo fino a ${short(f.singleMostMm, 2)} mm di spessore; piegato in due nella cruna di un ago, fino a ${short(f.doubledMostMm, 2)} mm (circa ${short(f.doubledMostTex, 0)} tex: 1 g misura circa ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `Il filo scelto è spesso ${short(f.diameterMm, 2)} mm, il foro di ${f.size} di solito ${short(f.holeMm, 2)} mm:`;
     if (!f.single)
@@ -62,8 +62,8 @@ export const shopping: PageWords['shopping'] = {
       : `Ago da perline, spesso ${range(f.range, 2)} mm: deve passare in ogni perlina`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Ago da cucito, per cucitura, montatura e fodera'
-      : 'Ago da cucito, per i capi di filo e la fodera',
+      ? 'Ago da cucito e spilli, per cucitura, montatura e fodera'
+      : 'Ago da cucito e spilli, per i capi di filo e la fodera',
   frame: (f) => {
     const one = f.pieces === 1;
     const start = one
@@ -78,7 +78,24 @@ export const shopping: PageWords['shopping'] = {
     return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}`;
   },
   lining: (f) =>
-    `Stoffa per fodera, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'pezzo', other: 'pezzi' })} da ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, compreso un margine di cucitura di ${short(f.allowanceMm, 1)} mm`,
+    `Stoffa per fodera, ${f.widthCm} x ${f.heightCm} cm (da una stoffa larga ${f.clothWidthCm} cm, 2 cm più del taglio): ${many(f.pieces, { one: 'pezzo', other: 'pezzi' })} da ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, compreso un margine di cucitura di ${short(f.allowanceMm, 1)} mm`,
+  crochetInstead: (f) =>
+    `Oppure lavorare la fodera all’uncinetto: i due pannelli ancora una volta senza perline, circa ${metres(f.mm)} di filo. Cucirli insieme come i pannelli, inserirli e cucire il loro bordo al bordo del portamonete lungo la montatura.`,
+  crochetedLining: (f) =>
+    `Per la fodera all’uncinetto, ${many(f.pieces, { one: 'pannello', other: 'pannelli' })} senza perline: ${metres(f.mm)} di filo`,
+  frameThread: (f) => `Filo di nylon trasparente per cucire la montatura: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'gomitolo o rocchetto', other: 'gomitoli o rocchetti' })} da ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, ${fixed(f.cost, 2)} in tutto`}`,
+  ownHook: (f) => `Uncinetto da ${short(f.mm, 2)} mm: con questo si lavora il modello`,
+  marker: 'Un pezzo di filo di un altro colore per segnare l’inizio del giro: sale a ogni giro',
+  mat: 'Tappetino per perline e foglietti adesivi per segnare la riga a cui si è arrivati',
+  pencil: 'Matita morbida o gesso da sarto per la fodera',
+  seal: 'Accendino (solo per capi sintetici) o liquido antisfilacciamento',
+  glue: 'Colla per tessuti trasparente per nodi e capi',
+  liningThread: 'Filo da cucito del colore della fodera',
+  scissors: 'Forbicine affilate per filo e stoffa',
+  samples:
+    'I codici non sono numeri di negozio, ma nostri colori campione: comprare secondo il colore e la finitura.',
   braid: (f) =>
     `Passamaneria per coprire all’interno la cucitura della montatura, se si vuole: ${cm(f.mm)}`,
   care: [

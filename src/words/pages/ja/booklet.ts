@@ -5,15 +5,15 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { count, fixed } = numbersIn('ja');
+const { count, fixed, sizeInches, sizeMm } = numbersIn('ja');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: '丸いビーズ編みパネルの編み図',
   kind: '丸いビーズ編みの編み図',
-  size: (f) =>
-    `でき上がりの直径 約${fixed(f.acrossMm, 0)} mm（${fixed(f.acrossMm / 25.4, 1)}インチ）`,
+  size: (f) => `でき上がりの直径 約${sizeMm(f.across, 0)} mm（${sizeInches(f.across)}インチ）`,
   sizeFrom: {
     swatch: '作者の試し編みによる',
     model: '推定値（試し編みをするまで）',
@@ -63,7 +63,7 @@ export const booklet: PageWords['booklet'] = {
     twoPanels: 'がま口にはパネルが2枚いります。この編み図には2枚ともあります。',
     thread: '糸',
     estimate:
-      '1目に使う糸の長さは、手によって違います。糸の1 mに印を付けて編み、目数を数え、買う前にこの数字を直します。',
+      '1目に使う糸の長さは、編む人の手加減によって違います。糸の1 mに印を付けて編み、目数を数え、買う前にこの数字を直します。',
     ownFigure: '1目に使う糸の長さは、作者自身の数字です。',
     tools: '用具、口金、内布',
   },
@@ -98,6 +98,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'この表の最初のビーズを最初に糸に通し、最後に編みます。',
     nothing: 'ビーズがまだ決まっていないので、通すものはありません。',
   },
+
+  work,
 
   making,
   enlarged,

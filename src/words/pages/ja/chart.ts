@@ -2,7 +2,7 @@ import type { FaceWord, HandWord } from '../english/chart.js';
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { count, fixed } = numbersIn('ja');
+const { count, sizeMm } = numbersIn('ja');
 
 const clockwise = (direction: 1 | -1): string => (direction === 1 ? '時計回り' : '反時計回り');
 const hand = (which: HandWord): string => (which === 'right' ? '右手編み' : '左手編み');
@@ -11,6 +11,13 @@ const face = (beadsFace: FaceWord): string =>
   beadsFace === 'away' ? 'ビーズは編む人の向こう側' : 'ビーズは編む人の手前側';
 const place = { first: '最初', middle: '中央', last: '最後' };
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  `${count(f.wedges)}区画`,
+  `${count(f.rounds)}段`,
+  `${count(f.stitches)}目`,
+];
+
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}：${f.panel}`),
@@ -18,13 +25,7 @@ export const chart: PageWords['chart'] = {
   wedgesTitle: (f) =>
     f.panel === undefined ? `${f.title}：区画ごとの図` : `${f.title}：${f.panel}、区画ごとの図`,
   shapeLine: (f) =>
-    [
-      `${count(f.wedges)}区画`,
-      `${count(f.rounds)}段`,
-      `${count(f.stitches)}目`,
-      `ビーズ${count(f.beads)}個`,
-      `直径${fixed(f.acrossMm, 1)} mm`,
-    ].join('  ·  '),
+    [...shapeCounts(f), `ビーズ${count(f.beads)}個`, `直径${sizeMm(f.across, 1)} mm`].join('  ·  '),
   workLine: (f) =>
     [
       `${hand(f.hand)}、${face(f.beadsFace)}`,
@@ -47,10 +48,13 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: '増し目：同じ目に2目編み入れます。',
-    number: '段の番号。その段の最初の目にあります。',
+    number: '段の番号。その段の最初の目の手前にあります。',
+    tick: '縁の目盛り：最終段の最初の目から数えて10目ごと。',
     five: '5段ごと：番号は濃い字、その外側は太い線。',
     startLine: '始めの線：どの段もここから始まります。',
+    join: '糸つぎ：この目から次の糸で編みます。',
   },
+  larger: '大きな文字は、区画ごとの wedges.svg と、PDFの拡大した紙にあります。',
   bare: 'ビーズなしの目',
   undecided: '未定の目',
   wedge: (f) => `区画${f.wedge}`,

@@ -15,6 +15,6 @@ export const edition: PageWords['booklet']['edition'] = {
 /** What stands for pictures where the booklet is read aloud. */
 export const alt: PageWords['booklet']['alt'] = {
   panel: (f) => `編み上がったパネルの絵、ビーズの面：${f.panel}`,
-  chart: 'パネルの図。段ごとの表が同じ内容を文字で示し、文字の意味は材料の表にあります。',
-  lining: '裏地の実物大型紙、印付き。',
+  chart: 'パネルの編み図。段ごとの表が同じ内容を文字で示し、文字の意味は材料の表にあります。',
+  lining: '内布の実物大型紙、印付き。',
 };

@@ -1,7 +1,10 @@
 import type { PageWords } from '../index.js';
+import { beadLooks } from './bead-looks.js';
+import { blank } from './blank.js';
 import { booklet } from './booklet.js';
 import { chart } from './chart.js';
 import { frame } from './frame.js';
+import { hands } from './hands.js';
 import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { rounds } from './rounds.js';
@@ -16,9 +19,12 @@ import { stringing } from './stringing.js';
  * いせ込み (ease along the frame), ゆとり (ease of the lining), 7段 (sign of round 7).
  */
 export const ja: PageWords = {
+  beadLooks,
+  blank,
   booklet,
   chart,
   frame,
+  hands,
   lining,
   lists,
   rounds,

@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('ja');
+const { fixed, short, sizeMm } = numbersIn('ja');
 
 const tenth = (mm: number) => fixed(mm, 1);
 const percent = (share: number) => `${short(100 * share, 1)}%`;
@@ -10,9 +10,11 @@ const percent = (share: number) => `${short(100 * share, 1)}%`;
 export const lining: PageWords['lining'] = {
   title: (f) => (f.panel === undefined ? `内布：${f.title}` : `内布：${f.title}、${f.panel}`),
   size: (f) =>
-    `いちばん広い所：裁ち線${tenth(f.cutMm)} mm、縫い線${tenth(f.seamMm)} mm（縫い代は周囲${short(f.allowanceMm, 1)} mm、${f.easeMm === 0 ? 'ゆとりなし' : `ゆとり${short(f.easeMm, 1)} mm`}）。`,
-  estimated: (f) =>
-    `推定値：${tenth(f.modelMm)} mmは計算で出したパネルの大きさで、定規で測った値ではありません。編み上がったパネルのいちばん広い所を、ビーズの端から端まで測り、違う分だけ大きく、または小さく裁ちます。`,
+    `いちばん広い所：裁ち線${tenth(f.cutMm)} mm、縫い線${tenth(f.seamMm)} mm（縫い代は周囲${short(f.allowanceMm, 1)} mm、${f.easeMm === 0 ? 'ゆとりなし' : `パネルより${short(f.easeMm, 1)} mm狭く`}）。`,
+  measured: (f) =>
+    `測った寸法${tenth(f.measuredMm)} mmのパネルに合わせています（計算では${sizeMm(f.model, 1)} mm）。`,
+  estimate: (f) =>
+    `推定値：${sizeMm(f.model, 1)} mmは計算で出したパネルの大きさで、定規で測った値ではありません。編み上がったパネルのいちばん広い所を、ビーズの端から端まで測り、違う分だけ大きく、または小さく裁ちます。`,
   cutTwo:
     '2枚裁ちます（パネル1枚に1枚ずつ）。布の裏に、この面を上にして置き、矢印を布目に合わせます。実線：裁つ。破線：縫う。',
   cutOne:
@@ -21,6 +23,11 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `中表に合わせ、片方の蝶番の印から底を回ってもう片方の印まで縫います。短い線の印の間は、返し口として${short(f.gapMm, 1)} mm縫い残します。`
       : '中表に合わせ、片方の蝶番の印から底を回ってもう片方の印まで縫います。',
+  put: '表に返さず、そのまま、布の裏をパネル側にして中に入れます。こうすると、内側に布の表が見えます。',
+  fold: (f) =>
+    `蝶番の印より上のあいた縁を、破線に沿って裏側へ${short(f.allowanceMm, 1)} mm折り、折り山を口金に沿ってパネルの縁に縫い付けます。位置は、口金の穴の下、または溝の縁の内側です。`,
+  close:
+    '返し口をあけた場合は、先に内布とパネルを中表にして口金に沿って縫い合わせます。返し口から表に返し、返し口の縁を内側に折り、細かい針目で手でとじます。',
   hinges: (f) =>
     ({
       asked: `蝶番の印（点）：ご指定どおり、縁の${percent(f.share)}が口金に入ります。`,

@@ -18,7 +18,7 @@ export const sewing: PageWords['sewing'] = {
   opening:
     '上は口金のためにあけておきます。ふつうは縁の半分より少し短く、その中央が12時の位置です（一般的な方法、出典なし）。口金の片方の蝶番から下へ、6時の位置を通って、もう片方の蝶番まで縫い上げます。どちらの蝶番も、5〜10 mm下で縫い止めます。',
   openingOfFrame: (f) => {
-    const open = `上は口金のためにあけておきます。口金に入るのは、最終段の次の目です。「${f.front}」：${runsText(f.frontInFrame)}。「${f.back}」：${runsText(f.backInFrame)}。`;
+    const open = `上は口金のためにあけておきます。口金に入るのは、最終段のこれらの目です。「${f.front}」：${runsText(f.frontInFrame)}。「${f.back}」：${runsText(f.backInFrame)}。`;
     if (!f.first || !f.last) return open;
     const pair = (one: Pair) =>
       `「${f.front}」の${one.front}目めと「${f.back}」の${one.back}目めの組`;

@@ -23,7 +23,7 @@ export const shopping: PageWords['shopping'] = {
   lengths: (f) =>
     `ビーズは、通すとそのうち${fixed(f.strungMm / 1000, 2)} mを占めます（糸${count(f.lengths)}本）。`,
   thickness: (f) =>
-    `${f.size}のビーズの穴（ふつう${short(f.holeMm, 2)} mm）に通る糸は太さ${short(f.singleMostMm, 2)} mmまで、針穴で折り返して二重で通すなら${short(f.doubledMostMm, 2)} mmまで（約${short(f.doubledMostTex, 0)} tex）です。`,
+    `${f.size}のビーズの穴（ふつう${short(f.holeMm, 2)} mm）に通る糸は太さ${short(f.singleMostMm, 2)} mmまで、針穴で折り返して二重で通すなら${short(f.doubledMostMm, 2)} mmまで（約${short(f.doubledMostTex, 0)} tex、1 gで約${short(1000 / f.doubledMostTex, 0)} m）です。`,
   thicknessGiven: (f) => {
     const start = `お手持ちの糸の太さは${short(f.diameterMm, 2)} mm、${f.size}のビーズの穴はふつう${short(f.holeMm, 2)} mmです：`;
     if (!f.single) return `${start}糸が太すぎます！もっと細い糸か、もっと大きいビーズにします。`;
@@ -43,7 +43,9 @@ export const shopping: PageWords['shopping'] = {
       ? 'ビーズ針：お手持ちのビーズに通るもの'
       : `ビーズ針 太さ${range(f.range, 2)} mm：すべてのビーズに通ること`,
   sewingNeedle: (f) =>
-    f.panels === 2 ? '縫い針（縫い合わせ、口金、内布用）' : '縫い針（糸端の始末と内布用）',
+    f.panels === 2
+      ? '縫い針とまち針（縫い合わせ、口金、内布用）'
+      : '縫い針とまち針（糸端の始末と内布用）',
   frame: (f) => {
     const kind = f.kind === undefined ? '' : `、${frame.kinds[f.kind]}`;
     const fixing = { sewn: '、縫い付けるもの', glued: '、接着するもの' };
@@ -54,7 +56,22 @@ export const shopping: PageWords['shopping'] = {
     return `がま口の口金${count(f.pieces)}個${kind}${f.fixing ? fixing[f.fixing] : ''}、${wide}`;
   },
   lining: (f) =>
-    `内布 ${f.widthCm} x ${f.heightCm} cm：${f.pieceWidthCm} x ${f.pieceHeightCm} cmを${count(f.pieces)}枚（縫い代${short(f.allowanceMm, 1)} mmを含む）`,
+    `内布 ${f.widthCm} x ${f.heightCm} cm（幅${f.clothWidthCm} cmの布から、裁ち寸法より2 cm多く）：${f.pieceWidthCm} x ${f.pieceHeightCm} cmを${count(f.pieces)}枚（縫い代${short(f.allowanceMm, 1)} mmを含む）`,
+  crochetInstead: (f) =>
+    `内布の代わりに、かぎ針で編むこともできます。同じパネル2枚を、ビーズを入れずにもう一度編みます（糸は約${metres(f.mm)}）。パネルと同じように縫い合わせて中に入れ、縁を口金に沿ってがま口の縁に縫い付けます。`,
+  crochetedLining: (f) => `編む内布用、ビーズなしのパネル${count(f.pieces)}枚：糸${metres(f.mm)}`,
+  frameThread: (f) => `口金を縫い付ける透明ナイロン糸：${metres(f.mm)}`,
+  spools: (f) =>
+    `1玉（1巻）${short(f.metres, 1)} mを${count(f.spools)}個${f.cost === undefined ? '' : `、合計${fixed(f.cost, 2)}`}`,
+  ownHook: (f) => `かぎ針 ${short(f.mm, 2)} mm：この編み図の針`,
+  marker: '段の始めの印にする別の色の糸：1段ごとに上へ移します',
+  mat: 'ビーズマットと、今の行に印を付けるふせん',
+  pencil: '内布用のやわらかい鉛筆またはチャコ',
+  seal: 'ライター（合成繊維の糸端だけ）またはほつれ止め液',
+  glue: '結び目と糸端用の透明な布用接着剤',
+  liningThread: '内布の色の縫い糸',
+  scissors: '糸と布を切る小さなよく切れるはさみ',
+  samples: 'コードは店の番号ではなく、当方の見本色です。色と仕上げを見て選んでください。',
   braid: (f) => `口金の内側の縫い目を隠すブレード（好みで）：${cm(f.mm)}`,
   care: [
     'ビーズは小さな部品で、3歳未満の子どもがのどに詰まらせるおそれがあります。ビーズ、針、でき上がったがま口は、小さな子どもの手の届かない所に置きます。がま口はおもちゃではありません。',

@@ -5,18 +5,19 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('pl');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('pl');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Wzór okrągłego panelu szydełkowanego z koralikami',
   kind: 'Okrągły wzór szydełkowy z koralikami',
   size: (f) =>
-    `Po skończeniu około ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} cala) szerokości`,
+    `Po skończeniu około ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} cala) szerokości`,
   sizeFrom: {
     swatch: 'według próbki autora wzoru',
-    model: 'szacunek, dopóki nie zrobi się próbki',
+    model: 'wymiar szacunkowy, dopóki nie zrobi się próbki',
   },
   amounts: (f) =>
     [
@@ -66,7 +67,7 @@ export const booklet: PageWords['booklet'] = {
     unknownGrams: '–',
     onePanel:
       'Schemat to jeden panel. Portmonetka ma dwa: liczby z zapasem są na przód i taki sam tył.',
-    twoPanels: 'Portmonetka ma dwa panele, i ten wzór zawiera oba.',
+    twoPanels: 'Portmonetka ma dwa panele i ten wzór zawiera oba.',
     thread: 'Nić',
     estimate:
       'Ile nici idzie na oczko, zależy od ręki: odmierzyć i zaznaczyć metr, przerobić go, policzyć oczka i poprawić tę liczbę przed zakupem.',
@@ -107,6 +108,8 @@ export const booklet: PageWords['booklet'] = {
       'Pierwszy koralik tej listy idzie na nić jako pierwszy, a przerabia się go jako ostatni.',
     nothing: 'Żaden koralik nie jest jeszcze ustalony, więc nie ma czego nawlekać.',
   },
+
+  work,
 
   making,
   enlarged,

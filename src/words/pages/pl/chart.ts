@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('pl');
+const { many, short, sizeMm } = numbersIn('pl');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'zgodnie z ruchem wskazówek zegara' : 'przeciwnie do ruchu wskazówek zegara';
 const face = (beadsFace: 'away' | 'toward'): string =>
@@ -10,6 +10,19 @@ const face = (beadsFace: 'away' | 'toward'): string =>
     : 'koraliki po stronie zwróconej do osoby szydełkującej';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'prawa ręka' : 'lewa ręka');
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: klin.
+  many(f.wedges, { one: 'klin', few: 'kliny', many: 'klinów', other: 'klina' }),
+  many(f.rounds, {
+    one: 'okrążenie',
+    few: 'okrążenia',
+    many: 'okrążeń',
+    other: 'okrążenia',
+  }),
+  many(f.stitches, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' }),
+];
+
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
@@ -17,17 +30,9 @@ export const chart: PageWords['chart'] = {
     f.panel === undefined ? `${f.title}: klin po klinie` : `${f.title}: ${f.panel}, klin po klinie`,
   shapeLine: (f) =>
     [
-      // M: klin.
-      many(f.wedges, { one: 'klin', few: 'kliny', many: 'klinów', other: 'klina' }),
-      many(f.rounds, {
-        one: 'okrążenie',
-        few: 'okrążenia',
-        many: 'okrążeń',
-        other: 'okrążenia',
-      }),
-      many(f.stitches, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'koralik', few: 'koraliki', many: 'koralików', other: 'koralika' }),
-      `szerokość ${fixed(f.acrossMm, 1)} mm`,
+      `szerokość ${sizeMm(f.across, 1)} mm`,
     ].join('  ·  '),
   workLine: (f) =>
     [
@@ -56,10 +61,13 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Dodawanie: dwa oczka wbite w to samo oczko.',
-    number: 'Numer okrążenia, w jego pierwszym oczku.',
+    number: 'Numer okrążenia, przed jego pierwszym oczkiem.',
+    tick: 'Kreski na brzegu: co 10. oczko ostatniego okrążenia, licząc od pierwszego.',
     five: 'Co 5. okrążenie: ciemny numer, na zewnątrz gruba linia.',
     startLine: 'Linia początku: tu zaczyna się każde okrążenie.',
+    join: 'Łączenie: od tego oczka zaczyna się nowy odcinek nici.',
   },
+  larger: 'Większe litery: klin po klinie w wedges.svg i na powiększonych arkuszach wzoru w PDF.',
   bare: 'Oczko puste, bez koralika',
   undecided: 'Jeszcze nieustalone',
   wedge: (f) => `Klin ${f.wedge}`,

@@ -31,6 +31,14 @@ export const frame: PageWords['frame'] = {
         ? 'Żadne oczko nie zostaje dla niego puste.'
         : `Oczka puste, czyli przerobione bez koralika: ${f.bare.map(({ round, runs }) => `okrążenie ${round} – ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `Na każdym panelu rozłożyć oczka leżące w biglu (${f.stitches}) równomiernie na całej jego długości, ${short(f.railMm, 1)} mm od zawiasu do zawiasu${f.holes ? `: około ${short(f.holes.perSpace, 1)} na każdy odstęp między otworami, jeśli odstęp ma ${short(f.holes.spacingMm, 1)} mm. Policzyć otwory we własnym biglu` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` Brzeg jest o ${short(Math.abs(f.longerPercent), 1)}% dłuższy niż bigiel: nadmiar rozłożyć równomiernie.`
+          : ` Brzeg jest o ${short(Math.abs(f.longerPercent), 1)}% krótszy niż bigiel: równomiernie go naciągnąć.`
+    }`,
   word: 'bigiel',
   mark: 'Brzeg między dwiema kropkami, czyli zawiasami, leży w biglu.',
 };

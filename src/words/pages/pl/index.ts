@@ -1,7 +1,10 @@
 import type { PageWords } from '../index.js';
+import { beadLooks } from './bead-looks.js';
+import { blank } from './blank.js';
 import { booklet } from './booklet.js';
 import { chart } from './chart.js';
 import { frame } from './frame.js';
+import { hands } from './hands.js';
 import { lining } from './lining.js';
 import { lists } from './lists.js';
 import { rounds } from './rounds.js';
@@ -18,9 +21,12 @@ import { stringing } from './stringing.js';
  * in), O7 (M: short for a round).
  */
 export const pl: PageWords = {
+  beadLooks,
+  blank,
   booklet,
   chart,
   frame,
+  hands,
   lining,
   lists,
   rounds,

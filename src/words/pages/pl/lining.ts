@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('pl');
+const { fixed, short, sizeMm } = numbersIn('pl');
 const tenth = (mm: number): string => fixed(mm, 1);
 const percent = (share: number): string => `${short(100 * share, 1)}%`;
 
@@ -13,8 +13,10 @@ export const lining: PageWords['lining'] = {
     f.easeMm === 0
       ? `W najszerszym miejscu: linia cięcia ${tenth(f.cutMm)} mm, linia szwu ${tenth(f.seamMm)} mm (zapas na szew ${short(f.allowanceMm, 1)} mm dookoła, bez zwężenia).`
       : `W najszerszym miejscu: linia cięcia ${tenth(f.cutMm)} mm, linia szwu ${tenth(f.seamMm)} mm (zapas na szew ${short(f.allowanceMm, 1)} mm dookoła; linia szwu o ${short(f.easeMm, 1)} mm węższa niż panel).`,
-  estimated: (f) =>
-    `SZACUNEK: ${tenth(f.modelMm)} mm to wielkość panelu obliczona z modelu, a nie zmierzona linijką. Zmierzyć gotowy panel w najszerszym miejscu, po zewnętrznych brzegach koralików, i wyciąć o tę różnicę szerzej lub węziej.`,
+  measured: (f) =>
+    `Dla panelu ${tenth(f.measuredMm)} mm, zgodnie z pomiarem (według modelu ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `WYMIAR SZACUNKOWY: ${sizeMm(f.model, 1)} mm to wielkość panelu obliczona z modelu, a nie zmierzona linijką. Zmierzyć gotowy panel w najszerszym miejscu, po zewnętrznych brzegach koralików, i wyciąć o tę różnicę szerzej lub węziej.`,
   cutTwo:
     'Wyciąć 2 sztuki (po jednej na każdy panel): szablon tą stroną do góry na lewej stronie tkaniny, strzałka wzdłuż nitki prostej. Linia ciągła: ciąć. Linia przerywana: szyć.',
   cutOne:
@@ -23,11 +25,16 @@ export const lining: PageWords['lining'] = {
     f.gapMm > 0
       ? `Złożyć prawą stroną do prawej i szyć od jednego znaku zawiasu dołem do drugiego; między dwiema kreskami zostawić otwarte ${short(f.gapMm, 1)} mm do wywinięcia.`
       : 'Złożyć prawą stroną do prawej i szyć od jednego znaku zawiasu dołem do drugiego.',
+  put: 'Nie wywijać: włożyć do portmonetki tak, jak jest, lewą stroną do paneli, żeby w środku było widać prawą stronę tkaniny.',
+  fold: (f) =>
+    `Otwarty brzeg powyżej znaków zawiasów założyć na lewą stronę wzdłuż linii przerywanej (${short(f.allowanceMm, 1)} mm) i przyszyć zagięcie do brzegu panelu wzdłuż bigla, pod otworami albo wewnątrz krawędzi rowka.`,
+  close:
+    'Przy otworze do wywinięcia podszewkę i panele najpierw zszywa się wzdłuż bigla prawą stroną do prawej; wywinąć portmonetkę przez otwór, jego brzegi założyć do środka i zaszyć go ręcznie drobnymi ściegami.',
   hinges: (f) =>
     ({
       asked: `Znaki zawiasów (kropki): w biglu leży ${percent(f.share)} brzegu, jak podano.`,
       frame: `Znaki zawiasów (kropki): w biglu leży ${Math.round(100 * f.share)}% brzegu, według bigla z tego wzoru.`,
-      usual: `Znaki zawiasów (kropki): szacunek, w biglu leży ${percent(f.share)} brzegu (powszechna praktyka, bez źródła): zaznaczyć, gdzie kończy się własny bigiel.`,
+      usual: `Znaki zawiasów (kropki): szacunkowo w biglu leży ${percent(f.share)} brzegu (powszechna praktyka, bez źródła): zaznaczyć, gdzie kończy się własny bigiel.`,
     })[f.from],
   spiral:
     'Uskok spirali na brzegu jest pominięty: obrys to zamknięty pierścień w połowie wysokości uskoku.',
@@ -47,7 +54,7 @@ export const lining: PageWords['lining'] = {
     pieces: (f) => `wyciąć ${f.pieces} szt.`,
     cut: (f) => `linia cięcia ${tenth(f.mm)} mm`,
     seam: (f) => `linia szwu ${tenth(f.mm)} mm`,
-    estimate: 'szacunek',
+    estimate: 'szacunkowo',
     grain: 'nitka prosta',
     top: 'środek u góry',
     hinge: 'zawias',

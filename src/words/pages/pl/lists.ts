@@ -15,7 +15,7 @@ export const lists: PageWords['lists'] = {
   beads,
   stitches,
   // M: O for okrążenie, where a pattern with more room has okr.
-  round: (round) => `O${round}`,
+  round: (round) => `Okr. ${round}`,
   aside: (thing, which) => `${thing}, ${which}`,
   bare: 'puste',
   open: 'otwarte',

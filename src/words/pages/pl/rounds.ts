@@ -1,5 +1,6 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
+import { hands } from './hands.js';
 
 const { many, short } = numbersIn('pl');
 const clockwise = (is: boolean): string =>
@@ -10,20 +11,20 @@ const toward = 'przed robótką, po stronie zwróconej do osoby szydełkującej'
 
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
-  begin: (wedges) =>
-    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko i przerobić w nie ${many(wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, z koralikiem w każdym, które ma literę. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić 15–20 cm końca nici do ukrycia w robótce.`,
+  begin: (f) =>
+    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko i przerobić w nie ${many(f.wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, każde z własnym koralikiem. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić ${f.tailCm} cm końca nici do ukrycia w robótce.`,
   stitch: (f) =>
     [
       // M: two names are in print for the same stitch.
-      'Oczko to tutaj półsłupek (psł.), w niektórych książkach zwany oczkiem ścisłym; nie mylić z oczkiem zamykającym. W każdym jest koralik.',
-      f.beadsFace === 'away'
-        ? `Wbić szydełko i wyciągnąć pętelkę. Przysunąć koralik tuż do robótki, zarzucić nić na szydełko i przeciągnąć ją przez obie pętelki na szydełku: koralik układa się ${away}.`
-        : `Przenieść koralik na swoją stronę, trzymając szydełko nad nicią: koralik układa się ${toward}.`,
+      f.way === 'slip'
+        ? 'Oczko to tutaj oczko zamykające, w terminach USA slip stitch. W każdym jest koralik.'
+        : 'Oczko to tutaj półsłupek (psł.), w terminach USA single crochet. W każdym jest koralik.',
+      ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Wbijać szydełko pod obie nitki oczka; każde oczko pozostaje wtedy zwykle mniej więcej pół oczka w tyle za oczkiem poniżej (przesunięcie ${short(0.5, 2)}).`
+        ? `Każde oczko pozostaje wtedy zwykle mniej więcej pół oczka w tyle za oczkiem poniżej (przesunięcie ${short(0.5, 2)}).`
         : `Ten wzór zakłada przesunięcie ${short(f.lean, 3)} oczka: o tyle każde oczko pozostaje w tyle za oczkiem poniżej.`,
       f.measured
-        ? 'Tyle zmierzono na własnej próbce: pracować tym samym szydełkiem, tą samą nicią i tymi samymi koralikami.'
+        ? 'Tyle zmierzono na próbce: pracować tym samym szydełkiem, tą samą nicią i tymi samymi koralikami.'
         : 'Każdy szydełkuje inaczej: przed rozpoczęciem zmierzyć przesunięcie na próbce.',
       'Nigdy nie odwracać robótki.',
     ].join(' '),
@@ -44,8 +45,13 @@ export const rounds: PageWords['rounds'] = {
   reading:
     'Czytanie: 3A to trzy oczka z koralikiem A. Część w nawiasie okrągłym, za którą stoi x 3, przerabia się 3 razy. Przy każdym okrążeniu podano liczbę jego oczek i koralików oraz sumę koralików przerobionych do jego końca: liczyć, gdy okrążenie jest gotowe.',
   bare: '2 puste to dwa oczka bez koralika.',
-  spiral:
-    'Okrążenia biegną spiralą i nie są zamykane. Po ostatnim oczku ostatniego okrążenia przerobić dwa lub trzy oczka zamykające, żeby wygładzić uskok; nie mają one koralików i się ich nie liczy. Uciąć nić, zostawiając 20 cm, i przeciągnąć ją przez ostatnią pętelkę.',
+  spiral: 'Okrążenia biegną spiralą i nie są zamykane.',
   joined:
-    'Każde okrążenie zamknąć oczkiem zamykającym wbitym w jego pierwsze oczko i zrobić jedno oczko łańcuszka, żeby przejść wyżej. Pierwsze oczko następnego okrążenia wbija się w to samo pierwsze oczko. Oczka zamykające i oczka łańcuszka do przejścia nie mają koralików i się ich nie liczy. Na końcu uciąć nić, zostawiając 20 cm, i przeciągnąć ją przez ostatnią pętelkę.',
+    'Każde okrążenie zamknąć oczkiem zamykającym wbitym w jego pierwsze oczko i zrobić jedno oczko łańcuszka, żeby przejść wyżej. Pierwsze oczko następnego okrążenia wbija się w to samo pierwsze oczko. Oczka zamykające i oczka łańcuszka do przejścia nie mają koralików i się ich nie liczy.',
+  end: {
+    spiral: (f) =>
+      `Po ostatnim oczku ostatniego okrążenia przerobić dwa lub trzy oczka zamykające, żeby wygładzić uskok; nie mają one koralików i się ich nie liczy. Uciąć nić, zostawiając ${f.tailCm} cm, i przeciągnąć ją przez ostatnią pętelkę.`,
+    joined: (f) =>
+      `Na końcu uciąć nić, zostawiając ${f.tailCm} cm, i przeciągnąć ją przez ostatnią pętelkę.`,
+  },
 };

@@ -39,7 +39,7 @@ export const shopping: PageWords['shopping'] = {
       ? `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m, w jednym odcinku.`
       : `Nawleczone koraliki zajmują z tego ${fixed(f.strungMm / 1000, 2)} m, w ${count(f.lengths)} odcinkach.`,
   thickness: (f) =>
-    `Przez otwór koralika ${f.size}, zwykle ${short(f.holeMm, 2)} mm, przechodzi nić o grubości do ${short(f.singleMostMm, 2)} mm; złożona przy uchu igły do ${short(f.doubledMostMm, 2)} mm (około ${short(f.doubledMostTex, 0)} tex).`,
+    `Przez otwór koralika ${f.size}, zwykle ${short(f.holeMm, 2)} mm, przechodzi nić o grubości do ${short(f.singleMostMm, 2)} mm; złożona przy uchu igły do ${short(f.doubledMostMm, 2)} mm (około ${short(f.doubledMostTex, 0)} tex: 1 g to około ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `Nić ma grubość ${short(f.diameterMm, 2)} mm, otwór koralika ${f.size} zwykle ${short(f.holeMm, 2)} mm:`;
     if (!f.single) return `${start} ZA GRUBA. Wziąć cieńszą nić lub większe koraliki.`;
@@ -60,8 +60,8 @@ export const shopping: PageWords['shopping'] = {
       : `Igła do koralików, grubość ${range(f.range, 2)} mm: musi przejść przez każdy koralik`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Igła do szycia: do szwu, bigla i podszewki'
-      : 'Igła do szycia: do końców nici i podszewki',
+      ? 'Igła do szycia i szpilki: do szwu, bigla i podszewki'
+      : 'Igła do szycia i szpilki: do końców nici i podszewki',
   frame: (f) => {
     const wide =
       f.range === undefined
@@ -75,7 +75,25 @@ export const shopping: PageWords['shopping'] = {
     ].join(', ');
   },
   lining: (f) =>
-    `Tkanina na podszewkę, ${f.widthCm} x ${f.heightCm} cm: ${many(f.pieces, { one: 'kawałek', few: 'kawałki', many: 'kawałków', other: 'kawałka' })} po ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, razem z zapasem na szew ${short(f.allowanceMm, 1)} mm`,
+    `Tkanina na podszewkę, ${f.widthCm} x ${f.heightCm} cm (z tkaniny szerokości ${f.clothWidthCm} cm, o 2 cm więcej niż wykrój): ${many(f.pieces, { one: 'kawałek', few: 'kawałki', many: 'kawałków', other: 'kawałka' })} po ${f.pieceWidthCm} x ${f.pieceHeightCm} cm, razem z zapasem na szew ${short(f.allowanceMm, 1)} mm`,
+  crochetInstead: (f) =>
+    `Podszewkę można też zrobić na szydełku: oba panele jeszcze raz bez koralików, około ${metres(f.mm)} nici. Zszyć je tak jak panele, włożyć do środka i przyszyć ich brzeg do brzegu portmonetki wzdłuż bigla.`,
+  crochetedLining: (f) =>
+    `Na podszewkę szydełkową, ${many(f.pieces, { one: 'panel', few: 'panele', many: 'paneli', other: 'panelu' })} bez koralików: ${metres(f.mm)} nici`,
+  frameThread: (f) => `Przezroczysta nić nylonowa do przyszycia bigla: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${many(f.spools, { one: 'motek lub szpulka', few: 'motki lub szpulki', many: 'motków lub szpulek', other: 'motka lub szpulki' })} po ${short(f.metres, 1)} m${f.cost === undefined ? '' : `, razem ${fixed(f.cost, 2)}`}`,
+  ownHook: (f) => `Szydełko ${short(f.mm, 2)} mm: tym robi się ten wzór`,
+  marker:
+    'Kawałek nici w innym kolorze do zaznaczania początku okrążenia: przekłada się go wyżej w każdym okrążeniu',
+  mat: 'Mata do koralików i karteczki samoprzylepne do zaznaczania linijki',
+  pencil: 'Miękki ołówek lub kreda krawiecka do podszewki',
+  seal: 'Zapalniczka (tylko do końców syntetycznych) lub płyn przeciw strzępieniu',
+  glue: 'Przezroczysty klej do tkanin na supełki i końce nici',
+  liningThread: 'Nić do szycia w kolorze podszewki',
+  scissors: 'Małe ostre nożyczki do nici i tkaniny',
+  samples:
+    'Kody nie są numerami ze sklepu, lecz naszymi własnymi kolorami próbnymi: kupować według koloru i wykończenia.',
   braid: (f) => `Tasiemka do zakrycia szwu przy biglu od środka, według uznania: ${cm(f.mm)}`,
   care: [
     'Każdy koralik to mała część, którą dziecko w wieku poniżej trzech lat może się udławić: koraliki, igły i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',

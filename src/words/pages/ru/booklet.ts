@@ -5,15 +5,16 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('ru');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('ru');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Описание круглой детали, связанной крючком с бисером',
-  kind: 'Круглое вязание крючком с бисером',
+  kind: 'Описание: круглая деталь крючком с бисером',
   size: (f) =>
-    `Ширина готовой детали около ${fixed(f.acrossMm, 0)} мм (${fixed(f.acrossMm / 25.4, 1)} дюйма)`,
+    `Ширина готовой детали около ${sizeMm(f.across, 0)} мм (${sizeInches(f.across)} дюйма)`,
   sizeFrom: {
     swatch: 'по образцу автора описания',
     model: 'оценка, пока не связан образец',
@@ -39,7 +40,7 @@ export const booklet: PageWords['booklet'] = {
     before: 'Перед началом',
     chart: 'Схема',
     rounds: 'Ряд за рядом',
-    stringing: 'Список нанизывания',
+    stringing: 'Нанизывание',
     making: 'Сборка',
     lining: 'Выкройка подкладки',
     cautions: 'Осторожно',
@@ -101,6 +102,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'Первую бисерину этого списка нанизывают первой, а провязывают последней.',
     nothing: 'Ни одна бисерина ещё не выбрана, так что нанизывать нечего.',
   },
+
+  work,
 
   making,
   enlarged,

@@ -1,13 +1,20 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, many, short } = numbersIn('ru');
+const { many, short, sizeMm } = numbersIn('ru');
 const clockwise = (direction: 1 | -1): string =>
   direction === 1 ? 'по часовой стрелке' : 'против часовой стрелки';
 // M: от себя / к себе, of the face the beads lie on.
 const face = (beadsFace: 'away' | 'toward'): string =>
-  beadsFace === 'away' ? 'бисер на стороне от себя' : 'бисер на стороне к себе';
+  beadsFace === 'away' ? 'бисер на дальней от вас стороне' : 'бисер на ближней к вам стороне';
 const hand = (one: 'right' | 'left'): string => (one === 'right' ? 'правая рука' : 'левая рука');
+
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  many(f.wedges, { one: 'клин', few: 'клина', many: 'клиньев', other: 'клина' }),
+  many(f.rounds, { one: 'ряд', few: 'ряда', many: 'рядов', other: 'ряда' }),
+  many(f.stitches, { one: 'петля', few: 'петли', many: 'петель', other: 'петли' }),
+];
 
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
@@ -16,11 +23,9 @@ export const chart: PageWords['chart'] = {
     f.panel === undefined ? `${f.title}: клин за клином` : `${f.title}: ${f.panel}, клин за клином`,
   shapeLine: (f) =>
     [
-      many(f.wedges, { one: 'клин', few: 'клина', many: 'клиньев', other: 'клина' }),
-      many(f.rounds, { one: 'ряд', few: 'ряда', many: 'рядов', other: 'ряда' }),
-      many(f.stitches, { one: 'петля', few: 'петли', many: 'петель', other: 'петли' }),
+      ...shapeCounts(f),
       many(f.beads, { one: 'бисерина', few: 'бисерины', many: 'бисерин', other: 'бисерины' }),
-      `ширина ${fixed(f.acrossMm, 1)} мм`,
+      `ширина ${sizeMm(f.across, 1)} мм`,
     ].join('  ·  '),
   workLine: (f) =>
     [
@@ -35,7 +40,7 @@ export const chart: PageWords['chart'] = {
       f.construction === 'spiral' ? 'по спирали' : 'замкнутые ряды',
     ].join('  ·  '),
   start: 'начало',
-  direction: 'вязать сюда',
+  direction: 'направление вязания',
   faceNote: (f) =>
     `Это сторона с бисером, наружная сторона кошелька. Здесь вязание идёт ${clockwise(f.direction)} (${hand(f.hand)}, ${face(f.beadsFace)}).`,
   workerNote: (f) =>
@@ -48,10 +53,13 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Прибавка: две петли из одной.',
-    number: 'Номер ряда, в его первой петле.',
+    number: 'Номер ряда, перед его первой петлёй.',
+    tick: 'Чёрточки на краю: каждая 10-я петля последнего ряда, считая от первой.',
     five: 'Каждый 5-й ряд: тёмный номер, снаружи толстая линия.',
     startLine: 'Линия начала: здесь начинается каждый ряд.',
+    join: 'Присоединение: с этой петли начинается новый отрезок нити.',
   },
+  larger: 'Буквы крупнее: по клиньям в wedges.svg и на увеличенных листах описания в PDF.',
   bare: 'Пустая петля, без бисерины',
   undecided: 'Ещё не решено',
   wedge: (f) => `Клин ${f.wedge}`,

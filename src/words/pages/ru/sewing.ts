@@ -49,7 +49,7 @@ export const sewing: PageWords['sewing'] = {
         : []),
       'Чаще давать отдых глазам и рукам. Там, где живёте или продаёте, прежде всего действуют местные правила.',
     ].join(' '),
-  columns: (f) => ['по часам', f.front, f.back],
+  columns: (f) => ['на циферблате', f.front, f.back],
   row: (f) => [
     `${f.frontHour} ч («${f.backName}»: ${f.backHour} ч)`,
     String(f.front),

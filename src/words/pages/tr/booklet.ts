@@ -5,15 +5,15 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { count, fixed } = numbersIn('tr');
+const { count, fixed, sizeInches, sizeMm } = numbersIn('tr');
 
 export const booklet: PageWords['booklet'] = {
   // M: boncuklu tığ işi.
   subject: 'Boncuklu tığ işi yuvarlak panel tarifi',
   kind: 'Boncuklu tığ işi yuvarlak panel tarifi',
-  size: (f) =>
-    `Bitince çapı yaklaşık ${fixed(f.acrossMm, 0)} mm (${fixed(f.acrossMm / 25.4, 1)} inç)`,
+  size: (f) => `Bitince çapı yaklaşık ${sizeMm(f.across, 0)} mm (${sizeInches(f.across)} inç)`,
   sizeFrom: {
     swatch: 'tarifi hazırlayanın deneme parçasına göre',
     model: 'siz deneme parçası örene kadar bir tahmin',
@@ -105,6 +105,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'Bu listenin ilk boncuğu ipliğe ilk dizilir ve son örülür.',
     nothing: 'Henüz hiçbir boncuk belirlenmedi, bu yüzden dizilecek bir şey yok.',
   },
+
+  work,
 
   making,
   enlarged,

@@ -2,7 +2,7 @@ import type { FaceWord, HandWord } from '../english/chart.js';
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { count, fixed, short } = numbersIn('tr');
+const { count, short, sizeMm } = numbersIn('tr');
 
 /** Which way the work runs, before a verb. */
 export const turn = (clockwise: boolean): string =>
@@ -14,19 +14,20 @@ const face = (beadsFace: FaceWord): string =>
     : 'boncuklar önde, size bakan yüzde';
 const increased = { first: 'ilk ilmeğinde', middle: 'ortadaki ilmeğinde', last: 'son ilmeğinde' };
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  // M: dilim, a wedge.
+  `${count(f.wedges)} dilim`,
+  `${count(f.rounds)} sıra`,
+  `${count(f.stitches)} ilmek`,
+];
+
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}: ${f.panel}`),
   wedgesTitle: (f) =>
     f.panel === undefined ? `${f.title}: dilim dilim` : `${f.title}: ${f.panel}, dilim dilim`,
   shapeLine: (f) =>
-    [
-      // M: dilim, a wedge.
-      `${count(f.wedges)} dilim`,
-      `${count(f.rounds)} sıra`,
-      `${count(f.stitches)} ilmek`,
-      `${count(f.beads)} boncuk`,
-      `çap ${fixed(f.acrossMm, 1)} mm`,
-    ].join('  ·  '),
+    [...shapeCounts(f), `${count(f.beads)} boncuk`, `çap ${sizeMm(f.across, 1)} mm`].join('  ·  '),
   // One line of the chart: the notes below it say which face that is.
   workLine: (f) =>
     [
@@ -50,10 +51,14 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: 'Artırma: aynı ilmeğe iki ilmek.',
-    number: 'Sıra numarası, sıranın ilk ilmeğinde.',
+    number: 'Sıra numarası, sıranın ilk ilmeğinden önce.',
+    tick: 'Kenardaki çentikler: son sıranın ilk ilmeğinden sayılarak her 10. ilmek.',
     five: 'Her 5 sırada bir: koyu numara, sıranın dışında kalın çizgi.',
     startLine: 'Başlangıç çizgisi: her sıranın başladığı yer.',
+    join: 'Ekleme: bu ilmekle yeni bir iplik dizisi başlar.',
   },
+  larger:
+    'Daha büyük harfler: dilim dilim wedges.svg dosyasında ve PDF tarifin büyütülmüş yapraklarında.',
   bare: 'Boş ilmek, boncuksuz',
   undecided: 'Henüz belirlenmedi',
   wedge: (f) => `Dilim ${f.wedge}`,

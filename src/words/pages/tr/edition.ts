@@ -3,11 +3,11 @@ import type { PageWords } from '../index.js';
 /** How one booklet of a pattern differs from another. */
 export const edition: PageWords['booklet']['edition'] = {
   grey: 'siyah beyaz yazıcı için',
-  large: 'büyük harfli baskı',
+  large: 'büyük puntolu baskı',
   left: 'sol el için',
   right: 'sağ el için',
   mirrored:
-    'Bu baskı, desenin hazırlandığı el için değil, öbür el içindir: sıralar, listeler ve sayılar aynıdır, resim ise ayna görüntüsü olarak çıkar. Resimdeki harfler ve rakamlar ters olur; onlar için bu elle örülmek üzere hazırlanmış bir desen gerekir.',
+    'Bu baskı, tarifin hazırlandığı el için değil, öbür el içindir: sıralar, listeler ve sayılar aynıdır, resim ise ayna görüntüsü olarak çıkar. Resimdeki harfler ve rakamlar ters olur; onlar için bu elle örülmek üzere hazırlanmış bir tarif gerekir.',
   fills:
     'Renk kullanılmayan baskıda her boncuğun kendi gri tonu vardır; boncuk çeşidi çoksa harfin yanında bir işaret de bulunur: iki çizgi, dört nokta ya da hiçbiri. Rengi adları söyler.',
 };

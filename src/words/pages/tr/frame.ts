@@ -28,6 +28,14 @@ export const frame: PageWords['frame'] = {
         ? 'Burs için boş bırakılan ilmek yoktur.'
         : `Boş bırakılan, boncuksuz örülen ilmekler: ${f.bare.map(({ round, runs }) => `${round}. sırada ${runsText(runs)}`).join('; ')}.`,
     ].join(' '),
+  spread: (f) =>
+    `Her panelde bursun içindeki ilmekleri (${f.stitches}) burs boyunca, menteşeden menteşeye ${short(f.railMm, 1)} mm’ye eşit dağıtın${f.holes ? `: delikler ${short(f.holes.spacingMm, 1)} mm arayla ise iki delik arasına yaklaşık ${short(f.holes.perSpace, 1)} ilmek düşer. Kendi bursunuzun deliklerini sayın` : ''}.${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? ` Kenar burstan %${short(Math.abs(f.longerPercent), 1)} daha uzundur: bolluğu eşit yedirin.`
+          : ` Kenar burstan %${short(Math.abs(f.longerPercent), 1)} daha kısadır: eşit esnetin.`
+    }`,
   word: 'burs',
   mark: 'Kenarın, menteşe olan iki nokta arasındaki bölümü bursun içinde kalır.',
 };

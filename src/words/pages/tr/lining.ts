@@ -1,7 +1,7 @@
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { fixed, short } = numbersIn('tr');
+const { fixed, short, sizeMm } = numbersIn('tr');
 /** 95 as 95,0: sizes to cut by are said to a tenth. */
 const tenth = (mm: number) => fixed(mm, 1);
 const percent = (share: number) => `%${short(100 * share, 1)}`;
@@ -9,17 +9,24 @@ const percent = (share: number) => `%${short(100 * share, 1)}`;
 export const lining: PageWords['lining'] = {
   title: (f) => (f.panel === undefined ? `Astar: ${f.title}` : `Astar: ${f.title}, ${f.panel}`),
   size: (f) =>
-    `En geniş yerde: kesim çizgisi ${tenth(f.cutMm)} mm, dikiş çizgisi ${tenth(f.seamMm)} mm (çepeçevre dikiş payı ${short(f.allowanceMm, 1)} mm, ${f.easeMm === 0 ? 'bolluk payı yok' : `bolluk payı ${short(f.easeMm, 1)} mm`}).`,
-  estimated: (f) =>
-    `TAHMİN: ${tenth(f.modelMm)} mm, panelin cetvelle ölçülen değil, hesaplanan büyüklüğüdür. Bitmiş paneli en geniş yerinden, boncukların dış kenarından ölçün ve aradaki fark kadar büyük ya da küçük kesin.`,
+    `En geniş yerde: kesim çizgisi ${tenth(f.cutMm)} mm, dikiş çizgisi ${tenth(f.seamMm)} mm (çepeçevre dikiş payı ${short(f.allowanceMm, 1)} mm, ${f.easeMm === 0 ? 'bolluk payı yok' : `panelden ${short(f.easeMm, 1)} mm dar`}).`,
+  measured: (f) =>
+    `Ölçtüğünüz gibi ${tenth(f.measuredMm)} mm’lik bir panel için (hesaba göre ${sizeMm(f.model, 1)} mm).`,
+  estimate: (f) =>
+    `TAHMİN: ${sizeMm(f.model, 1)} mm, panelin cetvelle ölçülen değil, hesaplanan büyüklüğüdür. Bitmiş paneli en geniş yerinden, boncukların dış kenarından ölçün ve aradaki fark kadar büyük ya da küçük kesin.`,
   cutTwo:
-    '2 adet kesin (her panel için bir tane): bu yüz yukarıda, kumaşın tersi üzerinde, ok kumaşın boy ipliği yönünde. Düz çizgi: kesin. Kesik çizgi: dikin.',
+    '2 adet kesin (her panel için bir tane): bu yüz yukarıda, kumaşın tersi üzerinde, ok kumaşın boy ipliği yönünde. Sürekli çizgi: kesim. Kesik kesik çizgi: dikiş.',
   cutOne:
-    'Bu panel için 1 adet kesin; öbür panelin ayrı yaprağı var. Bu yüz yukarıda, kumaşın tersi üzerinde, ok kumaşın boy ipliği yönünde. Düz çizgi: kesin. Kesik çizgi: dikin.',
+    'Bu panel için 1 adet kesin; öbür panelin ayrı yaprağı var. Bu yüz yukarıda, kumaşın tersi üzerinde, ok kumaşın boy ipliği yönünde. Sürekli çizgi: kesim. Kesik kesik çizgi: dikiş.',
   sew: (f) =>
     f.gapMm > 0
       ? `Kumaşları yüz yüze koyun, bir menteşe işaretinden alttan dolanarak öbürüne kadar dikin ve çevirmek için kısa çizgilerin arasında ${short(f.gapMm, 1)} mm açık bırakın.`
       : 'Kumaşları yüz yüze koyun, bir menteşe işaretinden alttan dolanarak öbürüne kadar dikin.',
+  put: 'Çevirmeyin: olduğu gibi, tersi panellere gelecek biçimde cüzdanın içine yerleştirin; içeride kumaşın yüzü görünür.',
+  fold: (f) =>
+    `Menteşe işaretlerinin üstünde kalan açık kenarı kesik kesik çizgiden ${short(f.allowanceMm, 1)} mm tersine katlayın ve katı burs boyunca panelin kenarına, deliklerin altından ya da kanal ağzının iç tarafından dikin.`,
+  close:
+    'Açıklık bırakılırsa astar ve paneller önce burs boyunca yüz yüze dikilir; cüzdanı açıklıktan çevirin, açıklığın kenarlarını içe katlayın ve elde küçük dikişlerle kapatın.',
   hinges: (f) =>
     ({
       asked: `Menteşe işaretleri (noktalar): bursun içinde kalan, sizin belirttiğiniz gibi kenarın ${percent(f.share)} kadarıdır.`,

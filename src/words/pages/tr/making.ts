@@ -2,18 +2,20 @@ import type { PageWords } from '../index.js';
 
 export const making: PageWords['booklet']['making'] = {
   panels: 'Paneller',
-  two: 'İki paneli de, her birini kendi şeması ve listesiyle örün. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın.',
-  one: 'Aynı paneli iki kez örün: bir cüzdanda iki panel vardır. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın.',
+  two: 'İki paneli de, her birini kendi şeması ve listesiyle örün. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın. Sonra en geniş yerlerini boncukların dış kenarından dış kenarına ölçüp yazın: astar bu ölçüye göre kesilir.',
+  one: 'Aynı paneli iki kez örün: bir cüzdanda iki panel vardır. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın. Sonra en geniş yerlerini boncukların dış kenarından dış kenarına ölçüp yazın: astar bu ölçüye göre kesilir.',
   seam: 'Dikiş',
   oneSeam:
     'Panelleri üst üste koyun; iki dış yüzde de boncuk olsun, iki resim de dik dursun. Her panelde son sıranın ilk ilmeğini işaretleyin; saat 12 hizasını saat 12 hizasına, saat 6 hizasını saat 6 hizasına, sonra aradaki yerleri iğneleyin. Üst tarafı burs için açık bırakın, genellikle kenarın yarısından biraz azını (yaygın uygulama, kaynak yok). Dikişin yaklaşık üç katı uzunlukta, sağlam naylon ya da polyester iplikle, ilmek ilmek ve ilmeklerin iki ipliğinin de altından geçerek, bir menteşeden aşağıya, saat 6 hizasından geçip öbür menteşeye kadar dikin; her menteşenin 5–10 mm altında bitirin.',
   pairs: 'Son sıranın birleşen ilmekleri',
   frame: 'Burs',
   frameText:
-    'Her iki yanda bursun ve açık kenarın ortasını bulup ortayı ortaya iğneleyin. Ortadan dışarıya, iki menteşeye doğru dikin; delikli bursta her delikten geçin. Kanallı burs, üreticisinin söylediği gibi, önce bir yanı, sonra öbür yanı yapıştırılır ve kâğıt iple doldurulur. Burs boyunca yedirilen bolluk genellikle en çok %10 olur (akılda kalan bilgi, doğrulanmadı).',
+    'Her iki yanda bursun ve açık kenarın ortasını bulup ortayı ortaya iğneleyin. Ortadan dışarıya, iki menteşeye doğru dikin; delikli bursta her delikten geçin. Kanallı burs, üreticisinin söylediği gibi, önce bir yanı, sonra öbür yanı yapıştırılır ve kâğıt iple doldurulur.',
+  frameEase:
+    'Burs boyunca yedirilen bolluk genellikle en çok %10 olur (akılda kalan bilgi, doğrulanmadı).',
   lining: 'Astar',
   liningText:
-    'Bu kitapçıktaki astar kalıbı gerçek boyuttadır. Kesmeden önce bitmiş panelinizi ölçün ve dikiş çizgisini aradaki fark kadar geniş ya da dar çizin. Astarı dikin, yüzü cüzdanın içinde görünecek biçimde yerleştirin ve kenarını burs boyunca panelin kenarına, deliklerin altından ya da kanal ağzının iç tarafından dikin.',
+    'Bu kitapçıktaki astar kalıbı gerçek boyuttadır. Kesmeden önce bitmiş panelinizi ölçün ve dikiş çizgisini aradaki fark kadar geniş ya da dar çizin.',
   noTemplate:
     'Astar kalıbı bu büyüklükteki panele uymaz: bitmiş paneli kumaşın üzerine koyun, çevresini çizin ve dikiş için 5 mm ekleyin.',
   washing: 'Yıkama ve bakım',

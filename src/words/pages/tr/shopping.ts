@@ -32,7 +32,7 @@ export const shopping: PageWords['shopping'] = {
   lengths: (f) =>
     `Dizilmiş boncuklar bu ipliğin ${fixed(f.strungMm / 1000, 2)} m kadarını kaplar (${f.lengths === 1 ? 'tek dizi' : `${count(f.lengths)} dizi`}).`,
   thickness: (f) =>
-    `Boncuk boyu ${f.size}: delik genellikle ${short(f.holeMm, 2)} mm; en çok ${short(f.singleMostMm, 2)} mm kalınlığında iplik geçer, iğne deliğinde ikiye katlanmış iplik ise en çok ${short(f.doubledMostMm, 2)} mm olabilir (yaklaşık ${short(f.doubledMostTex, 0)} tex).`,
+    `Boncuk boyu ${f.size}: delik genellikle ${short(f.holeMm, 2)} mm; en çok ${short(f.singleMostMm, 2)} mm kalınlığında iplik geçer, iğne deliğinde ikiye katlanmış iplik ise en çok ${short(f.doubledMostMm, 2)} mm olabilir (yaklaşık ${short(f.doubledMostTex, 0)} tex: 1 g’ı yaklaşık ${short(1000 / f.doubledMostTex, 0)} m).`,
   thicknessGiven: (f) => {
     const start = `İpliğinizin kalınlığı ${short(f.diameterMm, 2)} mm, ${f.size} boncuğun deliği genellikle ${short(f.holeMm, 2)} mm:`;
     if (!f.single) return `${start} ÇOK KALIN. Daha ince iplik ya da daha büyük boncuk alın.`;
@@ -53,8 +53,8 @@ export const shopping: PageWords['shopping'] = {
       : `Boncuk iğnesi, ${range(f.range, 2)} mm kalınlıkta: her boncuktan geçmelidir`,
   sewingNeedle: (f) =>
     f.panels === 2
-      ? 'Dikiş iğnesi: dikiş, burs ve astar için'
-      : 'Dikiş iğnesi: iplik uçları ve astar için',
+      ? 'Dikiş iğnesi ve toplu iğne: dikiş, burs ve astar için'
+      : 'Dikiş iğnesi ve toplu iğne: iplik uçları ve astar için',
   frame: (f) => {
     const start = f.pieces === 1 ? 'Klipsli çanta bursu' : `${count(f.pieces)} klipsli çanta bursu`;
     const kind = f.kind === undefined ? '' : `, ${kinds[f.kind]}`;
@@ -66,7 +66,24 @@ export const shopping: PageWords['shopping'] = {
     return `${start}${kind}${f.fixing ? fixing[f.fixing] : ''}, ${wide}`;
   },
   lining: (f) =>
-    `Astar kumaşı, ${f.widthCm} x ${f.heightCm} cm: ${f.pieceWidthCm} x ${f.pieceHeightCm} cm boyutunda ${count(f.pieces)} parça, ${short(f.allowanceMm, 1)} mm dikiş payı içinde`,
+    `Astar kumaşı, ${f.widthCm} x ${f.heightCm} cm (${f.clothWidthCm} cm enindeki kumaştan, kesimden 2 cm fazla): ${f.pieceWidthCm} x ${f.pieceHeightCm} cm boyutunda ${count(f.pieces)} parça, ${short(f.allowanceMm, 1)} mm dikiş payı içinde`,
+  crochetInstead: (f) =>
+    `Astar tığla da örülebilir: iki panel bir kez daha boncuksuz örülür, yaklaşık ${metres(f.mm)} iplik gider. Bunları paneller gibi birbirine dikin, içine yerleştirin ve kenarlarını burs boyunca cüzdanın kenarına dikin.`,
+  crochetedLining: (f) =>
+    `Örme astar için, boncuksuz ${count(f.pieces)} panel: ${metres(f.mm)} iplik`,
+  frameThread: (f) => `Bursu dikmek için şeffaf naylon iplik: ${metres(f.mm)}`,
+  spools: (f) =>
+    `${short(f.metres, 1)} m’lik ${count(f.spools)} yumak ya da makara${f.cost === undefined ? '' : `, toplam ${fixed(f.cost, 2)}`}`,
+  ownHook: (f) => `Tığ, ${short(f.mm, 2)} mm: bu tarif bununla örülür`,
+  marker: 'Sıra başını işaretlemek için başka renkte bir parça iplik: her sırada yukarı taşınır',
+  mat: 'Boncuk matı ve kaldığınız satırı işaretlemek için yapışkan not kâğıtları',
+  pencil: 'Astar için yumuşak kurşun kalem ya da terzi tebeşiri',
+  seal: 'Çakmak (yalnızca sentetik uçlar için) ya da saçaklanma önleyici',
+  glue: 'Düğümler ve iplik uçları için şeffaf kumaş yapıştırıcısı',
+  liningThread: 'Astar renginde dikiş ipliği',
+  scissors: 'İplik ve kumaş için küçük, keskin makas',
+  samples:
+    'Kodlar mağaza numarası değil, kendi örnek renklerimizdir: rengine ve yüzeyine bakarak alın.',
   braid: (f) => `İsterseniz bursun iç dikişini örtmek için şerit (harç): ${cm(f.mm)}`,
   care: [
     'Her boncuk, üç yaşından küçük bir çocuğun boğazına kaçıp boğulmasına yol açabilecek küçük bir parçadır: boncukları, iğneleri ve bitmiş cüzdanları küçük çocuklardan uzak tutun. Cüzdan oyuncak değildir.',

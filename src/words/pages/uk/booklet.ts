@@ -5,15 +5,16 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { fixed, many } = numbersIn('uk');
+const { fixed, many, sizeInches, sizeMm } = numbersIn('uk');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   subject: 'Опис круглої деталі, зв’язаної гачком з бісером',
-  kind: 'Кругле в’язання гачком з бісером',
+  kind: 'Опис: кругла деталь гачком із бісером',
   size: (f) =>
-    `Ширина готової деталі близько ${fixed(f.acrossMm, 0)} мм (${fixed(f.acrossMm / 25.4, 1)} дюйма)`,
+    `Ширина готової деталі близько ${sizeMm(f.across, 0)} мм (${sizeInches(f.across)} дюйма)`,
   sizeFrom: {
     swatch: 'за зразком автора',
     model: 'оцінка, доки не зв’язано зразок',
@@ -40,7 +41,7 @@ export const booklet: PageWords['booklet'] = {
     chart: 'Схема',
     rounds: 'Ряд за рядом',
     // M: порядок нанизування.
-    stringing: 'Список нанизування',
+    stringing: 'Нанизування',
     making: 'Складання',
     lining: 'Викрійка підкладки',
     cautions: 'Обережно',
@@ -102,6 +103,8 @@ export const booklet: PageWords['booklet'] = {
     first: 'Першу бісеринку цього списку нанизують першою, а пров’язують останньою.',
     nothing: 'Жодної бісеринки ще не вибрано, тож нанизувати нічого.',
   },
+
+  work,
 
   making,
   enlarged,

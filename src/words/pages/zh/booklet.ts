@@ -5,15 +5,16 @@ import { alt, edition } from './edition.js';
 import { lists } from './lists.js';
 import { making } from './making.js';
 import { enlarged, level, wedgeChart } from './sheets.js';
+import { work } from './work.js';
 
-const { count, fixed } = numbersIn('zh');
+const { count, fixed, sizeInches, sizeMm } = numbersIn('zh');
 
 /** What stands on the pages of a booklet that no other file says. */
 export const booklet: PageWords['booklet'] = {
   // L-M: 串珠钩编 or 钩珠?
   subject: '圆形串珠钩编片的图解',
   kind: '圆形串珠钩编图解',
-  size: (f) => `成品直径约${fixed(f.acrossMm, 0)} mm（${fixed(f.acrossMm / 25.4, 1)}英寸）`,
+  size: (f) => `成品直径约${sizeMm(f.across, 0)} mm（${sizeInches(f.across)}英寸）`,
   sizeFrom: {
     swatch: '根据作者的试片',
     model: '估计值，钩过试片后才准确',
@@ -97,6 +98,8 @@ export const booklet: PageWords['booklet'] = {
     first: '本表的第一颗珠子最先穿到线上，最后钩。',
     nothing: '还没有确定珠子，所以没有要穿的。',
   },
+
+  work,
 
   making,
   enlarged,

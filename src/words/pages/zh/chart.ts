@@ -2,7 +2,7 @@ import type { FaceWord, HandWord } from '../english/chart.js';
 import type { PageWords } from '../index.js';
 import { numbersIn } from '../numbers.js';
 
-const { count, fixed } = numbersIn('zh');
+const { count, sizeMm } = numbersIn('zh');
 
 const clockwise = (direction: 1 | -1): string => (direction === 1 ? '顺时针' : '逆时针');
 const hand = (which: HandWord): string => (which === 'right' ? '右手' : '左手');
@@ -11,6 +11,13 @@ const face = (beadsFace: FaceWord): string =>
   beadsFace === 'away' ? '珠子背向钩编者' : '珠子朝向钩编者';
 const place = { first: '第一针', middle: '中间一针', last: '最后一针' };
 
+/** How many wedges, rounds and stitches a panel has. */
+export const shapeCounts = (f: { wedges: number; rounds: number; stitches: number }): string[] => [
+  `${count(f.wedges)}个分区`,
+  `${count(f.rounds)}圈`,
+  `${count(f.stitches)}针`,
+];
+
 /** What stands on charts. */
 export const chart: PageWords['chart'] = {
   chartTitle: (f) => (f.panel === undefined ? f.title : `${f.title}：${f.panel}`),
@@ -18,13 +25,7 @@ export const chart: PageWords['chart'] = {
   wedgesTitle: (f) =>
     f.panel === undefined ? `${f.title}：逐个分区` : `${f.title}：${f.panel}，逐个分区`,
   shapeLine: (f) =>
-    [
-      `${count(f.wedges)}个分区`,
-      `${count(f.rounds)}圈`,
-      `${count(f.stitches)}针`,
-      `${count(f.beads)}颗珠子`,
-      `直径${fixed(f.acrossMm, 1)} mm`,
-    ].join('  ·  '),
+    [...shapeCounts(f), `${count(f.beads)}颗珠子`, `直径${sizeMm(f.across, 1)} mm`].join('  ·  '),
   workLine: (f) =>
     [
       `${hand(f.hand)}钩，${face(f.beadsFace)}`,
@@ -47,10 +48,13 @@ export const chart: PageWords['chart'] = {
   },
   marks: {
     pair: '加针：在同一针里钩两针。',
-    number: '圈号，写在该圈的第一针上。',
-    five: '5的倍数圈：圈号为深色，外侧为粗线。',
+    number: '圈号，写在该圈第一针之前。',
+    tick: '边缘的刻度：最后一圈从第一针数起，每10针一个。',
+    five: '每逢5的倍数的圈：圈号为深色，外侧为粗线。',
     startLine: '起始线：每一圈都从这里开始。',
+    join: '接线：从这一针起用新的一段线。',
   },
+  larger: '更大的字母：按分区见 wedges.svg，也见PDF图解的放大页。',
   bare: '空针，不带珠子',
   undecided: '未定',
   wedge: (f) => `分区${f.wedge}`,

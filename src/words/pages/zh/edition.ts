@@ -14,7 +14,7 @@ export const edition: PageWords['booklet']['edition'] = {
 
 /** What stands for pictures where the booklet is read aloud. */
 export const alt: PageWords['booklet']['alt'] = {
-  panel: (f) => `钩好的织片图，珠面：${f.panel}`,
-  chart: '织片图解。逐圈表用文字说明同样的内容，字母的含义见材料表。',
-  lining: '里布实际大小的裁剪样板，带标记。',
+  panel: (f) => `钩好的钩片图，珠面：${f.panel}`,
+  chart: '钩片图解。逐圈表用文字说明同样的内容，字母的含义见材料表。',
+  lining: '里布实际大小的裁剪纸样，带标记。',
 };

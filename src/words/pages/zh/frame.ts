@@ -23,6 +23,14 @@ export const frame: PageWords['frame'] = {
         ? '没有为口金留空针。'
         : `留作空针、不带珠子钩的是：${f.bare.map(({ round, runs }) => `第${round}圈的${runsText(runs)}`).join('；')}。`
     }`,
+  spread: (f) =>
+    `每片钩片上，把装入口金的针（${f.stitches}针）沿口金均匀分布，口金从铰链到铰链长${short(f.railMm, 1)} mm${f.holes ? `；孔距按${short(f.holes.spacingMm, 1)} mm算，每两孔之间约${short(f.holes.perSpace, 1)}针，请数一数自己口金的孔` : ''}。${
+      Math.abs(f.longerPercent) < 0.05
+        ? ''
+        : f.longerPercent > 0
+          ? `边缘比口金长${short(Math.abs(f.longerPercent), 1)}%：均匀缩缝。`
+          : `边缘比口金短${short(Math.abs(f.longerPercent), 1)}%：均匀拉伸。`
+    }`,
   word: '口金',
   mark: '两个圆点（铰链）之间的边缘装入口金。',
 };
