@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Makes fonts/NotoSansJP-*.ttf and NotoSansSC-*.ttf anew from two npm packages. It needs the Debian
+# Makes fonts/NotoSansJP-*.ttf, NotoSansSC-*.ttf and Literata-*.ttf anew from three npm packages. It needs the Debian
 # packages python3-fonttools and python3-brotli. Not a part of the build: run it to change the fonts.
 set -euo pipefail
 fonts="$(cd "$(dirname "${BASH_SOURCE[0]}")/../fonts" && pwd)"
@@ -21,4 +21,20 @@ for family in 'jp japanese JP' 'sc chinese-simplified SC'; do
       --drop-tables+=vhea,vmtx,VORG,GSUB,GPOS,GDEF,BASE,DSIG,STAT,meta,gasp
   done
   rm -rf package
+done
+
+# Running text: the scripts come apart in that package and are put together again.
+npm pack --silent '@fontsource/literata@5.3.0' >/dev/null
+tar xzf fontsource-literata-5.3.0.tgz
+for weight in '400 Regular' '700 Bold'; do
+  read -r number word <<<"$weight"
+  parts=()
+  for subset in latin latin-ext cyrillic cyrillic-ext greek; do
+    /usr/bin/python3 -m fontTools.subset "package/files/literata-$subset-$number-normal.woff2" \
+      --unicodes='*' --no-hinting --layout-features='' --notdef-outline \
+      --name-IDs='0,1,2,3,4,5,6,13,14' --output-file="$subset-$word.ttf" \
+      --drop-tables+=GSUB,GPOS,GDEF,DSIG,STAT,meta,gasp,prep
+    parts+=("$subset-$word.ttf")
+  done
+  /usr/bin/python3 -m fontTools.merge "${parts[@]}" --output-file="$fonts/Literata-$word.ttf"
 done
