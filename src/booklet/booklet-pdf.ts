@@ -1,7 +1,7 @@
-import type { PrintPaper } from '../core/draw/print-sheet.js';
+import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
 import { flat } from '../words/pages/pairs.js';
 import { layOutBooklet } from './layout.js';
-import type { BookletFacts } from './parts/facts.js';
+import type { BookletFacts } from './facts.js';
 import { pdfBook } from './pdf-book.js';
 
 /** What tells a booklet from our other PDFs. */
@@ -32,8 +32,7 @@ export async function bookletPdf(
   });
   flow.pages.forEach((page, n) => {
     const surface = book.page(look.widthMm, look.heightMm);
-    const { bookmark } = page;
-    if (bookmark) book.bookmark(flat(bookmark.name), bookmark.group && flat(bookmark.group));
+    for (const { name, group } of page.bookmarks) book.bookmark(flat(name), group && flat(group));
     for (const { draw, node } of page.drawn) book.marked(node, () => draw(surface));
     book.marked('foot', () => foot(surface, page, n));
   });

@@ -1,57 +1,22 @@
-import type { Surface } from '../core/draw/surface.js';
-import { drawText } from '../core/draw/text.js';
-import type { TextStyle } from '../core/draw/text.js';
+import { drawText } from '../core/pages/surface/text.js';
+import type { TextStyle } from '../core/pages/surface/text.js';
 import { flat, sides } from '../words/pages/pairs.js';
-import { accent, lineMm, linesOf, readOn } from './look.js';
+import { lineMm, linesOf, readOn } from './look.js';
 import type { Look } from './look.js';
 import { StructureNode } from './structure.js';
 import type { StructureType } from './structure.js';
-
-/** A page that can show part of a drawing through a window; its edges in millimetres. */
-export interface PageSurface extends Surface {
-  clipped(
-    window: { left: number; top: number; right: number; bottom: number },
-    draw: () => void,
-  ): void;
-}
-
-type Draw = (surface: PageSurface) => void;
-
-/** Something on a page, and the part of the document that it belongs to; none for ornament. */
-export interface Drawn {
-  readonly draw: Draw;
-  readonly node: StructureNode | undefined;
-}
-
-/** A name in the list of contents, below the name of a group where it has one. */
-export interface Bookmark {
-  readonly name: string;
-  readonly group?: string | undefined;
-}
-
-/** A page laid out, not yet drawn: how many there are is known at the end only. */
-export interface FlowPage {
-  /** The part it belongs to, and the panel and length, for its foot. */
-  readonly where: string;
-  /** Where a part begins here. */
-  readonly bookmark?: Bookmark | undefined;
-  /** Whether a rule stands over its foot; a drawing that fills the page has none. */
-  readonly ruled: boolean;
-  readonly drawn: Drawn[];
-}
-
-/** What begins on a new page. */
-export interface PartStart {
-  readonly heading: string;
-  readonly where: string;
-  readonly bookmark?: Bookmark;
-}
+import { drawThreadRow } from './thread-row.js';
+import type { Bookmark, Draw, Figure, FlowPage, PartStart } from './flow-page.js';
 
 const asPicture = (alt: string | undefined): [StructureType, { alt?: string }] =>
   alt === undefined ? ['P', {}] : ['Figure', { alt: flat(alt) }];
 
-/** Room between two languages side by side. */
-const sideGapMm = 8;
+/** Room between two languages, or two columns, side by side. */
+export const sideGapMm = 8;
+/** Room before the text of a thing of a list, where its dot stands. */
+const itemIndentMm = 5;
+/** Above a part that begins below another. */
+const partGapMm = 9;
 
 /**
  * Sets running text on one page after the other; a text in two languages stands in two columns.
@@ -60,20 +25,63 @@ const sideGapMm = 8;
 export class Flow {
   readonly pages: FlowPage[] = [];
   readonly root = new StructureNode('Document');
-  y = 0;
   private start: PartStart | undefined;
+  private readonly marks = new Map<string, number>();
   /** The part of the document that is being set. */
   private current = this.root;
+  private at = 0;
+  /** Where the title of the page ends that was begun last. */
+  private titleEnd = -1;
+  /** Width that is kept free on the right for drawings beside the words, millimetres. */
+  private sideMm = 0;
+  /** How far to the right running text begins in a second column, millimetres. */
+  private shiftMm = 0;
 
   constructor(
     readonly look: Look,
     /** BCP 47: the language of the document, and the one beside it. */
     readonly languages: readonly string[],
     private readonly continued: (heading: string) => string,
+    /** Fills of the beads on the thread that grows below the titles of parts. */
+    private readonly thread: readonly string[] = [],
   ) {}
 
+  get y(): number {
+    return this.at;
+  }
+  set y(value: number) {
+    this.at = value;
+    const page = this.pages.at(-1);
+    if (page) page.reachMm = Math.max(page.reachMm, value);
+  }
+
   get wide(): number {
-    return this.look.right - this.look.left;
+    return this.right - this.left;
+  }
+
+  /** Where headings begin. */
+  get left(): number {
+    return this.look.left + this.shiftMm;
+  }
+
+  /** Where running text begins: below its headings where drawings stand beside it. */
+  get textLeft(): number {
+    return this.sideMm + this.shiftMm > 0 ? this.left : this.look.textLeft;
+  }
+
+  /** Where it ends. */
+  get right(): number {
+    return this.look.right - this.sideMm;
+  }
+
+  /** Width of running text. */
+  get textWide(): number {
+    return this.right - this.textLeft;
+  }
+
+  /** Whether headings hang beside the text. */
+  get hangs(): boolean {
+    return this.textLeft > this.left;
   }
 
   /** The part of the document that text and tables are set in. */
@@ -81,26 +89,69 @@ export class Flow {
     return this.current;
   }
 
+  /** What the feet of further pages of this part say. */
+  where(where: string): void {
+    if (this.start) this.start = { ...this.start, where };
+  }
+
+  /** A place to be named with its page elsewhere. */
+  mark(name: string): void {
+    if (!this.marks.has(name)) this.marks.set(name, this.pages.length);
+  }
+
+  /** The page of a place, from 1; undefined where there is no such place. Known at the end. */
+  pageOf(name: string): number | undefined {
+    return this.marks.get(name);
+  }
+
   /** A page that is drawn: a picture, where `alt` says of what, else words. */
-  page(where: string, draw: Draw | undefined, bookmark?: string, alt?: string): void {
+  page(
+    where: string,
+    draw: Draw | undefined,
+    { bookmark, alt, mark }: { bookmark?: Bookmark; alt?: string; mark?: string } = {},
+  ): void {
     if (bookmark !== undefined) this.current = this.root.add('Sect');
     this.pages.push({
       where,
-      bookmark: bookmark === undefined ? undefined : { name: bookmark },
+      bookmarks: bookmark === undefined ? [] : [bookmark],
       ruled: false,
       drawn: draw ? [{ draw, node: this.section.add(...asPicture(alt)) }] : [],
+      reachMm: this.look.heightMm,
+      topMm: 0,
     });
+    this.start = undefined;
+    this.titleEnd = -1;
+    if (mark !== undefined) this.mark(mark);
   }
 
-  /** Begins a part on a page of its own. */
+  /** Begins a part: on a page of its own, or below the part before where there is room. */
   part(start: PartStart): void {
+    const below =
+      start.besideMm !== undefined &&
+      this.start !== undefined &&
+      this.fits(
+        partGapMm + this.highOf(start.heading, this.look.heading) + 8 + this.grown(start.besideMm),
+      );
     this.start = start;
     this.current = this.root.add('Sect');
-    this.open(start.heading, start.bookmark ?? { name: start.heading });
+    const bookmark = start.bookmark ?? { name: start.heading };
+    if (below) {
+      this.y += partGapMm;
+      this.pages.at(-1)!.bookmarks.push(bookmark);
+      this.title(start.heading, true);
+    } else this.open(start.heading, bookmark);
+    if (start.mark !== undefined) this.mark(start.mark);
+  }
+
+  /** Room as it is for one language in usual print: large letters and narrow columns take more. */
+  private grown(heightMm: number): number {
+    return heightMm * (this.look.large ? 1.7 : 1) * Math.min(2, this.languages.length);
   }
 
   /** Goes on with the same part on another page. */
   next(): void {
+    // What does not fit below a title alone fits on no other page either.
+    if (this.y <= this.titleEnd + 0.01) return;
     this.open(this.continued(this.start!.heading), undefined);
   }
 
@@ -116,40 +167,45 @@ export class Flow {
 
   /** Lines that lie ready, the first of them at `y`; no page is begun. */
   lines(lines: readonly string[], style: TextStyle, node?: StructureNode, left?: number): void {
-    this.linesAt(lines, style, node, left ?? this.look.left);
+    this.linesAt(lines, style, node, left ?? this.textLeft);
     this.y += lines.length * lineMm(style);
   }
 
   /** Height of a text that `set` sets. */
-  highOf(text: string, style: TextStyle): number {
-    return Math.max(...this.columnsOf(text, style).map((lines) => lines.length)) * lineMm(style);
+  highOf(text: string, style: TextStyle, wide = this.wide): number {
+    return Math.max(...this.columnsOf(text, style, wide).map((one) => one.length)) * lineMm(style);
   }
 
   /** A text at `y`, its languages side by side; no page is begun. */
-  set(text: string, style: TextStyle, type?: StructureType): void {
-    const columns = this.columnsOf(text, style);
-    const step = columns.length === 1 ? 0 : (this.wide + sideGapMm) / 2;
+  set(
+    text: string,
+    style: TextStyle,
+    type?: StructureType,
+    at: { left?: number; wide?: number; parent?: StructureNode } = {},
+  ): void {
+    const { left = this.left, parent = this.section } = at;
+    const wide = at.wide ?? this.right - left;
+    const columns = this.columnsOf(text, style, wide);
+    const step = columns.length === 1 ? 0 : (wide + sideGapMm) / 2;
     // A heading in two languages is one heading.
     const heading = columns.length > 1 && (type === 'H1' || type === 'H2');
-    const whole = heading ? this.section.add(type) : undefined;
+    const whole = heading ? parent.add(type) : undefined;
     columns.forEach((lines, side) => {
       const language = columns.length === 1 ? undefined : this.languages[side];
-      const node = whole
-        ? whole.add('Span', { language })
-        : type && this.section.add(type, { language });
-      this.linesAt(lines, style, node, this.look.left + side * step);
+      const node = whole ? whole.add('Span', { language }) : type && parent.add(type, { language });
+      this.linesAt(lines, style, node, left + side * step);
     });
     this.y += Math.max(...columns.map((lines) => lines.length)) * lineMm(style);
   }
 
-  /** A paragraph; it stays whole. `after` is the room below it, in lines. */
-  paragraph(text: string, style = this.look.body, after = 0.5): void {
-    if (!this.fits(this.highOf(text, style))) this.next();
-    this.set(text, style, 'P');
+  /** A paragraph of running text; it stays whole. `after` is the room below it, in lines. */
+  paragraph(text: string, style = this.look.body, after = 0.35, left = this.textLeft): void {
+    if (!this.fits(this.highOf(text, style, this.right - left))) this.next();
+    this.set(text, style, 'P', { left });
     this.y += after * lineMm(style);
   }
 
-  /** A heading and the height of what must stay with it, on one page. */
+  /** A heading over the whole width and the height of what must stay with it, on one page. */
   subheading(text: string, withMm: number): void {
     const { subheading } = this.look;
     const high = this.highOf(text, subheading) + 1.2;
@@ -159,16 +215,111 @@ export class Flow {
     this.y += 1.2;
   }
 
-  /** A heading with paragraphs or, set closer, things; it stays with the first of them. */
-  titled(heading: string, paragraphs: readonly string[], after?: number): void {
-    const [first = ''] = paragraphs;
-    this.subheading(heading, this.highOf(first, this.look.body));
-    for (const one of paragraphs) this.paragraph(one, undefined, after);
+  /**
+   * A heading with paragraphs; it stays with the first of them. The heading hangs beside them and
+   * drawings stand below it, or everything stands below one another.
+   */
+  titled(
+    heading: string,
+    paragraphs: readonly string[],
+    {
+      after = 0.35,
+      figures = [],
+      list = false,
+      keepMm = 0,
+      style = this.look.body,
+    }: {
+      after?: number;
+      style?: TextStyle;
+      figures?: readonly Figure[];
+      /** Whether they are things of a list. */
+      list?: boolean;
+      /** Room for what must follow on the same page. */
+      keepMm?: number;
+    } = {},
+  ): void {
+    const { look } = this;
+    const set = () => {
+      if (list) this.list(paragraphs, style);
+      else for (const one of paragraphs) this.paragraph(one, style, after);
+    };
+    const textWide = this.textWide - (list ? itemIndentMm : 0);
+    const textMm = (texts: readonly string[]) =>
+      texts.reduce((sum, one) => sum + this.highOf(one, style, textWide), 0);
+    const gapsMm = paragraphs.length * after * lineMm(style);
+    const heldTextMm = keepMm > 0 ? textMm(paragraphs) + gapsMm : textMm(paragraphs.slice(0, 1));
+    const afterMm = keepMm > 0 ? keepMm + 3 : 0;
+    const wide = this.textLeft - this.left - 4;
+    if (wide <= 0 || (paragraphs.length === 0 && figures.length === 0)) {
+      this.subheading(heading, Math.min(heldTextMm + afterMm, 0.9 * (look.bottom - look.top)));
+      for (const one of figures) this.figure(one, look.left);
+      set();
+      return;
+    }
+    const headMm = this.highOf(heading, look.subheading, wide);
+    const beside = figures.filter(({ widthMm }) => widthMm <= wide + 1e-6);
+    const over = figures.filter((one) => !beside.includes(one));
+    const leftMm = headMm + beside.reduce((sum, { heightMm }) => sum + heightMm + 2, 0);
+    const overMm = over.reduce((sum, { heightMm }) => sum + heightMm + 3, 0);
+    const held = Math.max(leftMm, overMm + heldTextMm) + afterMm;
+    if (!this.fits(Math.min(held, 0.95 * (look.bottom - look.top)))) this.next();
+    const top = this.y;
+    this.set(heading, look.subheading, 'H2', { left: look.left, wide });
+    this.y += 1;
+    for (const one of beside) this.figure(one, look.left);
+    const leftEnd = this.y;
+    const page = this.pages.length;
+    this.y = top;
+    for (const one of over) this.figure(one, this.textLeft);
+    set();
+    if (this.pages.length === page) this.y = Math.max(this.y, leftEnd);
+    this.y += 1.2;
   }
 
-  private columnsOf(text: string, style: TextStyle): string[][] {
+  /** Things one below the other, each with what is drawn before it. */
+  list(items: readonly string[], style = this.look.body, left = this.textLeft): void {
+    const list = this.section.add('L');
+    const indent = itemIndentMm;
+    for (const item of items) {
+      const wide = this.right - left - indent;
+      if (!this.fits(this.highOf(item, style, wide))) this.next();
+      const node = list.add('LI');
+      const middle = this.y + 0.52 * lineMm(style);
+      this.draw((surface) => {
+        surface.circle(left + 1.1, middle, 0.7, { fill: this.look.tint.accent });
+      });
+      const body = node.add('LBody');
+      this.set(item, style, 'P', { left: left + indent, wide, parent: body });
+      this.y += 0.12 * lineMm(style);
+    }
+    this.y += 1.5;
+  }
+
+  /**
+   * Sets something in a column: so much is kept free on the right, and running text begins so far
+   * to the right, millimetres.
+   */
+  inColumn(
+    { keptMm = 0, shiftMm = 0 }: { keptMm?: number; shiftMm?: number },
+    set: () => void,
+  ): void {
+    [this.sideMm, this.shiftMm] = [keptMm, shiftMm];
+    set();
+    [this.sideMm, this.shiftMm] = [0, 0];
+  }
+
+  /** A drawing at `y`, below which the next thing begins; a page is begun where it must be. */
+  figure(one: Figure, left: number): void {
+    if (!this.fits(one.heightMm)) this.next();
+    const top = this.y;
+    const node = this.section.add('Figure', { alt: flat(one.alt) });
+    this.draw((surface) => one.draw(surface, left, top), node);
+    this.y += one.heightMm + 2;
+  }
+
+  private columnsOf(text: string, style: TextStyle, whole: number): string[][] {
     const texts = sides(text);
-    const wide = texts.length === 1 ? this.wide : (this.wide - sideGapMm) / 2;
+    const wide = texts.length === 1 ? whole : (whole - sideGapMm) / 2;
     return texts.map((one) => linesOf(one, style, wide));
   }
 
@@ -187,15 +338,37 @@ export class Flow {
   }
 
   private open(heading: string, bookmark: Bookmark | undefined): void {
-    const { look } = this;
-    this.pages.push({ where: this.start!.where, bookmark, ruled: true, drawn: [] });
-    this.y = look.top;
-    // Said again on later pages, it is ornament.
-    this.set(heading, look.heading, bookmark && 'H1');
-    const ruleY = this.y + 1.2;
-    this.draw((surface) => {
-      surface.strokePath([[look.left, ruleY, look.right, ruleY]], { stroke: accent, widthMm: 0.5 });
+    this.pages.push({
+      where: this.start!.where,
+      bookmarks: bookmark ? [bookmark] : [],
+      ruled: true,
+      drawn: [],
+      reachMm: 0,
+      topMm: 0,
     });
-    this.y += 5.5;
+    this.y = this.look.top;
+    this.title(heading, bookmark !== undefined);
+    this.titleEnd = this.y;
+    this.pages.at(-1)!.topMm = this.y;
+  }
+
+  /** A title over its thread; said again on later pages, it is ornament. */
+  private title(heading: string, first: boolean): void {
+    const { look } = this;
+    const style = first ? look.heading : { ...look.subheading, ink: look.heading.ink! };
+    this.set(heading, style, first ? 'H1' : undefined);
+    const y = this.y + (first ? 2 : 1.2);
+    const page = this.pages.length;
+    this.draw((surface) => {
+      const { left, right } = look;
+      if (!first) {
+        surface.strokePath([[left, y, right, y]], { stroke: look.tint.rule, widthMm: 0.3 });
+        return;
+      }
+      const share = page / this.pages.length;
+      const beads = this.thread.slice(0, Math.ceil(share * this.thread.length));
+      drawThreadRow(surface, beads, { left, right, y });
+    });
+    this.y += first ? 7.5 : 4.5;
   }
 }

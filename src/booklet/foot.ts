@@ -1,12 +1,12 @@
-import type { Surface } from '../core/draw/surface.js';
-import { drawText, shortened, textWidth } from '../core/draw/text.js';
-import type { TextStyle } from '../core/draw/text.js';
+import type { Surface } from '../core/pages/surface/surface.js';
+import { drawText, shortened, textWidth } from '../core/pages/surface/text.js';
+import type { TextStyle } from '../core/pages/surface/text.js';
 import { flat, isPaired, sides } from '../words/pages/pairs.js';
-import type { FlowPage } from './flow.js';
-import { lineMm } from './look.js';
+import type { FlowPage } from './flow-page.js';
+import { lineMm, marginMm } from './look.js';
 import type { Look } from './look.js';
-import { editionNames } from './parts/facts.js';
-import type { BookletFacts } from './parts/facts.js';
+import { editionNames } from './facts.js';
+import type { BookletFacts } from './facts.js';
 
 const dot = '  ·  ';
 
@@ -17,12 +17,12 @@ const dot = '  ·  ';
 export function drawFoot(
   surface: Surface,
   facts: BookletFacts,
-  { foot: style }: Look,
+  { foot: style, tint }: Look,
   { where, ruled }: FlowPage,
   number: string,
 ): void {
   const { pattern, fonts } = facts;
-  const [left, right] = [20, surface.widthMm - 20];
+  const [left, right] = [marginMm, surface.widthMm - marginMm];
   const bold = { ...style, face: fonts.bold };
   const room = right - left - textWidth(number, bold) - 6;
   const { title } = pattern;
@@ -37,7 +37,7 @@ export function drawFoot(
   const first = last - (lines.length - 1) * lineMm(style);
   if (ruled) {
     const rule = first - 0.76 * style.sizeMm - 1.8;
-    surface.strokePath([[left, rule, right, rule]], { stroke: '#b9c6ca', widthMm: 0.25 });
+    surface.strokePath([[left, rule, right, rule]], { stroke: tint.rule, widthMm: 0.25 });
   }
   lines.forEach((line, n) => drawText(surface, line, style, left, first + n * lineMm(style)));
   drawText(surface, number, bold, right, last, 'end');
@@ -46,7 +46,10 @@ export function drawFoot(
 const onSideOf = (names: readonly string[], side: number): string[] =>
   names.map((name) => sides(name)[side] ?? name);
 
-/** What fits on a line: first the edition goes, which the cover names too, then the title's end. */
+/**
+ * What fits on a line: first the edition goes, which the cover names too, then the title's end, then
+ * the whole title, so that the last word of all to be cut is that which tells lengths apart.
+ */
 function fitted(
   title: string,
   where: string,
@@ -58,6 +61,16 @@ function fitted(
     const line = [title, where, ...edition.slice(0, names)].join(dot);
     if (textWidth(line, style) <= room) return line;
   }
-  const rest = shortened(`${dot}${where}`, style, 0.85 * room);
+  const rest = `${dot}${where}`;
+  if (textWidth(rest, style) > 0.85 * room) return shortenedWithin(where, style, room);
   return `${shortened(title, style, room - textWidth(rest, style))}${rest}`;
+}
+
+/** What fits of a part's name and where in it the page is: the last of these stays whole. */
+function shortenedWithin(where: string, style: TextStyle, room: number): string {
+  const at = where.lastIndexOf(dot.trim());
+  if (at < 0 || textWidth(where, style) <= room) return shortened(where, style, room);
+  const last = where.slice(at);
+  const first = shortened(where.slice(0, at).trimEnd(), style, room - textWidth(` ${last}`, style));
+  return shortened(`${first} ${last}`, style, room);
 }

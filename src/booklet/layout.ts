@@ -1,26 +1,29 @@
-import type { PrintPaper } from '../core/draw/print-sheet.js';
-import type { PanelSheet } from '../core/draw/sheet.js';
-import type { Surface } from '../core/draw/surface.js';
-import { panelFootprints } from '../core/geometry/footprints.js';
-import { panelGeometry } from '../core/geometry/panel.js';
+import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
+import type { PanelSheet } from '../core/pages/panel/sheet.js';
+import type { Surface } from '../core/pages/surface/surface.js';
+import { layPanel } from '../core/panel/lay.js';
 import { forOtherHand } from '../core/pattern/other-hand.js';
-import { oneLine } from '../core/texts/lines.js';
+import { oneLine } from '../core/pages/lists/lines.js';
 import { flat, onSide, plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import { drawFoot } from './foot.js';
-import type { FlowPage } from './flow.js';
+import type { FlowPage } from './flow-page.js';
 import { lookOf } from './look.js';
 import type { Look } from './look.js';
 import { addBefore } from './parts/before.js';
-import { addChart } from './parts/chart.js';
+import { addContents } from './parts/contents.js';
+import { contentsOf, stepsOf } from './parts/steps.js';
+import { addChart, isEnlarged } from './parts/chart.js';
 import { addCover } from './parts/cover.js';
 import { addCautions, addLast } from './parts/ending.js';
-import { greysOf } from './parts/facts.js';
-import type { BookletFacts } from './parts/facts.js';
+import { greysOf } from './facts.js';
+import type { BookletFacts } from './facts.js';
+import { addLining, liningTemplates } from './parts/lining.js';
 import { addMakingUp } from './parts/making-up.js';
 import { addMaterials } from './parts/materials.js';
-import { addRounds } from './parts/rounds.js';
-import { addStringing } from './parts/stringing.js';
+import { addWork } from './parts/work.js';
+import { threadBeads } from './thread-row.js';
+import { tintOf } from './tint.js';
 
 /** A booklet laid out: its pages are known, nothing is drawn yet. */
 export interface Layout {
@@ -33,7 +36,8 @@ export interface Layout {
 }
 
 /**
- * Lays out a whole pattern: cover, materials, instructions, charts, lists, making up, cautions.
+ * Lays out a whole pattern in the order of the work: cover, contents, materials, instructions, each
+ * panel with its charts and lists, making up, the last page.
  *
  * @throws RondureError `glyph-missing`, `script-unset`, and those of `planFrame` where the pattern
  *   has a frame
@@ -41,18 +45,31 @@ export interface Layout {
 export function layOutBooklet(given: BookletFacts, paper: PrintPaper): Layout {
   const facts = asSaid(forHand(given));
   const { pattern, words } = facts;
-  const look = lookOf(paper, facts.fonts, facts.edition.large);
-  const flow = new Flow(look, facts.languages, words.booklet.continued);
+  const look = lookOf(paper, facts.fonts, {
+    tint: tintOf(pattern),
+    large: facts.edition.large === true,
+    hanging: facts.languages.length === 1,
+  });
+  const thread = threadBeads(facts, look.right - look.left);
+  const flow = new Flow(look, facts.languages, words.booklet.continued, thread);
   const sheets = pattern.panels.map((_, panel) => sheetOf(facts, panel));
-  addCover(flow, facts);
+  addCover(flow, facts, thread);
+  const templates = liningTemplates(flow, facts);
+  const has = {
+    enlarged: (panel: number) => isEnlarged(flow, sheets[panel]),
+    lining: templates.length > 0,
+  };
+  addContents(flow, facts, contentsOf(facts, has), stepsOf(facts));
   addMaterials(flow, facts);
-  addBefore(flow, facts, sheets[0]);
-  for (const sheet of sheets) addChart(flow, facts, sheet);
-  for (const { panel } of sheets) addRounds(flow, facts, panel);
-  for (const { panel } of sheets) addStringing(flow, facts, panel);
-  addMakingUp(flow, facts);
   addCautions(flow, facts);
+  addBefore(flow, facts, sheets[0]);
+  for (const sheet of sheets) {
+    addChart(flow, facts, sheet);
+    addWork(flow, facts, sheet.panel);
+  }
+  addMakingUp(flow, facts, templates);
   addLast(flow, facts);
+  addLining(flow, facts, templates);
   const pages = flow.pages.length;
   return {
     facts,
@@ -65,7 +82,7 @@ export function layOutBooklet(given: BookletFacts, paper: PrintPaper): Layout {
 }
 
 /** Names as they can stand on a line, and our own names of panels in the languages of the pages. */
-function asSaid(facts: BookletFacts): BookletFacts {
+export function asSaid(facts: BookletFacts): BookletFacts {
   const { pattern, words } = facts;
   const { front, back } = words.booklet.panelNames;
   const ours: Record<string, string> = { front, back };
@@ -87,7 +104,7 @@ function asSaid(facts: BookletFacts): BookletFacts {
 }
 
 /** The pattern as the hand of the edition works it. */
-function forHand(facts: BookletFacts): BookletFacts {
+export function forHand(facts: BookletFacts): BookletFacts {
   const { pattern, edition } = facts;
   const other = edition.otherHand !== undefined && edition.otherHand !== pattern.shape.hand;
   return {
@@ -97,10 +114,10 @@ function forHand(facts: BookletFacts): BookletFacts {
   };
 }
 
-function sheetOf(facts: BookletFacts, panel: number): PanelSheet {
+/** One panel of the pattern, laid out for its drawings. */
+export function sheetOf(facts: BookletFacts, panel: number): PanelSheet {
   const { pattern, words, fonts } = facts;
   const { startDegrees } = pattern.panels[panel];
-  const geometry = panelGeometry(pattern.shape, { startDegrees });
-  const footprints = panelFootprints(geometry);
+  const { geometry, footprints } = layPanel(pattern.shape, { startDegrees });
   return { pattern, panel, geometry, footprints, words, fonts, greys: greysOf(facts) };
 }

@@ -1,10 +1,13 @@
-import { liningPages } from '../core/draw/lining-pages.js';
-import type { LiningSheet } from '../core/draw/lining-piece.js';
-import type { PrintPaper } from '../core/draw/print-sheet.js';
+import { liningPages } from '../core/pages/lining/lining-pages.js';
+import type { LiningSheet } from '../core/pages/lining/lining-piece.js';
+import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
+import type { Language } from '../words/pages/languages.js';
+import { structured } from './page-parts.js';
 import { pdfBook } from './pdf-book.js';
+import { StructureNode } from './structure.js';
 
 /**
- * A lining template as a PDF.
+ * A lining template as a PDF, tagged as a booklet is.
  *
  * @returns the document and how many sheets it has
  * @throws RondureError `glyph-missing`
@@ -12,22 +15,26 @@ import { pdfBook } from './pdf-book.js';
 export async function liningPdf(
   sheet: LiningSheet,
   paper: PrintPaper,
+  language: Language,
 ): Promise<{ bytes: Uint8Array; pages: number }> {
-  const { lining, words } = sheet;
+  const { words } = sheet;
+  const title = words.lining.title(sheet);
   const book = await pdfBook({
-    title: words.lining.title(sheet),
-    subject: words.lining.describe({
-      seamMm: lining.seamAcrossMm,
-      cutMm: lining.cutAcrossMm,
-    }),
-    language: 'en',
+    title,
+    subject: words.booklet.alt.lining,
+    language,
+    tagged: true,
     fonts: sheet.fonts,
   });
+  const root = new StructureNode('Document');
+  const section = root.add('Sect');
   const pages = liningPages(sheet, paper);
-  for (const page of pages) {
+  pages.forEach((page, n) => {
     const surface = book.page(page.widthMm, page.heightMm);
-    page.draw(surface);
-    if (page.window) surface.clipped(page.window, () => page.drawInWindow?.(surface));
-  }
-  return { bytes: await book.finish(), pages: pages.length };
+    if (n === 0) book.bookmark(title);
+    for (const { draw, node } of structured(page.parts, section)) {
+      book.marked(node, () => draw(surface));
+    }
+  });
+  return { bytes: await book.finish(root), pages: pages.length };
 }

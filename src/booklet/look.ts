@@ -1,21 +1,26 @@
-import type { Face, Fonts } from '../core/draw/font.js';
-import { printPapers } from '../core/draw/print-sheet.js';
-import type { PrintPaper } from '../core/draw/print-sheet.js';
-import { breaksBetweenLetters } from '../core/draw/script.js';
-import { mmPerPoint, setInLines, textWidth, unbroken, unparted } from '../core/draw/text.js';
-import type { TextStyle } from '../core/draw/text.js';
+import type { Face, Fonts } from '../core/pages/surface/font.js';
+import { printPapers } from '../core/pages/surface/print-sheet.js';
+import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
+import { breaksBetweenLetters } from '../core/pages/surface/script.js';
+import {
+  mmPerPoint,
+  setInLines,
+  textWidth,
+  unbroken,
+  unparted,
+} from '../core/pages/surface/text.js';
+import type { TextStyle } from '../core/pages/surface/text.js';
 import { sides } from '../words/pages/pairs.js';
+import { plainTint } from './tint.js';
+import type { Tint } from './tint.js';
 
-/** Dark blue-green of headings and rules: 8:1 and more on white (W3C, WCAG 2.1, 1.4.6). */
-export const accent = '#1f4e5f';
 /** Grey of what is read last: 7:1 and more on white. */
 export const quiet = '#4a4a4a';
-/** Pale ground behind the head of a table. */
-export const pale = '#e8eff1';
 
 /** Sizes of a page and of its lettering, millimetres. */
 export interface Look {
   readonly fonts: Fonts;
+  readonly tint: Tint;
   readonly paper: PrintPaper;
   readonly widthMm: number;
   readonly heightMm: number;
@@ -24,51 +29,78 @@ export interface Look {
   readonly top: number;
   /** Where running text ends; the foot stands below. */
   readonly bottom: number;
+  /** Where running text begins: headings hang beside it, and drawings below them. */
+  readonly textLeft: number;
   /** Large print: fewer columns, larger beads. */
   readonly large: boolean;
   /** Beads on charts are at least this large, or the chart is enlarged over several pages. */
   readonly leastBeadMm: number;
+  /** Running text. */
   readonly body: TextStyle;
   readonly strong: TextStyle;
   readonly small: TextStyle;
+  /** Lists and letters of beads. */
+  readonly cell: TextStyle;
+  readonly cellStrong: TextStyle;
   readonly foot: TextStyle;
   readonly heading: TextStyle;
   readonly subheading: TextStyle;
 }
 
+/** White on the left and the right of a page: two holes for a binder take 12. */
+export const marginMm = 18;
+/** Room of a hanging heading and the gap beside it, millimetres. */
+const hangMm = 43;
+
 /**
  * Clear print is 12 points at least (UKAAF guidance G003, RNIB clear print), large print 16 at
  * least and 18 better (RNIB, as cited by Hampshire County Council's page on accessible formats).
+ *
+ * @param hanging whether headings hang beside the text, which then has 55 to 70 letters a line
  */
-export function lookOf(paper: PrintPaper, fonts: Fonts, large = false): Look {
+export function lookOf(
+  paper: PrintPaper,
+  fonts: Fonts,
+  {
+    large = false,
+    hanging = true,
+    tint = plainTint,
+  }: { large?: boolean; hanging?: boolean; tint?: Tint } = {},
+): Look {
   const { widthMm, heightMm } = printPapers[paper];
   const style = (face: Face, points: number, ink?: string): TextStyle => ({
     face,
     sizeMm: points * mmPerPoint,
     ...(ink !== undefined && { ink }),
   });
+  const { text } = fonts;
+  const left = marginMm;
   return {
     fonts,
+    tint,
     paper,
     widthMm,
     heightMm,
-    left: 20,
-    right: widthMm - 20,
-    top: 18,
-    bottom: heightMm - (large ? 20 : 18),
+    left,
+    right: widthMm - marginMm,
+    top: 14,
+    bottom: heightMm - (large ? 19 : 16),
+    textLeft: left + (hanging && !large ? hangMm : 0),
     large,
-    leastBeadMm: large ? 6 : 4,
-    body: style(fonts.regular, large ? 18 : 12),
-    strong: style(fonts.bold, large ? 18 : 12),
-    small: style(fonts.regular, large ? 16 : 10, quiet),
-    foot: style(fonts.regular, large ? 14 : 9, quiet),
-    heading: style(fonts.bold, large ? 26 : 20, accent),
-    subheading: style(fonts.bold, large ? 20 : 14, accent),
+    leastBeadMm: large ? 6 : 3.7,
+    body: style(text.regular, large ? 18 : 12),
+    strong: style(text.bold, large ? 18 : 12),
+    small: style(text.regular, large ? 16 : 10, quiet),
+    cell: style(fonts.regular, large ? 18 : 12),
+    cellStrong: style(fonts.bold, large ? 18 : 12),
+    foot: style(fonts.regular, large ? 16 : 10, quiet),
+    heading: style(text.bold, large ? 26 : 20, tint.accent),
+    subheading: style(text.bold, large ? 18 : 12, tint.accent),
   };
 }
 
 /** From one baseline to the next. */
-export const lineMm = ({ sizeMm }: TextStyle): number => 1.34 * sizeMm;
+export const lineMm = ({ sizeMm }: TextStyle): number => 1.3 * sizeMm;
 
 /**
  * A text in lines no wider than given, one language below the other; a word longer than a line is

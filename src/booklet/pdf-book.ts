@@ -1,5 +1,7 @@
-import type { Fonts } from '../core/draw/font.js';
-import { asGrey } from '../core/draw/grey-fills.js';
+import { joined } from '../core/bytes.js';
+import type { Fonts } from '../core/pages/surface/font.js';
+import { asGrey } from '../core/pages/panel/grey-fills.js';
+import { claimStandards } from './pdf-standards.js';
 import { plainFont } from './plain-font.js';
 import type { StructureNode } from './structure.js';
 import { PdfSurface, pointsPerMm } from './pdf-surface.js';
@@ -61,6 +63,9 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
       ModDate: day,
     },
   });
+  if (options.tagged) {
+    claimStandards(doc, { ...options, creator: options.creator ?? 'Rondure', day });
+  }
   const registered = new Set<string>();
   function useFont(file: string): void {
     if (!registered.has(file)) doc.registerFont(file, bytes(plainFont(options.fonts.file(file))));
@@ -132,13 +137,3 @@ const holdsSomething = (node: StructureNode, contents: Contents): boolean =>
 
 type FontSource = PDFKit.Mixins.PDFFontSource;
 const bytes = (file: Uint8Array): FontSource => file as FontSource;
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(chunks.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
-}

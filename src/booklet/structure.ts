@@ -1,6 +1,20 @@
 /** Kinds of parts of a document (ISO 32000-1, 14.8.4). */
 export type StructureType =
-  'Document' | 'Sect' | 'H1' | 'H2' | 'P' | 'Span' | 'Table' | 'TR' | 'TH' | 'TD' | 'Figure';
+  | 'Document'
+  | 'Sect'
+  | 'H1'
+  | 'H2'
+  | 'P'
+  | 'Span'
+  | 'Table'
+  | 'TR'
+  | 'TH'
+  | 'TD'
+  | 'L'
+  | 'LI'
+  | 'Lbl'
+  | 'LBody'
+  | 'Figure';
 
 /** What is said of a part besides its content. */
 export interface StructureFacts {

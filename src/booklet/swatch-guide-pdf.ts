@@ -1,7 +1,7 @@
-import { printPapers } from '../core/draw/print-sheet.js';
-import type { PrintPaper } from '../core/draw/print-sheet.js';
-import { drawSwatchGuide, guideSheets } from '../core/draw/swatch-guide.js';
-import type { SwatchGuide } from '../core/draw/swatch-guide.js';
+import { printPapers } from '../core/pages/surface/print-sheet.js';
+import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
+import { drawSwatchGuide, guideSheets } from '../core/pages/swatch/swatch-guide.js';
+import type { SwatchGuide } from '../core/pages/swatch/guide-facts.js';
 import { pdfBook } from './pdf-book.js';
 
 /**

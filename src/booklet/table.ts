@@ -1,9 +1,10 @@
-import type { Surface } from '../core/draw/surface.js';
-import { drawText, textWidth } from '../core/draw/text.js';
-import type { TextStyle } from '../core/draw/text.js';
+import type { Surface } from '../core/pages/surface/surface.js';
+import { drawText, textWidth } from '../core/pages/surface/text.js';
+import type { TextStyle } from '../core/pages/surface/text.js';
 import { sides } from '../words/pages/pairs.js';
 import type { Flow } from './flow.js';
-import { accent, lineMm, linesOf, pale, readOn } from './look.js';
+import { lineMm, linesOf, quiet, readOn } from './look.js';
+import type { Look } from './look.js';
 import type { StructureNode } from './structure.js';
 
 /** One column of a table. */
@@ -19,6 +20,10 @@ export interface TextCell {
   readonly style: TextStyle;
   /** Where the second language begins. */
   readonly second?: number | undefined;
+  /** Thin lines between words, by line: millimetres from the beginning of its text. */
+  readonly dividers?: readonly (readonly number[])[];
+  /** Whether a box to tick stands before it. */
+  readonly box?: boolean;
 }
 
 /** One cell: text, or something that is drawn from its left, top corner. */
@@ -26,11 +31,13 @@ export type TableCell =
   | TextCell
   | {
       readonly heightMm: number;
+      /** What of it is no part of the document: chips and boxes. */
+      readonly ornament?: (surface: Surface, x: number, y: number) => void;
       readonly draw: (surface: Surface, x: number, y: number) => void;
     };
 
 const gapMm = 3;
-const padMm = 0.9;
+
 /** Rows of no more lines stay whole; of a longer one this many stay together at each end. */
 const wholeLines = 8;
 const leastLines = 2;
@@ -49,39 +56,103 @@ export function textCell(
   return { lines: [...first, ...second], style, second: first.length };
 }
 
-/** A table that goes on over pages, its head on each; long rows break between lines. */
+/** Side of a box to tick, and what it takes with the gap after it. */
+export const boxMm = ({ cell }: Look): number => 0.76 * cell.sizeMm;
+export const boxRoomMm = (look: Look): number => boxMm(look) + 1.6;
+
+/** A box to tick, its right half on a baseline. */
+export function drawBox(surface: Surface, look: Look, left: number, base: number): void {
+  const side = boxMm(look);
+  const [top, right] = [base - side + 0.15, left + side];
+  const box = [left, top, right, top, right, top + side, left, top + side];
+  surface.strokePath([box], { stroke: quiet, widthMm: 0.25, closed: true });
+}
+
+/** Height of a table on one page, millimetres. */
+export function tableMm(
+  { look }: Flow,
+  columns: readonly Column[],
+  rows: readonly (readonly TableCell[])[],
+  padMm = 0.9,
+): number {
+  const head = { ...look.small, face: look.fonts.bold };
+  const lines = Math.max(...columns.map((one) => textCell(one.head, head, one).lines.length));
+  const high = (cell: TableCell) =>
+    'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
+  const rowsMm = rows.map((row) => Math.max(...row.map(high)) + 2 * padMm);
+  return lines * lineMm(head) + 1.6 + rowsMm.reduce((sum, one) => sum + one, 0);
+}
+
+/**
+ * A table that goes on over pages, its head on each; long rows break between lines.
+ *
+ * @param left where it begins on the page, its right end lying where its columns end
+ */
 export function drawTable(
   flow: Flow,
   columns: readonly Column[],
   rows: readonly (readonly TableCell[])[],
+  {
+    left = flow.look.left,
+    rowHeads = false,
+    whole = false,
+    together,
+    padMm = 0.9,
+  }: {
+    left?: number;
+    /** Whether the first cell of a row is its head. */
+    rowHeads?: boolean;
+    /** Whether it stays on one page where one can hold it. */
+    whole?: boolean;
+    /** How many rows that follow one another stay on one page: all numbers, in order. */
+    together?: readonly number[];
+    /** Above and below what stands in a row. */
+    padMm?: number;
+  } = {},
 ): void {
   const { look } = flow;
-  const headStyle = { ...look.small, face: look.fonts.bold, ink: accent };
+  const right = left + columns.reduce((sum, { widthMm }) => sum + widthMm, 0);
+  const headStyle = { ...look.small, face: look.fonts.bold, ink: look.tint.accent };
   const heads = columns.map((column) => textCell(column.head, headStyle, column));
   const headMm = Math.max(...heads.map(({ lines }) => lines.length)) * lineMm(headStyle) + 1.6;
   const lefts = columns.map((_, n) =>
-    columns.slice(0, n).reduce((sum, { widthMm }) => sum + widthMm, look.left),
+    columns.slice(0, n).reduce((sum, { widthMm }) => sum + widthMm, left),
   );
   let table: StructureNode | undefined;
 
   /** Lines from one up to another of a cell, as part of the document or not. */
   function setCell(
-    { lines, style, second }: TextCell,
+    { lines, style, second, dividers, box }: TextCell,
     [from, to]: readonly [number, number],
     n: number,
     top: number,
     node: StructureNode | undefined,
   ): void {
     const step = lineMm(style);
-    const right = lefts[n] + columns[n].widthMm - 1;
+    const end = lefts[n] + columns[n].widthMm - 1;
+    const begin = lefts[n] + 1 + (box ? boxRoomMm(look) : 0);
     const spaced = readOn(lines);
+    const baseOf = (k: number) => top + (k - from + 0.78) * step;
+    if (box && from === 0) {
+      flow.draw((surface) => drawBox(surface, look, lefts[n] + 1, baseOf(0)));
+    }
+    if (dividers) {
+      const marks = dividers.slice(from, to).flatMap((places, k) =>
+        places.map((x) => {
+          const base = baseOf(from + k);
+          return [begin + x, base + 0.9, begin + x, base - 0.76 * style.sizeMm];
+        }),
+      );
+      flow.draw((surface) => {
+        if (marks.length > 0) surface.strokePath(marks, { stroke: '#767676', widthMm: 0.25 });
+      });
+    }
     const part = (first: number, last: number, of: StructureNode | undefined) => {
       if (first >= last) return;
       flow.draw((surface) => {
         for (let k = first; k < last; k++) {
-          const y = top + (k - from + 0.78) * step;
-          const x = columns[n].end ? right - textWidth(lines[k], style) : lefts[n] + 1;
-          drawText(surface, spaced[k], style, x, y);
+          const x = columns[n].end ? end - textWidth(lines[k], style) : begin;
+          drawText(surface, spaced[k], style, x, baseOf(k));
         }
       }, of);
     };
@@ -93,8 +164,8 @@ export function drawTable(
   function drawHead(): void {
     const [top, bottom] = [flow.y, flow.y + headMm];
     flow.draw((surface) => {
-      const ring = [look.left, top, look.right, top, look.right, bottom, look.left, bottom];
-      surface.fillPath([ring], { fill: pale });
+      const ring = [left, top, right, top, right, bottom, left, bottom];
+      surface.fillPath([ring], { fill: look.tint.pale });
     });
     // Only the first time is it a part of the table; later it helps the eye.
     const row = table === undefined ? (table = flow.section.add('Table')).add('TR') : undefined;
@@ -107,15 +178,37 @@ export function drawTable(
   function rule(): void {
     const y = flow.y;
     flow.draw((surface) => {
-      surface.strokePath([[look.left, y, look.right, y]], { stroke: '#b9c6ca', widthMm: 0.2 });
+      surface.strokePath([[left, y, right, y]], { stroke: look.tint.rule, widthMm: 0.2 });
     });
   }
   const heightOf = (cell: TableCell) =>
     'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
 
-  if (!flow.fits(headMm + (rows[0] ? Math.max(...rows[0].map(heightOf)) : 0))) flow.next();
+  const rowMm = (row: readonly TableCell[]) => Math.max(...row.map(heightOf)) + 2 * padMm;
+  const allMm = headMm + rows.reduce((sum, row) => sum + rowMm(row), 0);
+  const pageMm = look.bottom - look.top - 14;
+  // A short table stays whole; of a longer one the head stays with two rows.
+  const heldMm =
+    whole && allMm <= 0.8 * pageMm
+      ? allMm
+      : headMm + rows.slice(0, 2).reduce((sum, row) => sum + rowMm(row), 0);
+  if (!flow.fits(Math.min(heldMm, 0.8 * pageMm))) flow.next();
   drawHead();
-  for (const row of rows) {
+  const groupFrom = new Map<number, number>();
+  let begin = 0;
+  for (const many of together ?? []) {
+    groupFrom.set(
+      begin,
+      rows.slice(begin, begin + many).reduce((sum, row) => sum + rowMm(row), 0),
+    );
+    begin += many;
+  }
+  for (const [place, row] of rows.entries()) {
+    const groupMm = groupFrom.get(place) ?? 0;
+    if (groupMm <= pageMm / 2 && !flow.fits(groupMm)) {
+      flow.next();
+      drawHead();
+    }
     const most = Math.max(...row.map((cell) => ('lines' in cell ? cell.lines.length : 1)));
     const whole = Math.max(...row.map(heightOf)) + 2 * padMm;
     const step = Math.max(...row.map((cell) => ('lines' in cell ? lineMm(cell.style) : 0)));
@@ -124,7 +217,9 @@ export function drawTable(
       drawHead();
     }
     const node = table!.add('TR');
-    const cells = row.map(() => node.add('TD'));
+    const cells = row.map((_, n) =>
+      rowHeads && n === 0 ? node.add('TH', { scope: 'Row' }) : node.add('TD'),
+    );
     let from = 0;
     while (from < most) {
       const room = Math.floor((look.bottom - flow.y - 2 * padMm + 1e-6) / step);
@@ -139,13 +234,15 @@ export function drawTable(
           setCell(cell, [Math.min(from, to), to], n, top, cells[n]);
           high = Math.max(high, (to - Math.min(from, to)) * lineMm(cell.style));
         } else if (from === 0) {
+          const { ornament } = cell;
+          if (ornament) flow.draw((surface) => ornament(surface, lefts[n], top));
           flow.draw((surface) => cell.draw(surface, lefts[n], top), cells[n]);
           high = Math.max(high, cell.heightMm);
         }
       }
       from += here;
       flow.y = top + high + padMm;
-      rule();
+      if (!together || groupFrom.has(place + 1) || place === rows.length - 1) rule();
       if (from < most) {
         flow.next();
         drawHead();

@@ -1,6 +1,7 @@
-import type { Surface } from '../core/draw/surface.js';
-import { finishedEdge } from '../core/geometry/edge.js';
-import type { PanelGeometry } from '../core/geometry/panel.js';
+import { mixed } from '../core/colour/mixed.js';
+import type { Surface } from '../core/pages/surface/surface.js';
+import { finishedEdge } from '../core/panel/edge.js';
+import type { PanelGeometry } from '../core/panel/geometry.js';
 
 /** Colour of crochet thread: under the beads, and where a stitch has none. */
 const threadGround = '#d8d2c6';
@@ -67,11 +68,4 @@ export function drawWorkedBeads(
       surface.strokePath(dots, { stroke: mixed(hex, 255, 0.6), widthMm: 0.2 * pen });
     }
   }
-}
-
-/** A colour on its way to grey `to` (0 to 255), `share` of the way. */
-export function mixed(hex: string, to: number, share: number): string {
-  const parts = [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16));
-  const mix = parts.map((part) => Math.round(part + (to - part) * share));
-  return `#${mix.map((part) => part.toString(16).padStart(2, '0')).join('')}`;
 }

@@ -1,31 +1,51 @@
+import { beadLookOf } from '../../core/colour/colour-words.js';
 import { inkOn } from '../../core/colour/contrast.js';
-import { drawCellMarks } from '../../core/draw/grey-fills.js';
-import { drawText } from '../../core/draw/text.js';
-import type { PatternBead } from '../../core/pattern/schema.js';
-import type { MaterialRow } from '../../core/texts/materials.js';
-import type { ShoppingList } from '../../core/texts/shopping.js';
+import { drawCellMarks } from '../../core/pages/panel/grey-fills.js';
+import { drawText, textWidth } from '../../core/pages/surface/text.js';
+import type { PatternBead } from '../../core/beads/bead.js';
+import type { Pattern } from '../../core/pattern/pattern.js';
+import type { MaterialRow } from '../../core/pages/lists/materials.js';
+import type { ShoppingList } from '../../core/pages/lists/shopping.js';
 import type { Flow } from '../flow.js';
+import { isPaired } from '../../words/pages/pairs.js';
 import { lineMm } from '../look.js';
-import { textCell } from '../table.js';
+import type { Look } from '../look.js';
+import { roomIn, textCell } from '../table.js';
 import type { Column, TableCell } from '../table.js';
-import { greysOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import { greysOf, headMm } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
 
 /** The columns of the table of beads; in large print the code stands below the name. */
 export function beadColumns({ look, wide }: Flow, { pattern, words }: BookletFacts): Column[] {
   const { columns: heads } = words.booklet.materials;
+  const size = commonSize(pattern);
   const widths = look.large
     ? { bead: 21, id: 0, charted: 29, reserve: 37, grams: 28 }
-    : { bead: 15, id: 32, charted: 21, reserve: 29, grams: 19 };
+    : { bead: 14, id: idMm(look, pattern, heads.id), charted: 21, reserve: 29, grams: 19 };
   const rest = Object.values(widths).reduce((sum, width) => sum + width, 0);
   return [
     { head: heads.bead, widthMm: widths.bead },
-    { head: heads.name, widthMm: wide - rest },
+    {
+      head: size === undefined ? heads.name : words.lists.aside(heads.name, size),
+      widthMm: wide - rest,
+    },
     ...(look.large ? [] : [{ head: heads.id, widthMm: widths.id }]),
     { head: heads.charted(pattern.panels.length), widthMm: widths.charted, end: true },
     { head: heads.reserve, widthMm: widths.reserve, end: true },
     { head: heads.grams, widthMm: widths.grams, end: true },
   ];
+}
+
+/** The size of the beads where they all have one: their column says it once. */
+function commonSize({ beads }: Pattern): string | undefined {
+  const sizes = new Set(beads.map(({ size }) => size));
+  return sizes.size === 1 ? [...sizes][0] : undefined;
+}
+
+/** As wide as the longest code, within limits. */
+function idMm(look: Look, { beads }: Pattern, head: string): number {
+  const widths = beads.map(({ id }) => textWidth(id, look.small));
+  return Math.min(32, Math.max(headMm(head, look), ...widths.map((one) => one + 3.4)));
 }
 
 /** A row for each bead that is worked, and their sum; none where nothing is decided. */
@@ -58,11 +78,26 @@ export function beadRows(
   const rows = beads.map((bead): TableCell[] => {
     const { count } = charted.find(({ letter }) => letter === bead.letter)!;
     const have = list.beads.find(({ letter }) => letter === bead.letter)!;
-    const name = bead.size === undefined ? bead.name : `${bead.name}, ${bead.size}`;
+    const name =
+      bead.size === undefined || commonSize(pattern)
+        ? bead.name
+        : words.lists.aside(bead.name, bead.size);
     const id = bead.id === bead.name ? '' : bead.id;
+    /** What it is called, and beside or below that what it looks like. */
+    const described = (title: string): TableCell => {
+      const appearance = words.beadLooks.look(beadLookOf(bead));
+      const both = `${title} · ${appearance}`;
+      const short = !isPaired(appearance) && textWidth(both, look.body) <= roomIn(columns[1]);
+      if (short) return { lines: [both], style: look.body };
+      const named = textCell(title, look.body, columns[1]);
+      const looks = textCell(appearance, look.body, columns[1]);
+      const second =
+        looks.second === undefined ? {} : { second: named.lines.length + looks.second };
+      return { lines: [...named.lines, ...looks.lines], style: look.body, ...second };
+    };
     const named = look.large
-      ? [text([name, id].filter((part) => part !== '').join(', '), 1)]
-      : [text(name, 1), text(id, 2, look.small)];
+      ? [described(id === '' ? name : words.lists.aside(name, id))]
+      : [described(name), text(id, 2, look.small)];
     return [sampleCell(flow, facts, bead), ...named, ...amounts(count, have)];
   });
   if (rows.length === 0) return [];

@@ -1,72 +1,86 @@
-import { chartPaper } from '../../core/draw/chart.js';
-import type { PanelSheet } from '../../core/draw/sheet.js';
-import { acrossMm } from '../../core/geometry/edge.js';
-import { undecidedMark, bareMark } from '../../core/pattern/schema.js';
+import type { HandName } from '../../core/pages/hand/facts.js';
+import { handSaidOf } from '../../core/pages/hand/of-pattern.js';
+import { chartPaper } from '../../core/pages/chart/chart.js';
+import type { PanelSheet } from '../../core/pages/panel/sheet.js';
+import { acrossRange } from '../../core/panel/across.js';
+import { undecidedMark, bareMark } from '../../core/pattern/marks.js';
 import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
-import { directionOf } from '../../core/shape.js';
-import { isLeanOfSwatch } from '../../core/texts/rounds.js';
+import { directionOf } from '../../core/panel/shape.js';
+import { isLeanOfSwatch } from '../../core/pages/lists/rounds.js';
 import type { Flow } from '../flow.js';
-import { drawTable, textCell } from '../table.js';
-import { whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import { addBeside, addRows } from '../flow-blocks.js';
+import { addSigns } from './signs.js';
+import { whereOf } from '../facts.js';
+import { handBlocks } from './hands.js';
+import type { BookletFacts } from '../facts.js';
+
+/** Drawings that stand beside the words on the work as a whole, and those that follow step by step. */
+const besideWords: readonly HandName[] = ['bead-side', 'round-run', 'increase', 'marker'];
+const inRows: readonly HandName[] = [
+  'ring',
+  'stitch',
+  'slip-stitch',
+  'round-end',
+  'new-length',
+  'last-stitches',
+];
 
 /** Swatch, hand and face, how to begin, how to read, how to string, signs. */
 export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
   const { pattern, words } = facts;
   const { shape } = pattern;
-  const { look } = flow;
   const say = words.booklet.before;
   const { before: heading } = words.booklet.parts;
   const { rounds, stringing } = words;
   const marks = pattern.panels.map(lettersInWorkingOrder).join('');
   const open = marks.split(undecidedMark).length - 1;
   const second = pattern.beads.length > 1 ? pattern.beads[1].letter : 'A';
-  const across = (n: number) => acrossMm({ ...shape, rounds: n });
-  flow.part({ heading, where: whereOf(facts, heading) });
-  flow.titled(say.swatch, [
-    say.swatchText({
-      wedges: shape.wedges,
-      widthMm: shape.stitchWidthMm,
-      heightMm: shape.roundHeightMm,
-      fiveMm: across(5),
-      tenMm: across(10),
-    }),
-  ]);
+  const across = (n: number) => acrossRange({ ...pattern, shape: { ...shape, rounds: n } });
+  flow.part({ heading, where: whereOf(facts, heading), mark: 'before', besideMm: 60 });
   const { edition } = words.booklet;
-  flow.titled(say.hand, [
-    rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
-    ...(facts.edition.otherHand ? [edition.mirrored] : []),
-  ]);
-  flow.titled(say.start, [
-    rounds.begin(shape.wedges),
-    rounds.stitch({ ...shape, measured: isLeanOfSwatch(pattern) }),
-    shape.construction === 'spiral' ? rounds.spiral : rounds.joined,
-    rounds.marker,
-  ]);
   const paper = chartPaper(sheet);
-  flow.titled(say.read, [
-    rounds.reading,
-    rounds.increases(`[A ${second}]`),
-    ...(marks.includes(bareMark) ? [rounds.bare] : []),
+  // The table of signs says the rest.
+  const reading = [
+    words.booklet.work.roundsTick,
     ...(open > 0 ? [words.lists.openLeft(open)] : []),
     ...(facts.edition.grey ? [edition.fills] : []),
     ...(paper.name === 'A4' ? [] : [say.smallChart({ paper: paper.name })]),
-  ]);
-  flow.titled(say.string, [
-    stringing.order,
-    stringing.reading,
-    ...(marks.includes(bareMark) ? [stringing.bare] : []),
-  ]);
-  const columns = [
-    { head: say.sign, widthMm: 32 },
-    { head: say.meaning, widthMm: flow.wide - 32 },
   ];
-  const rows = say
-    .table(second)
-    .map(([sign, meaning]) => [
-      textCell(sign, look.strong, columns[0]),
-      textCell(meaning, look.body, columns[1]),
+  const measured = isLeanOfSwatch(pattern);
+  const stitch = { ...handSaidOf(pattern), lean: shape.lean, measured, drawn: true };
+  const tell = () => {
+    flow.mark('swatch');
+    flow.titled(say.swatch, [
+      say.swatchText({
+        wedges: shape.wedges,
+        widthMm: shape.stitchWidthMm,
+        heightMm: shape.roundHeightMm,
+        five: across(5),
+        ten: across(10),
+      }),
     ]);
-  flow.subheading(say.signs, 30);
-  drawTable(flow, columns, rows);
+    flow.titled(say.hand, [
+      rounds.direction({ ...shape, clockwise: directionOf(shape) === 1 }),
+      words.booklet.work.working.use,
+      ...(facts.edition.otherHand ? [edition.mirrored] : []),
+    ]);
+    flow.titled(say.read, reading);
+    flow.titled(say.string, [
+      stringing.order,
+      stringing.onBall,
+      ...(marks.includes(bareMark) ? [stringing.bare] : []),
+      words.booklet.work.tick,
+      words.booklet.stringing.weigh,
+    ]);
+    flow.titled(say.start, [rounds.stitch(stitch)]);
+  };
+  if (!flow.hangs) {
+    tell();
+    addSigns(flow, facts, second);
+    addRows(flow, handBlocks(flow, facts, [...besideWords, ...inRows]));
+    return;
+  }
+  const left = addBeside(flow, handBlocks(flow, facts, besideWords), tell);
+  addSigns(flow, facts, second);
+  addRows(flow, [...left, ...handBlocks(flow, facts, inRows)]);
 }

@@ -1,28 +1,35 @@
-import { chartBeadMm, drawChart } from '../../core/draw/chart.js';
-import { chartSheets } from '../../core/draw/chart-sheets.js';
-import type { PanelSheet } from '../../core/draw/sheet.js';
-import type { ChartSheet, SheetPage } from '../../core/draw/sheet-surround.js';
-import { shiftedDown } from '../../core/draw/shifted.js';
-import { mmPerPoint } from '../../core/draw/text.js';
-import { wedgeSheets, wedgesAlike } from '../../core/draw/wedge-sheets.js';
+import { chartBeadMm, drawChart } from '../../core/pages/chart/chart.js';
+import { sectorSheets } from '../../core/pages/chart/sector-sheets.js';
+import { workingSheet } from '../../core/pages/chart/working-chart.js';
+import type { PanelSheet } from '../../core/pages/panel/sheet.js';
+import type { ChartSheet, SheetPage } from '../../core/pages/chart/sheet-surround.js';
+import { shiftedDown } from '../../core/pages/surface/shifted.js';
+import { mmPerPoint } from '../../core/pages/surface/text.js';
+import { wedgeSheets, wedgesAlike } from '../../core/pages/chart/wedge-sheets.js';
 import type { Flow } from '../flow.js';
-import { partName, whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import type { Bookmark } from '../flow-page.js';
+import { partName, whereOf } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
 
 /** An enlarged chart is so much larger at least that the sheets are worth it. */
-const worthwhile = 1.3;
+const worthwhile = 1.25;
 
-/** The whole chart on one page, above its foot; enlarged after it where its beads are small. */
+/**
+ * The whole chart on one page, above its foot, by the bead face and as the worker sees it; enlarged
+ * after them where its beads are small.
+ */
 export function addChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
   const { look } = flow;
-  const { parts, enlarged, wedgeChart } = facts.words.booklet;
+  const { enlarged, wedgeChart, work } = facts.words.booklet;
   const { panel } = sheet;
   const heightMm = look.heightMm - footMm(flow);
+  const named = (part: string): Bookmark => ({ name: partName(facts, part, panel) });
+  addWholeChart(flow, facts, sheet);
+  const seen = workingSheet(sheet);
   flow.page(
-    whereOf(facts, parts.chart, panel),
-    (surface) => drawChart(shiftedDown(surface, heightMm, 2), sheet),
-    partName(facts, parts.chart, panel),
-    facts.words.booklet.alt.chart,
+    whereOf(facts, work.working.part, panel),
+    (surface) => drawChart(shiftedDown(surface, heightMm, 2), seen),
+    { bookmark: named(work.working.part), alt: work.alt.working, mark: `working-${panel}` },
   );
   const page: SheetPage = {
     widthMm: look.widthMm,
@@ -34,14 +41,38 @@ export function addChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): vo
   if (wedgesAlike(sheet)) {
     const heading = partName(facts, wedgeChart.part, panel);
     addSheets(flow, facts, wedgeChart.part, panel, wedgeSheets(sheet, page, heading));
+    return;
   }
-  const wholeMm = chartBeadMm(sheet, look.widthMm, heightMm);
-  if (wholeMm < look.leastBeadMm) {
+  if (isEnlarged(flow, sheet)) {
     const heading = partName(facts, enlarged.part, panel);
-    const leastBeadMm = Math.max(look.leastBeadMm, worthwhile * wholeMm);
-    const sheets = chartSheets(sheet, { ...page, leastBeadMm }, heading);
+    const leastBeadMm = Math.max(look.leastBeadMm, worthwhile * wholeBeadMm(flow, sheet));
+    const sheets = sectorSheets(sheet, { ...page, leastBeadMm }, heading);
     addSheets(flow, facts, enlarged.part, panel, sheets);
   }
+}
+
+/** The whole chart on a page of its own, by the bead face. */
+export function addWholeChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
+  const { parts, alt } = facts.words.booklet;
+  const { panel } = sheet;
+  const heightMm = flow.look.heightMm - footMm(flow);
+  flow.page(
+    whereOf(facts, parts.chart, panel),
+    (surface) => drawChart(shiftedDown(surface, heightMm, 2), sheet),
+    {
+      bookmark: { name: partName(facts, parts.chart, panel) },
+      alt: alt.chart,
+      mark: `chart-${panel}`,
+    },
+  );
+}
+
+const wholeBeadMm = (flow: Flow, sheet: PanelSheet): number =>
+  chartBeadMm(sheet, flow.look.widthMm, flow.look.heightMm - footMm(flow));
+
+/** Whether the beads of a whole chart are so small that it comes enlarged too. */
+export function isEnlarged(flow: Flow, sheet: PanelSheet): boolean {
+  return !wedgesAlike(sheet) && wholeBeadMm(flow, sheet) < flow.look.leastBeadMm;
 }
 
 /** Room that the foot of a page takes. */
@@ -52,7 +83,7 @@ function addSheets(
   facts: BookletFacts,
   part: string,
   panel: number,
-  sheets: readonly ChartSheet[],
+  sheets: readonly Omit<ChartSheet, 'tile'>[],
 ): void {
   sheets.forEach((one, n) => {
     flow.page(
@@ -61,8 +92,11 @@ function addSheets(
         one.draw(surface);
         surface.clipped(one.window, () => one.drawInWindow(surface));
       },
-      n === 0 ? partName(facts, part, panel) : undefined,
-      `${one.title}. ${facts.words.booklet.alt.chart}`,
+      {
+        ...(n === 0 && { bookmark: { name: partName(facts, part, panel) } }),
+        ...(n === 0 && { mark: `enlarged-${panel}` }),
+        alt: `${one.title}. ${facts.words.booklet.alt.chart}`,
+      },
     );
   });
 }

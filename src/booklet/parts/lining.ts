@@ -1,13 +1,13 @@
 import { RondureError } from '../../core/errors.js';
-import { liningPages } from '../../core/draw/lining-pages.js';
-import type { LiningPage } from '../../core/draw/lining-pages.js';
-import { planLining } from '../../core/lining/plan.js';
-import type { Words } from '../../words/index.js';
+import { liningPages } from '../../core/pages/lining/lining-pages.js';
+import type { LiningPage } from '../../core/pages/lining/lining-pages.js';
+import { planLining } from '../../core/purse/lining/plan.js';
 import { onSide } from '../../words/pages/pairs.js';
 import type { Side } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
-import { partName, whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import { structured } from '../page-parts.js';
+import { partName, whereOf } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
 
 /** The sheets of a template in one language; no panel where both take the same. */
 export interface Template {
@@ -31,10 +31,7 @@ export function liningTemplates({ look }: Flow, facts: BookletFacts): Template[]
         const lining = planLining(pattern, { panel });
         const both = lining.pieces === 2;
         const own = both ? {} : { panel: onSide(name, side) };
-        const pages = liningPages(
-          { lining, title, ...own, words: inBooklet(words), fonts },
-          look.paper,
-        );
+        const pages = liningPages({ lining, title, ...own, words, fonts }, look.paper);
         templates.push({ side, panel: both ? undefined : panel, pages });
         if (both) break;
       }
@@ -50,26 +47,14 @@ export function liningTemplates({ look }: Flow, facts: BookletFacts): Template[]
 export function addLining(flow: Flow, facts: BookletFacts, templates: readonly Template[]): void {
   for (const { side, panel, pages } of templates) {
     const said = { ...facts, words: facts.each[side] };
-    const { parts, alt } = said.words.booklet;
+    const { parts } = said.words.booklet;
     const named = panel === undefined ? parts.lining : partName(said, parts.lining, panel);
     pages.forEach((page, n) => {
-      flow.page(
-        onSide(whereOf(said, parts.lining, panel), side),
-        (surface) => {
-          page.draw(surface);
-          if (page.window) surface.clipped(page.window, () => page.drawInWindow?.(surface));
-        },
-        n === 0 ? onSide(named, side) : undefined,
-        n === 0 ? undefined : alt.lining,
-      );
+      flow.page(onSide(whereOf(said, parts.lining, panel), side), undefined, {
+        ...(n === 0 && { bookmark: { name: onSide(named, side) }, mark: 'lining' }),
+      });
+      const section = flow.section.add('Sect', { language: facts.languages[side] });
+      flow.pages.at(-1)!.drawn.push(...structured(page.parts, section));
     });
   }
-}
-
-/** Words for a reader who has no command line. */
-function inBooklet(words: Words): Words {
-  const { lining } = words;
-  const cut: Words['lining']['cut'] = ({ pieces }) =>
-    pieces === 2 ? lining.cutTwo : lining.cutOne;
-  return { ...words, lining: { ...lining, estimate: lining.estimated, cut } };
 }

@@ -1,36 +1,68 @@
-import { frameParagraph } from '../../core/texts/rounds.js';
-import { sewingParagraphs, sewingTable } from '../../core/texts/sewing.js';
+import type { HandName } from '../../core/pages/hand/facts.js';
+import { frameParagraph } from '../../core/pages/lists/rounds.js';
+import { frameSpread, sewingParagraphs, sewingTable } from '../../core/pages/lists/sewing.js';
+import { shoppingList } from '../../core/pages/lists/shopping.js';
 import type { Flow } from '../flow.js';
-import { drawTable, textCell } from '../table.js';
-import { whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
-import { addLining, liningTemplates } from './lining.js';
+import { addBeside, addRows } from '../flow-blocks.js';
+import { drawTable, tableMm, textCell } from '../table.js';
+import { whereOf } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
+import { handBlocks } from './hands.js';
+import type { Template } from './lining.js';
+
+/** Drawings that stand beside the words, and those that follow in rows. */
+const besideWords: readonly HandName[] = ['seam-stitch', 'frame-edge', 'braid'];
+const inRows: readonly HandName[] = ['seam', 'frame'];
+const last: readonly HandName[] = ['lining'];
 
 /** Seam, frame and lining, and the lining template at true size. */
-export function addMakingUp(flow: Flow, facts: BookletFacts): void {
+export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly Template[]): void {
   const { pattern, words } = facts;
-  const { look } = flow;
   const say = words.booklet.making;
   const { making: heading } = words.booklet.parts;
   const { panels, frame } = pattern;
-  const templates = liningTemplates(flow, facts);
-  flow.part({ heading, where: whereOf(facts, heading) });
-  flow.titled(say.panels, [panels.length === 2 ? say.two : say.one]);
-  if (panels.length === 1) flow.titled(say.seam, [say.oneSeam]);
-  else {
-    flow.titled(say.seam, sewingParagraphs(pattern, words));
-    const [head, ...pairs] = sewingTable(pattern, words);
-    const columns = head.map((text, n) => ({
-      head: text,
-      widthMm: n === 0 ? flow.wide / 2 : flow.wide / 4,
-    }));
-    flow.subheading(say.pairs, 30);
-    const rows = pairs.map((row) => row.map((text, n) => textCell(text, look.body, columns[n])));
-    drawTable(flow, columns, rows);
-  }
+  flow.part({ heading, where: whereOf(facts, heading), mark: 'making', besideMm: 45 });
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
-  flow.titled(say.frame, [...new Set(held), say.frameText]);
-  flow.titled(say.lining, [templates.length === 0 ? say.noTemplate : say.liningText]);
-  flow.titled(say.washing, [say.washingText]);
-  addLining(flow, facts, templates);
+  const { panelLining } = shoppingList(pattern);
+  const tell = () => {
+    flow.titled(say.panels, [panels.length === 2 ? say.two : say.one]);
+    flow.mark('seam');
+    if (panels.length === 1) flow.titled(say.seam, [say.oneSeam]);
+    else {
+      flow.titled(say.seam, sewingParagraphs(pattern, words, { care: false }));
+      addPairs(flow, facts);
+    }
+    flow.mark('frame');
+    flow.titled(say.frame, [...new Set(held), say.frameText, frameSpread(pattern, words)]);
+    flow.mark('line');
+    flow.titled(say.lining, [
+      templates.length === 0 ? say.noTemplate : say.liningText,
+      words.shopping.crochetInstead({ mm: panelLining.mm }),
+    ]);
+    flow.titled(say.washing, [say.washingText]);
+  };
+  if (!flow.hangs) {
+    tell();
+    addRows(flow, handBlocks(flow, facts, [...besideWords, ...inRows, ...last]));
+    return;
+  }
+  const left = addBeside(flow, handBlocks(flow, facts, besideWords), tell);
+  const [large, sewnIn] = [inRows, last].map((names) => handBlocks(flow, facts, names));
+  addRows(flow, [...large, ...left, ...sewnIn]);
+}
+
+/** Which stitches meet, at the places that are pinned. */
+function addPairs(flow: Flow, facts: BookletFacts): void {
+  const { pattern, words } = facts;
+  const { look } = flow;
+  const [head, ...pairs] = sewingTable(pattern, words);
+  const left = flow.textLeft;
+  const wide = flow.textWide;
+  const columns = head.map((text, n) => ({
+    head: text,
+    widthMm: n === 0 ? wide / 2 : wide / 4,
+  }));
+  const rows = pairs.map((row) => row.map((text, n) => textCell(text, look.body, columns[n])));
+  flow.titled(words.booklet.making.pairs, [], { keepMm: tableMm(flow, columns, rows) + 2 });
+  drawTable(flow, columns, rows, { left, rowHeads: true, whole: true });
 }

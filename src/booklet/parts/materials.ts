@@ -1,14 +1,13 @@
-import { materials } from '../../core/texts/materials.js';
-import { shoppingList } from '../../core/texts/shopping.js';
-import { fitText, threadItems, toolItems } from '../../core/texts/shopping-items.js';
+import { materials } from '../../core/pages/lists/materials.js';
+import { shoppingList } from '../../core/pages/lists/shopping.js';
+import { fitText, threadItems, toolItems } from '../../core/pages/lists/shopping-items.js';
 import type { Flow } from '../flow.js';
+import { addSideBySide } from '../flow-blocks.js';
+import { lineMm } from '../look.js';
 import { drawTable } from '../table.js';
 import { beadColumns, beadRows } from './bead-table.js';
-import { whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
-
-/** Room below each thing of a list, in lines. */
-const closeLines = 0.2;
+import { whereOf } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
 
 /** Beads with a sample, thread, tools. */
 export function addMaterials(flow: Flow, facts: BookletFacts): void {
@@ -18,34 +17,50 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   const { materials: heading } = words.booklet.parts;
   const list = shoppingList(pattern);
   const panels = pattern.panels.length;
-  flow.part({ heading, where: whereOf(facts, heading) });
-  flow.paragraph(panels === 1 ? say.onePanel : say.twoPanels);
+  flow.part({ heading, where: whereOf(facts, heading), mark: 'materials', besideMm: 90 });
+  flow.titled(say.beads, [panels === 1 ? say.onePanel : say.twoPanels], { keepMm: 24 });
 
   const charted = materials(pattern);
   const rows = beadRows(flow, facts, list, charted);
-  flow.subheading(say.beads, 30);
   if (rows.length === 0) flow.paragraph(words.shopping.noBeads);
   else {
     drawTable(flow, beadColumns(flow, facts), rows);
     const reserve = { percent: list.beadReservePercent, batch: false };
-    flow.paragraph(words.shopping.beadReserveSaid(reserve), look.small);
+    const notes = [
+      words.shopping.beadReserveSaid(reserve),
+      ...(list.beads.some(({ sample }) => sample) ? [words.shopping.samples] : []),
+    ];
+    flow.paragraph(notes.join(' '), look.small, 0.6, look.left);
   }
   if (list.undecided > 0) flow.paragraph(words.lists.openLeft(list.undecided));
 
   const { thread } = list;
   const { perStitch, lengths, fit } = thread;
   const items = threadItems(list, words).map((item) => item.text);
-  flow.titled(say.thread, items, closeLines);
   const details = [
     words.shopping.threadSum({ ...thread, perStitchMm: perStitch.mm, tails: 2 * lengths }),
     perStitch.from === 'pattern' ? say.ownFigure : say.estimate,
     ...(thread.strungMm > 0 ? [words.shopping.lengths(thread)] : []),
     ...(fit ? [fitText(fit, words)] : []),
   ];
-  flow.paragraph(details.join(' '), look.small);
-  flow.titled(
-    say.tools,
-    toolItems(list, words).map((item) => item.text),
-    closeLines,
+  const tools = toolItems(list, words).map((item) => item.text);
+  const about = details.join(' ');
+  const half = (flow.wide - 8) / 2;
+  const listMm = (texts: readonly string[]) =>
+    texts.reduce(
+      (sum, one) => sum + flow.highOf(one, look.body, half - 5) + 0.12 * lineMm(look.body),
+      8,
+    );
+  const threadMm = listMm(items) + flow.highOf(about, look.small, half) + 8;
+  addSideBySide(
+    flow,
+    [threadMm + lineMm(look.body), listMm(tools) + lineMm(look.body)],
+    [
+      () => {
+        flow.titled(say.thread, items, { list: true });
+        flow.paragraph(about, look.small, 0.6);
+      },
+      () => flow.titled(say.tools, tools, { list: true }),
+    ],
   );
 }

@@ -1,48 +1,152 @@
+import { pairStart } from '../../core/panel/links.js';
 import { beadsOnly } from '../../core/pattern/stitches.js';
-import { runPieces } from '../../core/texts/lines.js';
-import { roundBody } from '../../core/texts/rounds.js';
+import { runPieces } from '../../core/pages/lists/lines.js';
+import { partBody, roundBody } from '../../core/pages/lists/rounds.js';
+import type { RoundPart } from '../../core/pages/lists/rounds.js';
+import { folded, wedgesOf } from '../../core/pages/lists/runs.js';
+import { textWidth } from '../../core/pages/surface/text.js';
+import type { TextStyle } from '../../core/pages/surface/text.js';
+import type { Shape } from '../../core/panel/shape.js';
 import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
-import { filled } from '../look.js';
-import { drawTable, roomIn } from '../table.js';
-import type { Column, TableCell } from '../table.js';
-import { partName, whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import { boxRoomMm, drawTable, roomIn, tableMm } from '../table.js';
+import type { Column, TableCell, TextCell } from '../table.js';
+import { headMm, roundName, roundNameMm } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
 
-/** The rounds of one panel in working order, with running totals. */
-export function addRounds(flow: Flow, facts: BookletFacts, panel: number): void {
-  const { pattern, words } = facts;
-  const { look } = flow;
-  const say = words.booklet.rounds;
-  const { rounds: part } = words.booklet.parts;
-  flow.part({ heading: partName(facts, part, panel), where: whereOf(facts, part, panel) });
-  flow.paragraph(say.how);
-  const columns = roundColumns(flow, say);
-  const one = (text: string, style = look.body): TableCell => ({ lines: [text], style });
-  let total = 0;
-  const rows = pattern.panels[panel].rounds.map((marks, index) => {
-    const beads = beadsOnly(marks).length;
-    total += beads;
-    const body = runPieces(roundBody(pattern.shape, index + 1, marks, words));
-    return [
-      one(words.lists.round(index + 1), look.strong),
-      { lines: filled(body, look.body, roomIn(columns[1])), style: look.body },
-      one(words.lists.number(marks.length)),
-      one(words.lists.number(beads)),
-      one(words.lists.number(total), look.strong),
-    ];
-  });
-  drawTable(flow, columns, rows);
+/** A round, or the part of it that one length reaches; stitches from 0. */
+export interface RoundPiece extends RoundPart {
+  readonly round: number;
 }
 
-/** The columns of the list of rounds. */
-export function roundColumns({ look, wide }: Flow, say: Words['booklet']['rounds']): Column[] {
-  const [round, stitches, beadsMm, all] = look.large ? [24, 30, 26, 26] : [17, 22, 18, 20];
+/** Some rounds that follow one another, and the beads worked before them. */
+export interface RoundsOf {
+  readonly panel: number;
+  readonly pieces: readonly RoundPiece[];
+  readonly total: number;
+  /** What stands before them, on the same page as the first of them. */
+  readonly heading: string;
+  /** What `Flow.pageOf` knows their page by. */
+  readonly mark: string;
+}
+
+/**
+ * Rounds in working order with boxes and running totals.
+ *
+ * @returns the beads worked up to their end
+ */
+export function addRounds(flow: Flow, facts: BookletFacts, rounds: RoundsOf): number {
+  const { pattern, words } = facts;
+  const { look } = flow;
+  const say = words.booklet.work;
+  const { number } = words.lists;
+  const { rounds: all } = pattern.panels[rounds.panel];
+  const counts = rounds.pieces.map(({ round, from, to }) => ({
+    stitches: to - from,
+    beads: beadsOnly(all[round - 1].slice(from, to)).length,
+  }));
+  const bare = counts.find(({ stitches, beads }) => stitches !== beads);
+  const columns = roundColumns(flow, facts, bare !== undefined);
+  const one = (text: string, style: TextStyle): TableCell => ({ lines: [text], style });
+  let { total } = rounds;
+  const rows = rounds.pieces.map((piece, n): TableCell[] => {
+    const { stitches, beads } = counts[n];
+    total += beads;
+    const count = stitches === beads ? number(beads) : `${number(beads)}/${number(stitches)}`;
+    const wedges = pieceTexts(pattern.shape, piece, all[piece.round - 1], words);
+    return [
+      { lines: [roundName(facts, piece.round)], style: look.cellStrong, box: true },
+      workCell(wedges, look.cell, roomIn(columns[1])),
+      one(count, look.cell),
+      one(number(total), look.cellStrong),
+    ];
+  });
+  const padMm = 0.4;
+  const about = bare ? [say.mixed(bare)] : [];
+  flow.titled(rounds.heading, about, { keepMm: tableMm(flow, columns, rows.slice(0, 2), padMm) });
+  flow.mark(rounds.mark);
+  drawTable(flow, columns, rows, { rowHeads: true, padMm });
+  return total;
+}
+
+/** The columns of the list of rounds: three quarters of the width are for the work. */
+export function roundColumns(
+  { look, wide }: Pick<Flow, 'look' | 'wide'>,
+  facts: BookletFacts,
+  mixed: boolean,
+): Column[] {
+  const say = facts.words.booklet;
+  const round = roundNameMm(facts, look) + boxRoomMm(look);
+  const { heads } = say.work;
+  const least = look.large
+    ? { mixed: 32, count: 24, total: 26 }
+    : { mixed: 20, count: 14, total: 15 };
+  const count = Math.max(mixed ? least.mixed : least.count, headMm(heads.count, look));
+  const total = Math.max(least.total, headMm(heads.total, look));
   return [
-    { head: say.round, widthMm: round },
-    { head: say.work, widthMm: wide - round - stitches - beadsMm - all },
-    { head: say.stitches, widthMm: stitches, end: true },
-    { head: say.beads, widthMm: beadsMm, end: true },
-    { head: say.total, widthMm: all, end: true },
+    { head: say.rounds.round, widthMm: round },
+    { head: say.rounds.work, widthMm: wide - round - count - total },
+    { head: say.work.heads.count, widthMm: count, end: true },
+    { head: say.work.heads.total, widthMm: total, end: true },
   ];
+}
+
+/** What is worked in each wedge of a round, equal neighbours once; round 1 is one text. */
+export function wedgeTexts(
+  shape: Pick<Shape, 'increase'>,
+  r: number,
+  marks: string,
+  words: Words,
+): string[] {
+  if (pairStart(shape, r) === undefined) return [roundBody(shape, r, marks, words)];
+  return folded(wedgesOf(marks, r)).map(({ item, times }) =>
+    roundBody(shape, r, item.repeat(times), words),
+  );
+}
+
+/** What is worked in each wedge of a piece; where it does not begin or end with its round, dots. */
+export function pieceTexts(
+  shape: Pick<Shape, 'increase'>,
+  { round, from, to }: RoundPiece,
+  marks: string,
+  words: Words,
+): string[] {
+  const aligned = from % round === 0 && to % round === 0;
+  const texts = aligned
+    ? wedgeTexts(shape, round, marks.slice(from, to), words)
+    : [partBody(shape, round, marks, { from, to }, words)];
+  if (from > 0) texts[0] = `… ${texts[0]}`;
+  if (to < marks.length) texts[texts.length - 1] += ' …';
+  return texts;
+}
+
+const spaces = '   ';
+
+/** Wedges in lines, thin lines between them; nothing breaks inside brackets that fit on a line. */
+function workCell(wedges: readonly string[], style: TextStyle, widthMm: number): TextCell {
+  const lines: string[] = [];
+  const dividers: number[][] = [];
+  let line = '';
+  let places: number[] = [];
+  const end = () => {
+    lines.push(line);
+    dividers.push(places);
+    line = '';
+    places = [];
+  };
+  wedges.forEach((wedge, n) => {
+    const whole = textWidth(wedge, style) <= widthMm && wedge.startsWith('(');
+    const pieces = whole ? [wedge] : runPieces(wedge);
+    pieces.forEach((piece, k) => {
+      const between = k === 0 && n > 0 ? spaces : ' ';
+      if (line !== '' && textWidth(line + between + piece, style) > widthMm) end();
+      if (line !== '') {
+        if (k === 0 && n > 0) places.push(textWidth(line, style) + textWidth(spaces, style) / 2);
+        line += between;
+      }
+      line += piece;
+    });
+  });
+  end();
+  return { lines, style, dividers };
 }

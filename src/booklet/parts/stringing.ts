@@ -1,184 +1,193 @@
-import { drawText } from '../../core/draw/text.js';
-import type { TextStyle } from '../../core/draw/text.js';
-import { perGramOf } from '../../core/texts/materials.js';
-import { runPieces } from '../../core/texts/lines.js';
-import { joinText, metresOf, strungRounds, strungText } from '../../core/texts/stringing.js';
-import { panelJoins, panelLengths } from '../../core/thread/lengths.js';
+import { backwards, beadsOnly } from '../../core/pattern/stitches.js';
+import { drawText, textWidth } from '../../core/pages/surface/text.js';
+import type { TextStyle } from '../../core/pages/surface/text.js';
+import { folded, runsOf, wedgesOf } from '../../core/pages/lists/runs.js';
+import { strungText } from '../../core/pages/lists/stringing.js';
+import { strungRounds } from '../../core/thread/strung-rounds.js';
 import type { Length } from '../../core/thread/lengths.js';
-import { sides } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
-import { accent, filled, lineMm } from '../look.js';
-import type { Look } from '../look.js';
-import { partName, whereOf } from './facts.js';
-import type { BookletFacts } from './facts.js';
+import { lineMm } from '../look.js';
+import { boxRoomMm, drawBox, drawTable, roomIn, tableMm } from '../table.js';
+import type { Column, TableCell } from '../table.js';
+import { chipsOf } from './chip.js';
+import type { DrawChip } from './chip.js';
+import { headMm, roundName, roundNameMm } from '../facts.js';
+import type { BookletFacts } from '../facts.js';
+import { gramsOf } from './weight.js';
 
-const gapMm = 8;
-const boxMm = ({ body }: Look): number => 0.76 * body.sizeMm;
-const indentMm = (look: Look): number => boxMm(look) + 2.6;
-
-/** One line of a column: the head of a round, or runs with a box to tick. */
-type Line =
-  | {
-      /** `also`: the same in the second language, below it. */
-      readonly kind: 'round' | 'also';
-      readonly text: string;
-      readonly total: string;
-      readonly ruled: boolean;
-    }
-  | { readonly kind: 'runs'; readonly text: string };
-
-/** The stringing list of one panel, each length from a page of its own. */
-export function addStringing(flow: Flow, facts: BookletFacts, panel: number): void {
-  const { pattern, words } = facts;
-  const { stringing: part } = words.booklet.parts;
-  const say = words.booklet.stringing;
-  const all = panelLengths(pattern, panel);
-  const lengths = all.filter(({ beads }) => beads !== '');
-  const name = partName(facts, part, panel);
-  if (lengths.length === 0) {
-    flow.part({ heading: name, where: whereOf(facts, part, panel) });
-    flow.paragraph(say.nothing);
-    return;
-  }
-  const joins = new Map(panelJoins(pattern, panel, all).map((join) => [join.length, join]));
-  for (const length of lengths) {
-    const of = { length: length.number, lengths: all.length };
-    const heading = all.length === 1 ? name : words.lists.aside(name, words.booklet.length(of));
-    const bookmark = all.length === 1 ? { name } : { name: words.booklet.length(of), group: name };
-    flow.part({ heading, where: whereOf(facts, part, panel, of), bookmark });
-    const rounds = strungRounds(pattern.shape, pattern.panels[panel], length);
-    const join = joins.get(length.number);
-    const about = [
-      say.rounds({ first: rounds.at(-1)!.round, last: rounds[0].round }),
-      weightText(facts, length),
-      ...(join ? [joinText(join, words)] : []),
-    ];
-    flow.paragraph(about.join(' '));
-    flow.paragraph(`${say.first} ${flow.look.large ? say.tickOne : say.tick}`);
-    drawColumns(flow, linesOfLength(flow, facts, panel, length));
-  }
+/** Part of a line: beads with their chip, or a sign. */
+export interface Token {
+  readonly text: string;
+  /** The bead whose chip stands before it. */
+  readonly letter?: string;
 }
 
-/** Beads, grams (where they are known of every bead), metres. */
-function weightText(facts: BookletFacts, length: Length): string {
-  const { pattern, words } = facts;
-  const say = words.booklet.stringing;
-  const grams = gramsOf(facts, length.beads);
-  const rest = { beads: length.beads.length, ...metresOf(pattern, length) };
-  return grams === undefined
-    ? say.noWeight(rest)
-    : `${say.weight({ ...rest, grams })} ${say.weigh}`;
-}
+/** Longer runs are split in tens. */
+const longestRun = 20;
 
-/** What beads weigh; undefined where it is not known of every one. */
-function gramsOf({ pattern }: BookletFacts, letters: string): number | undefined {
-  const perGram = new Map(pattern.beads.map((bead) => [bead.letter, perGramOf(bead)]));
-  let grams: number | undefined = 0;
-  for (const letter of letters) {
-    const per = perGram.get(letter);
-    grams = plus(grams, per === undefined ? undefined : 1 / per);
-  }
-  return grams;
-}
-
-const plus = (one: number | undefined, other: number | undefined): number | undefined =>
-  one === undefined || other === undefined ? undefined : one + other;
-
-/** Two columns, or one in large print. */
-const columnMm = ({ look, wide }: Flow): number => (look.large ? wide : (wide - gapMm) / 2);
-
-function linesOfLength(flow: Flow, facts: BookletFacts, panel: number, length: Length): Line[] {
-  const { pattern, words } = facts;
-  const say = words.booklet.stringing;
-  const of = pattern.panels[panel];
-  let grams: number | undefined = 0;
-  return strungRounds(pattern.shape, of, length).flatMap(({ round, marks, beads, total }) => {
-    const part = marks.length < of.rounds[round - 1].length;
-    grams = plus(grams, gramsOf(facts, beads));
-    const body = runPieces(strungText(marks, round));
-    const runs = filled(body, flow.look.body, columnMm(flow) - indentMm(flow.look));
-    const said = sides(say.round({ round, beads: beads.length, part }));
-    const totals = sides(grams === undefined ? say.total(total) : say.totalGrams({ total, grams }));
-    return [
-      ...said.map((text, side) => ({
-        kind: side === 0 ? ('round' as const) : ('also' as const),
-        text,
-        total: totals[side] ?? totals[0],
-        ruled: side === said.length - 1,
-      })),
-      ...runs.map((text) => ({ kind: 'runs' as const, text })),
-    ];
+/** Runs as they are counted: those over 20 in tens. */
+export function countable(letters: string): Token[] {
+  return runsOf(letters).flatMap(({ letter, count }) => {
+    const tens = count > longestRun ? Math.floor(count / 10) : 0;
+    const rest = count - 10 * tens;
+    const counts = [...Array.from({ length: tens }, () => 10), ...(rest > 0 ? [rest] : [])];
+    return counts.map((one) => ({ text: `${one}${letter}`, letter }));
   });
 }
 
-const roundGapMm = 1.4;
-/** Rounds of no more lines of runs are not broken. */
-const mostWhole = 6;
+/** The beads of a round, last first; equal wedges once, with how often, where that is shorter. */
+export function stringingTokens(marks: string, r: number): { tokens: Token[]; times: number } {
+  const reversed = backwards(marks);
+  if (!strungText(marks, r).startsWith('('))
+    return { tokens: countable(beadsOnly(reversed)), times: 1 };
+  const [{ item, times }] = folded(wedgesOf(reversed, r));
+  const inside = countable(beadsOnly(item));
+  return { tokens: [{ text: '(' }, ...inside, { text: `) x ${times}` }], times };
+}
 
-/** Down the left column, then the right one, then on to the next page. */
-function drawColumns(flow: Flow, lines: readonly Line[]): void {
+/** The columns of a stringing list; grams where they are known of every bead. */
+export function stringingColumns(
+  { look, wide }: Pick<Flow, 'look' | 'wide'>,
+  facts: BookletFacts,
+  weighed: boolean,
+): Column[] {
+  const say = facts.words.booklet;
+  const { heads } = say.work;
+  const totalMm = Math.max(look.large ? 26 : 15, headMm(heads.total, look));
+  const gramsMm = weighed ? Math.max(look.large ? 20 : 10.5, headMm(heads.grams, look)) : 0;
+  const roundMm = roundNameMm(facts, look);
+  return [
+    { head: say.rounds.round, widthMm: roundMm },
+    { head: say.work.heads.string, widthMm: wide - roundMm - totalMm - gramsMm },
+    { head: say.work.heads.total, widthMm: totalMm, end: true },
+    ...(weighed ? [{ head: say.work.heads.grams, widthMm: gramsMm, end: true }] : []),
+  ];
+}
+
+/** The stringing list of one length, a line a row, each with a box and the total at its end. */
+export function addStringing(
+  flow: Flow,
+  facts: BookletFacts,
+  panel: number,
+  length: Length,
+  before: { readonly heading: string; readonly about: readonly string[]; readonly mark: string },
+): void {
+  const { pattern, words } = facts;
   const { look } = flow;
-  const head = { ...look.small, face: look.fonts.bold, ink: accent };
-  const step = lineMm(look.body) + 0.5;
-  const wide = columnMm(flow);
-  const heightFrom = (n: number) =>
-    lines.slice(n).reduce((sum, { kind }) => sum + step + (kind === 'round' ? roundGapMm : 0), 0);
-  /** Where columns end: where the rest has room on the page, both are about as long. */
-  const endOf = (top: number, n: number) =>
-    look.large
-      ? look.bottom
-      : Math.min(look.bottom, top + heightFrom(n) / 2 + 3 * step + roundGapMm);
-  let top = flow.y;
-  let end = endOf(top, 0);
-  let column = 0;
-  lines.forEach((line, n) => {
-    // Short rounds stay whole; the head of a long one stays with its first runs.
-    const rest = lines.slice(n + 1).findIndex(({ kind }) => kind === 'round');
-    const runs = rest < 0 ? lines.length - n - 1 : rest;
-    const also = lines[n + 1]?.kind === 'also' ? 1 : 0;
-    const held = runs <= mostWhole + also ? runs : 1 + also;
-    const starts = line.kind === 'round';
-    const needed = starts ? (1 + held) * step + roundGapMm : step;
-    if (flow.y + needed > (starts && column === 0 ? end : look.bottom) + 1e-6) {
-      if (column === 0 && !look.large) column = 1;
-      else {
-        flow.next();
-        top = flow.y;
-        end = endOf(top, n);
-        column = 0;
-      }
-      flow.y = top;
-    }
-    if (line.kind === 'round' && flow.y > top) flow.y += roundGapMm;
-    drawLine(flow, line, head, look.left + column * (wide + gapMm), flow.y + 0.76 * step);
-    flow.y += step;
+  const chip = chipsOf(facts);
+  const weighed = gramsOf(facts, length.beads) !== undefined;
+  const columns = stringingColumns(flow, facts, weighed);
+  const room = roomIn(columns[1]) - boxRoomMm(look);
+  let grams = 0;
+  const text = (content: string, style: TextStyle): TableCell => ({ lines: [content], style });
+  const groups = strungRounds(pattern.shape, pattern.panels[panel], length).map(
+    ({ round, marks, beads, total }) => {
+      const { tokens, times } = stringingTokens(marks, round);
+      grams += weighed ? gramsOf(facts, beads)! : 0;
+      const boxesMm = times > 1 ? times * boxRoomMm(look) : 0;
+      const lines = balanced(tokens, look.cell, room, boxesMm);
+      let soFar = total - beads.length;
+      return lines.map((line, n): TableCell[] => {
+        const last = n === lines.length - 1;
+        soFar = last ? total : soFar + beadsIn(line);
+        return [
+          text(n === 0 ? roundName(facts, round) : '', look.cellStrong),
+          lineCell(flow, chip, line, times > 1 ? (last ? times : 0) : 1),
+          text(times > 1 && !last ? '' : words.lists.number(soFar), look.cellStrong),
+          ...(weighed
+            ? [
+                text(last ? words.lists.decimal(grams, 1) : '', {
+                  ...look.small,
+                  face: look.fonts.regular,
+                }),
+              ]
+            : []),
+        ];
+      });
+    },
+  );
+  const padMm = 0.2;
+  const first = groups.flat().slice(0, Math.max(2, groups[0].length));
+  flow.titled(before.heading, before.about, { keepMm: tableMm(flow, columns, first, padMm) });
+  flow.mark(before.mark);
+  drawTable(flow, columns, groups.flat(), {
+    rowHeads: true,
+    together: groups.map((group) => group.length),
+    padMm,
   });
 }
 
-/** One line of a column, its baseline at `base`. */
-function drawLine(flow: Flow, line: Line, head: TextStyle, left: number, base: number): void {
-  const { body } = flow.look;
-  const right = left + columnMm(flow);
-  if (line.kind !== 'runs') {
-    flow.draw((surface) => {
-      drawText(surface, `${line.text} `, head, left, base);
-      drawText(surface, line.total, head, right, base, 'end');
-    }, flow.section.add('P'));
-    if (!line.ruled) return;
-    flow.draw((surface) => {
-      const rule = [[left, base + 1.3, right, base + 1.3]];
-      surface.strokePath(rule, { stroke: '#b9c6ca', widthMm: 0.2 });
-    });
-    return;
+const beadsIn = (line: readonly Token[]): number =>
+  line.reduce((sum, { text, letter }) => sum + (letter ? parseInt(text, 10) : 0), 0);
+
+const chipMm = ({ sizeMm }: TextStyle): number => 0.54 * sizeMm;
+const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.5 * sizeMm;
+
+function tokenMm({ text, letter }: Token, style: TextStyle): number {
+  return textWidth(text, style) + (letter ? chipMm(style) + 0.8 : 0) + tokenGapMm(style);
+}
+
+/** Tokens in as few lines as they take, all about equally long; the last has room for its boxes. */
+function balanced(
+  tokens: readonly Token[],
+  style: TextStyle,
+  roomMm: number,
+  boxesMm: number,
+): Token[][] {
+  const laid = (limit: number): Token[][] => {
+    const lines: Token[][] = [[]];
+    let wide = 0;
+    for (const [n, token] of tokens.entries()) {
+      const own = tokenMm(token, style) + (n === tokens.length - 1 ? boxesMm : 0);
+      if (wide + own > limit && lines.at(-1)!.length > 0) {
+        lines.push([]);
+        wide = 0;
+      }
+      lines.at(-1)!.push(token);
+      wide += own;
+    }
+    return lines;
+  };
+  const few = laid(roomMm);
+  let [least, most] = [roomMm / 2, roomMm];
+  for (let step = 0; step < 12; step++) {
+    const middle = (least + most) / 2;
+    if (laid(middle).length > few.length) least = middle;
+    else most = middle;
   }
-  flow.draw((surface) => {
-    const side = boxMm(flow.look);
-    const [top, end] = [base - side + 0.15, left + side];
-    const box = [left, top, end, top, end, top + side, left, top + side];
-    surface.strokePath([box], { stroke: '#4a4a4a', widthMm: 0.25, closed: true });
-  });
-  flow.draw(
-    (surface) => drawText(surface, line.text, body, left + indentMm(flow.look), base),
-    flow.section.add('P'),
-  );
+  return laid(most);
+}
+
+/** A line with its box, or with one for each repeat at its end. */
+function lineCell(flow: Flow, chip: DrawChip, line: readonly Token[], boxes: number): TableCell {
+  const { look } = flow;
+  const style = look.cell;
+  const high = lineMm(style);
+  return {
+    heightMm: high,
+    ornament(surface, left, top) {
+      const base = top + 0.78 * high;
+      let x = left + 1 + boxRoomMm(look);
+      if (boxes === 1) drawBox(surface, look, left + 1, base);
+      for (const token of line) {
+        if (token.letter) {
+          const sizeMm = chipMm(style);
+          chip(surface, token.letter, { x: x + sizeMm / 2, y: base - 0.36 * style.sizeMm, sizeMm });
+        }
+        x += tokenMm(token, style);
+      }
+      if (boxes > 1) {
+        for (let n = 0; n < boxes; n++) drawBox(surface, look, x + n * boxRoomMm(look), base);
+      }
+    },
+    draw(surface, left, top) {
+      const base = top + 0.78 * high;
+      let x = left + 1 + boxRoomMm(look);
+      for (const token of line) {
+        const from = x + (token.letter ? chipMm(style) + 0.8 : 0);
+        drawText(surface, `${token.text} `, style, from, base);
+        x += tokenMm(token, style);
+      }
+    },
+  };
 }

@@ -1,8 +1,18 @@
-import { greyFills } from '../../core/draw/grey-fills.js';
-import type { PanelSheet } from '../../core/draw/sheet.js';
-import type { Fonts } from '../../core/draw/font.js';
-import type { Pattern } from '../../core/pattern/schema.js';
-import type { LanguageChoice, Words } from '../../words/index.js';
+import { greyFills } from '../core/pages/panel/grey-fills.js';
+import type { PanelSheet } from '../core/pages/panel/sheet.js';
+import type { Fonts } from '../core/pages/surface/font.js';
+import type { Pattern } from '../core/pattern/pattern.js';
+import { textWidth } from '../core/pages/surface/text.js';
+import type { LanguageChoice, Words } from '../words/index.js';
+import { sides } from '../words/pages/pairs.js';
+import type { Look } from './look.js';
+
+/** A photograph, its bytes as a JPEG of sRGB. */
+export interface Photo {
+  readonly jpeg: Uint8Array;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
 
 /** How a booklet differs from the usual one. */
 export interface Edition {
@@ -34,6 +44,12 @@ export interface BookletFacts {
   readonly fonts: Fonts;
   readonly author?: string | undefined;
   readonly licence?: string | undefined;
+  /** Where corrections go to: an address, in the author's words. */
+  readonly contact?: string | undefined;
+  /** How long the work takes, in the author's words. */
+  readonly time?: string | undefined;
+  /** Of the finished piece, for the cover. */
+  readonly photo?: Photo | undefined;
   /** YYYY-MM-DD. */
   readonly date?: string | undefined;
   readonly edition: Edition;
@@ -74,4 +90,30 @@ function inFoot(name: string): string {
   const characters = Array.from(name);
   if (characters.length <= mostOfName) return name;
   return `${characters.slice(0, mostOfName - 1).join('')}…`;
+}
+
+/** Letters of other scripts that look like those of beads. */
+const lookAlikes: Readonly<Record<string, string>> = { Р: 'P', В: 'B', С: 'C', К: 'K' };
+
+/** A round's short name, or its whole one where the short one begins like the name of a bead. */
+export function roundName({ pattern, words }: BookletFacts, round: number): string {
+  const short = words.lists.round(round);
+  const [initial] = short;
+  const like = lookAlikes[initial] ?? initial;
+  const met = like !== initial || pattern.beads.some(({ letter }) => letter === like);
+  return met ? sides(words.booklet.work.round(round))[0] : short;
+}
+
+/** Width that the head of a column of numbers takes, its words unbroken, millimetres. */
+export function headMm(head: string, { small, fonts }: Look): number {
+  const style = { ...small, face: fonts.bold };
+  const words = sides(head).flatMap((one) => one.split(' '));
+  return Math.max(...words.map((word) => textWidth(word, style))) + 3.2;
+}
+
+/** Width of a column of them, its head unbroken, millimetres. */
+export function roundNameMm(facts: BookletFacts, look: Look): number {
+  const { pattern, words } = facts;
+  const name = textWidth(roundName(facts, pattern.shape.rounds), look.cellStrong) + 4.2;
+  return Math.max(name, headMm(words.booklet.rounds.round, look) + 1);
 }

@@ -1,0 +1,106 @@
+import { drawHand } from '../../core/pages/hand/draw.js';
+import { handDrawings } from '../../core/pages/hand/drawings.js';
+import { largeFrame } from '../../core/pages/hand/facts.js';
+import type { HandDrawing, HandName } from '../../core/pages/hand/facts.js';
+import { handFactsOf, handSaidOf } from '../../core/pages/hand/of-pattern.js';
+import { inkBox } from '../../core/pages/hand/ink-box.js';
+import { drawText } from '../../core/pages/surface/text.js';
+import type { TextStyle } from '../../core/pages/surface/text.js';
+import { flat } from '../../words/pages/pairs.js';
+import type { Flow } from '../flow.js';
+import type { Block, FlowPage } from '../flow-page.js';
+import { linesOf, readOn } from '../look.js';
+import type { StructureNode } from '../structure.js';
+import type { BookletFacts } from '../facts.js';
+
+/** One picture with the question that it begins to answer, and what is said below it. */
+interface Cell {
+  readonly drawing: HandDrawing;
+  readonly frame: number;
+  readonly ask: string | undefined;
+  readonly said: string;
+}
+
+const gapMm = 5;
+/** Short lines stand a little closer than running text. */
+const lineMm = ({ sizeMm }: TextStyle): number => 1.23 * sizeMm;
+
+/**
+ * Pictures of what the hands do, in the order of the work, each with its question above and its sentence below, so narrow that
+ * four of them stand side by side; in large print in their own size, the sentence beside them.
+ */
+export function handBlocks(flow: Flow, facts: BookletFacts, names: readonly HandName[]): Block[] {
+  const { pattern, words, fonts } = facts;
+  const { look } = flow;
+  // A purse of one panel worked twice has a front and a back all the same.
+  const { front, back } = words.booklet.panelNames;
+  const halves = pattern.panels.length === 1 ? { front, back } : undefined;
+  const drawn = handFactsOf(pattern, fonts, { grey: facts.edition.grey === true });
+  const hand = { ...drawn, names: halves ?? drawn.names };
+  const told = { ...handSaidOf(pattern), ...halves };
+  const style: TextStyle = { ...look.small, ink: '#000000' };
+  const head: TextStyle = { ...look.small, face: fonts.text.bold, ink: look.tint.accent };
+  const quarter = (flow.wide - 3 * gapMm) / 4;
+  const wide = { small: quarter, large: 1.5 * quarter + gapMm / 2 };
+
+  const blockOf = ({ drawing, frame, ask, said }: Cell): Block => {
+    const own = drawing.widthMm === largeFrame.widthMm ? wide.large : wide.small;
+    const scale = look.large ? 1 : Math.min(1, own / drawing.widthMm);
+    const box = inkBox(drawing, hand);
+    const high = scale * (box.bottom - box.top);
+    const beside = look.large;
+    const widthMm = beside ? flow.wide : own;
+    const textMm = beside ? widthMm - drawing.widthMm - gapMm : own;
+    const asked = ask === undefined ? [] : linesOf(ask, head, widthMm);
+    const lines = linesOf(said, style, textMm);
+    const headMm = asked.length * lineMm(head);
+    const under = lines.length * lineMm(style);
+    return {
+      widthMm,
+      overMm: headMm,
+      group: drawing.name,
+      heightMm: headMm + (beside ? Math.max(high, under) : high + 1 + under),
+      put(page, left, top) {
+        const { section } = flow;
+        if (asked.length > 0) putLines(page, asked, head, [left, top], section.add('H2'));
+        const alt = `${flat(words.hands[drawing.name].ask)} ${flat(said)}`;
+        const at = [left, top + headMm] as const;
+        const origin = [left, at[1] - scale * box.top] as const;
+        page.drawn.push({
+          draw: (surface) => drawHand(surface, drawing, hand, frame, origin, scale),
+          node: section.add('Figure', { alt }),
+        });
+        const spot: [number, number] = beside
+          ? [left + drawing.widthMm + gapMm, at[1]]
+          : [left, at[1] + high + 1];
+        if (lines.length > 0) putLines(page, lines, style, spot, section.add('P'));
+      },
+    };
+  };
+  return handDrawings
+    .filter((drawing) => names.includes(drawing.name) && drawing.applies(hand))
+    .flatMap((drawing) => {
+      const { ask, steps } = words.hands[drawing.name];
+      const said = steps(told);
+      return drawing.frames.map((_, frame) => {
+        const question = frame === 0 ? ask : undefined;
+        return blockOf({ drawing, frame, ask: question, said: said[frame] ?? '' });
+      });
+    });
+}
+
+function putLines(
+  page: FlowPage,
+  lines: readonly string[],
+  style: TextStyle,
+  [left, top]: readonly [number, number],
+  node: StructureNode,
+): void {
+  page.drawn.push({
+    draw: (surface) =>
+      readOn(lines).forEach((line, n) =>
+        drawText(surface, line, style, left, top + (n + 0.78) * lineMm(style)),
+      ),
+    node,
+  });
+}

@@ -1,0 +1,41 @@
+import type { Flow } from '../flow.js';
+import { drawTable, tableMm, textCell } from '../table.js';
+import type { BookletFacts } from '../facts.js';
+
+/** Room between the two halves of the table, and how much of the width each takes: the first says more. */
+const gapMm = 6;
+const leftShares = [0.56, 0.44];
+const padMm = 0.35;
+
+/** Signs and what they mean: in two halves side by side where the page is wide enough for them. */
+export function addSigns(flow: Flow, facts: BookletFacts, second: string): void {
+  const { look } = flow;
+  const say = facts.words.booklet.before;
+  const shares = flow.hangs ? leftShares : [1];
+  const wide = flow.wide - (shares.length - 1) * gapMm;
+  const signMm = flow.hangs ? 20 : 28;
+  const parts = shares.map((share, n) => {
+    const columns = [
+      { head: say.sign, widthMm: signMm },
+      { head: say.meaning, widthMm: share * wide - signMm },
+    ];
+    const all = say.table(second);
+    const cut = shares.length === 2 ? Math.ceil(all.length / 2) : all.length;
+    const rows = (n === 0 ? all.slice(0, cut) : all.slice(cut)).map(([sign, meaning]) => [
+      textCell(sign, look.cellStrong, columns[0]),
+      textCell(meaning, look.body, columns[1]),
+    ]);
+    const left = n === 0 ? look.left : look.left + shares[0] * wide + gapMm;
+    return { columns, rows, left };
+  });
+  const high = Math.max(...parts.map((part) => tableMm(flow, part.columns, part.rows, padMm)));
+  flow.subheading(say.signs, high + 1);
+  const top = flow.y;
+  let end = top;
+  for (const { columns, rows, left } of parts) {
+    flow.y = top;
+    drawTable(flow, columns, rows, { left, rowHeads: true, whole: true, padMm });
+    end = Math.max(end, flow.y);
+  }
+  flow.y = end;
+}
