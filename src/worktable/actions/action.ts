@@ -1,0 +1,20 @@
+import type { english } from '../../words/worktable/english/index.js';
+import type { IconName } from '../parts/icon.js';
+
+/** Every action has its name in the words. */
+export type ActionId = keyof (typeof english)['actions'];
+
+/** Something the maker can do: buttons, keys, help and tests come from it. */
+export interface Action {
+  readonly id: ActionId;
+  readonly icon: IconName;
+  /** As `KeyboardEvent.key`, after `Ctrl+` or `Shift+`; Ctrl is Command where that is usual. */
+  readonly keys?: readonly string[];
+  /** The step that it belongs to; its keys hold only there. Everywhere when absent. */
+  readonly step?: string;
+  /** Reads signals; always when absent. */
+  possible?(): boolean;
+  /** For something that is on or off. Reads signals. */
+  on?(): boolean;
+  do(): void;
+}

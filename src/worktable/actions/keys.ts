@@ -1,0 +1,56 @@
+import { colouring } from '../coloured/state.js';
+import { shelfOpen } from '../keep/state.js';
+import { look, view } from '../store/store.js';
+import type { Action } from './action.js';
+import { allActions } from './known.js';
+
+/** A key as it is written in the list of actions. */
+export function keyOf(event: KeyboardEvent): string {
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  const control = event.ctrlKey || event.metaKey ? 'Ctrl+' : '';
+  const shift = event.shiftKey && (event.key.length > 1 || control) ? 'Shift+' : '';
+  return control + shift + key;
+}
+
+/** What a key does now; none while something is typed. */
+export function actionFor(event: KeyboardEvent): Action | undefined {
+  const at = event.target as HTMLElement | null;
+  const typing = at?.closest(
+    'input, textarea, select, [contenteditable]',
+  ) as HTMLInputElement | null;
+  const pressed = keyOf(event);
+  const types = typing && typing.type !== 'range' && typing.type !== 'checkbox';
+  if (types && !/^Ctrl\+(Shift\+)?[zy]$/.test(pressed)) return undefined;
+  if (types && pressed.includes('z')) return undefined;
+  if (/^( |Enter)$/.test(pressed) && at?.closest('button, summary, a')) return undefined;
+  const { step } = view.peek();
+  return allActions().find(
+    (one) =>
+      one.keys?.includes(pressed) &&
+      (one.step === undefined || one.step === step) &&
+      (one.possible?.() ?? true),
+  );
+}
+
+/** Escape puts aside what lies over the table, else the card of a heap. */
+function putAside(): boolean {
+  const { help, card } = view.peek();
+  if (help) look({ help: false });
+  else if (shelfOpen.peek()) shelfOpen.value = false;
+  else if (card !== undefined) look({ card: undefined, litBead: undefined });
+  else return false;
+  return true;
+}
+
+/** Listens for the keys of all actions. */
+export function listenForKeys(): void {
+  window.addEventListener('keydown', (event) => {
+    // The screen for a coloured chart has keys of its own.
+    if (event.defaultPrevented || event.altKey || colouring.peek()) return;
+    if (event.key === 'Escape' && putAside()) return;
+    const action = actionFor(event);
+    if (!action) return;
+    event.preventDefault();
+    action.do();
+  });
+}

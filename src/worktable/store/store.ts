@@ -1,0 +1,54 @@
+import { computed, signal } from '@preact/signals';
+import { samplePiece } from '../sample/sample.js';
+import type { Chart } from './chart.js';
+import { keepHistory } from './history.js';
+import type { Piece } from './piece.js';
+import { firstView } from './view.js';
+import type { View } from './view.js';
+
+/**
+ * Where all state lives. `piece` is what is kept and undone; `chart` is what the worker made of it;
+ * `view` is how it is looked at, which no undo touches.
+ */
+export const pieces = keepHistory<Piece>(samplePiece());
+/** The piece on the table. */
+export const piece = pieces.now;
+/** The newest chart of it; undefined until the first is there. */
+export const chart = signal<Chart | undefined>(undefined);
+/** Whether beads are being chosen for the present wish. */
+export const choosing = signal(false);
+export const view = signal<View>(firstView());
+/** One sentence for the maker: what went wrong, or what was done. */
+export const told = signal<{ text: string; kind: 'note' | 'trouble' } | undefined>(undefined);
+/** Whether a picture is being opened. */
+export const opening = signal(false);
+
+/** The panel that is looked at. */
+export const shownPanel = computed(() => {
+  const { panel } = view.value;
+  const made = chart.value?.panels;
+  return made?.[Math.min(panel, made.length - 1)];
+});
+
+/** Whether the panel is shown as in a mirror; where beads lie toward the maker, bead face and working side are one. */
+export const mirrored = computed(
+  () => view.value.workingFace && chart.value?.shape.beadsFace === 'away',
+);
+
+/** Changes the view, part by part. */
+export function look(part: Partial<View>): void {
+  view.value = { ...view.peek(), ...part };
+}
+
+/** Changes what is wished, as one step. */
+export function wish(name: string, part: Partial<Piece['wish']>): void {
+  pieces.change(name, (now) => ({ ...now, wish: { ...now.wish, ...part } }));
+}
+
+export function tell(text: string): void {
+  told.value = { text, kind: 'note' };
+}
+
+export function tellTrouble(text: string): void {
+  told.value = { text, kind: 'trouble' };
+}
