@@ -1,0 +1,15 @@
+import type { PanelAt } from '../../../core/work/progress.js';
+import { figure, words } from '../../words.js';
+import { work } from './work-store.js';
+
+/** The name of a panel, and the how-manieth it is where there are several. */
+export function panelName({ panel, copy }: PanelAt, alone = false): string {
+  const say = words.value.work;
+  const now = work.value!;
+  const { name } = now.pattern.panels[panel];
+  const known = (say.sides as Record<string, string>)[name] ?? name;
+  const only = now.pattern.panels.length === 1 ? say.panel : known;
+  return now.copies > 1 && !alone
+    ? say.panelOf({ name: only, n: figure(copy), of: figure(now.copies) })
+    : only;
+}
