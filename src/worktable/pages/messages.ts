@@ -1,0 +1,30 @@
+import type { BlankName } from '../../core/pages/blank-outputs.js';
+import type { PrintPaper } from '../../core/pages/surface/print-sheet.js';
+import type { FontFiles } from '../../core/pages/surface/font.js';
+import type { EasternFont } from '../../core/pages/surface/page-fonts.js';
+import type { Pattern } from '../../core/pattern/pattern.js';
+import type { LanguageChoice } from '../../words/index.js';
+import type { PagesWish } from '../store/piece.js';
+
+/** How pages are wished, with everything said. */
+export interface PagesAsk {
+  readonly what: 'booklet' | 'zip' | 'lists' | 'pictures' | 'class' | BlankName;
+  readonly pattern: Pattern;
+  /** For a class: more patterns after it, and the names. */
+  readonly also?: { readonly patterns: readonly Pattern[]; readonly names: readonly string[] };
+  readonly languages: LanguageChoice;
+  readonly paper: PrintPaper;
+  readonly wish: PagesWish;
+  readonly fonts: FontFiles;
+  /** The face of a booklet's running text. */
+  readonly text: FontFiles;
+  readonly eastern: Readonly<Partial<Record<EasternFont, FontFiles>>>;
+}
+
+export type PagesAnswer =
+  | { readonly bytes: Uint8Array | string }
+  /** One page of the booklet as a picture; more follow until `page` is `pages`. */
+  | { readonly png: Uint8Array; readonly page: number; readonly pages: number }
+  /** Texts by the names of their files. */
+  | { readonly lists: Readonly<Record<string, string>> }
+  | { readonly failed: string };
