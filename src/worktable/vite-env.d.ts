@@ -1,0 +1,2 @@
+/// <reference types="vite/client" />
+declare const __VERSION__: string;
