@@ -1,0 +1,48 @@
+import type { WorktableWords } from '../index.js';
+
+/** The step Picture. */
+export const picture: WorktableWords['picture'] = {
+  step: 'Obrázek',
+  invite: 'Dejte na díl vlastní obrázek',
+  inviteHow: 'Pusťte ho kamkoli, vložte ho, nebo:',
+  drop: 'Pusťte: obrázek se položí na díl',
+  yours: 'Váš obrázek',
+  sampleNote: 'Toto je naše ukázka. Vyzkoušejte na ní všechno.',
+  local: 'Váš obrázek zůstává v tomto zařízení. Nic se nikam neposílá.',
+  moveHow:
+    'Obrázek pod dílem táhněte. Kolečkem nebo dvěma prsty měníte jeho velikost; kulatým úchytem ho otáčíte.',
+  size: 'Velikost',
+  sizeUnit: '%',
+  turned: 'Otočení',
+  turnedUnit: '°',
+  across: 'Doprava',
+  down: 'Dolů',
+  mm: 'mm',
+  lies: 'Jak leží',
+  kind: 'Co to je',
+  kindHow: 'V kresbě vyhrává korálek tmavá čára; u fotografie dostane každý korálek střední barvu.',
+  kindDecided: ({ art }) => (art === 'photo' ? 'Beru to jako fotografii.' : 'Beru to jako kresbu.'),
+  around: 'Kolem něj a za ním',
+  groundAuto: 'Co se k němu hodí',
+  cutOutHow:
+    'Odstraní jednobarevné pozadí, takže to, co na něm stojí, leží na vlastních korálcích.',
+  white: 'Bílá',
+  bare: 'Bez korálků',
+  aroundHow: 'Co je vidět tam, kde obrázek končí nebo kde je průhledný.',
+  mind: 'Co se nesmí ztratit',
+  mindHow: 'Přejeďte na dílu oko nebo zobák: jeho korálky se vyberou s větší péčí.',
+  mindSize: 'Štětec',
+  opening: 'Otevírám obrázek …',
+  noPicture:
+    'Toto schéma přišlo bez obrázku. Korálky zůstanou, jak jsou; nový obrázek položíte tak, že ho otevřete.',
+  steps: {
+    move: 'posunout obrázek',
+    size: 'velikost obrázku',
+    turn: 'otočit obrázek',
+    place: 'položit obrázek',
+    open: 'otevřít obrázek',
+    art: 'druh obrázku',
+    background: 'pozadí',
+    mind: 'přejet, co se nesmí ztratit',
+  },
+};

@@ -1,0 +1,131 @@
+import { formIn } from '../form.js';
+import type { WorktableWords } from '../index.js';
+
+const form = formIn('es');
+
+/** The step Beads, the card of a heap, and the maker’s palettes. */
+export const beads: WorktableWords['beads'] = {
+  step: 'Abalorios',
+  colours: 'Colores de abalorios',
+  coloursUnit: '',
+  coloursHow: 'Como mucho, estos montoncitos en el tapete.',
+  mine: 'Mis abalorios',
+  now: ({ name, n }) => `${name}: ${n} ${form(n, { one: 'abalorio', other: 'abalorios' })}`,
+  ours: {
+    drawers: 'Cajones variados',
+    harbour: 'Colores del puerto',
+    pebbles: 'Grises de guijarro',
+  },
+  oursNote: 'Colores de muestra nuestros. Elegir, o poner los abalorios propios:',
+  openHow: 'Una lista de hoja de cálculo (CSV), JSON o una paleta de GIMP.',
+  palette: 'Paleta',
+  read: ({ name, n }) =>
+    `${name}: leídos ${n} ${form(n, { one: 'abalorio', other: 'abalorios' })}.`,
+  table: 'Abalorios, uno por línea',
+  nameHead: 'Nombre',
+  colourHead: 'Color',
+  gramsHead: 'Gramos',
+  colourOf: (name) => `Color de ${name}`,
+  nameOf: (name) => `Nombre de ${name}`,
+  gramsOf: (name) => `Gramos de ${name} en el bote`,
+  takeOut: (name) => `Sacar ${name} de la paleta`,
+  newBead: 'abalorio nuevo',
+  ownName: 'mis abalorios',
+  amount: 'Cómo se colocan',
+  tidy: 'Ordenar',
+  tidyUnit: '%',
+  tidyHow:
+    'Menos cambios de color en el hilo, a cambio de como mucho esta diferencia más con la imagen.',
+  mix: 'Mezclar',
+  mixHow: 'Abalorios mezclados uno a uno, para que pocos colores parezcan muchos de lejos.',
+  detail: 'Cosas pequeñas',
+  detailHow: 'Cuánto cuentan los ojos y otras cosas pequeñas al elegir los abalorios.',
+  edges: 'Bordes',
+  edgesHow: 'Cuánto siguen siendo distintos en abalorios los vecinos que difieren en la imagen.',
+  lift: 'Contraste',
+  liftHow: 'Cuánto se estira una imagen pálida u oscura hacia lo que los abalorios pueden mostrar.',
+  ink: 'Contornos',
+  inkUnit: '%',
+  inkHow:
+    'Cuánto de un punto debe cubrir un contorno oscuro en un dibujo; menos hace los contornos más marcados.',
+  stock: 'Solo lo que hay en los botes',
+  stockHow: 'Los gramos están en la tarjeta de cada montoncito. En cada bote queda una reserva.',
+  stays: 'Lo que queda de la imagen',
+  staysNow: ({ edges, kept, features }) =>
+    features === undefined
+      ? `Bordes ${edges}\u00a0%.`
+      : `Bordes ${edges}\u00a0%, cosas pequeñas ${kept} de ${features}.`,
+  runTogether: ({ hour }) =>
+    hour === 0
+      ? 'se confunden en el centro'
+      : `se confunden a ${hour === 1 ? 'la' : 'las'} ${hour}`,
+  noneTogether: 'Ninguna zona se confunde con su vecina.',
+  lost: 'Cosas pequeñas que se pierden',
+  staysHow:
+    'Toque para ver dónde. Más colores de abalorios, o más para los bordes y las cosas pequeñas, las recupera.',
+  alike: 'Fáciles de confundir',
+  alikeHow: 'Ponerlos en platillos marcados o usar menos colores.',
+  alikeTo: {
+    usual: 'en la aguja',
+    protanopia: 'para ojos que no ven el rojo (protanopía)',
+    deuteranopia: 'para ojos que no ven el verde (deuteranopía)',
+    tritanopia: 'para ojos que no ven el azul (tritanopía)',
+    grey: 'en impresión gris',
+  },
+  alikePair: ({ one, other, how }) => `${one} y ${other}, ${how}`,
+  noneAlike: 'Ninguno de estos abalorios se confunde fácilmente con otro.',
+  eyes: 'Como lo ven otros',
+  eyesNow: {
+    usual: 'Ojos habituales',
+    protanopia: 'Sin rojo',
+    deuteranopia: 'Sin verde',
+    tritanopia: 'Sin azul',
+    grey: 'Impresión gris',
+  },
+  always: 'Usar siempre',
+  never: 'No usar nunca',
+  free: 'Como salga',
+  count: (n) => `${n} ${form(n, { one: 'abalorio', other: 'abalorios' })}.`,
+  grams: (g) => `${g} g con la reserva.`,
+  inJar: 'En el bote',
+  notKnown: '?',
+  wanted: 'Si se usa',
+  wantedWords: {
+    free: 'Como salga',
+    always: 'Siempre',
+    never: 'Sin él',
+  },
+  asChosen: 'Como se eligió',
+  swapFor: 'Poner en su lugar',
+  mergeInto: 'Juntarlo con',
+  jars: 'Leer mis botes de una foto',
+  jarsHow:
+    'Poner un montoncito de cada bote sobre papel blanco, en filas y columnas, separados un dedo, y fotografiarlos desde arriba con luz de día pareja.',
+  rows: 'Filas',
+  columns: 'Columnas',
+  jarsPull: 'Tirar de las esquinas hasta que cada montoncito quede en su propia casilla.',
+  jarsTake: 'Tomar estos abalorios',
+  corner: {
+    start: 'Esquina superior izquierda',
+    end: 'Esquina inferior derecha',
+  },
+  steps: {
+    colours: 'número de colores',
+    palette: 'otra paleta',
+    bead: 'cambiar un abalorio',
+    tidy: 'orden',
+    mix: 'mezcla',
+    detail: 'cosas pequeñas',
+    ink: 'contornos',
+    stock: 'solo lo que hay en los botes',
+    jar: 'lo que hay en el bote',
+    merge: 'juntar dos montoncitos',
+    swap: 'poner otro abalorio',
+    asChosen: 'como se eligió',
+    always: 'usar siempre un abalorio',
+    never: 'prescindir de un abalorio',
+    free: 'usar un abalorio como salga',
+    edges: 'bordes',
+    lift: 'contraste',
+  },
+};

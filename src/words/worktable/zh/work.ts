@@ -1,0 +1,50 @@
+import type { WorktableWords } from '../index.js';
+
+/** The step Work: stringing and crocheting beside the bead mat. */
+export const work: WorktableWords['work'] = {
+  step: '制作',
+  intro: '把屏幕立在珠垫旁边。它一次只显示一件事，并能精确到每颗珠子记住您停在哪里。',
+  waiting: '还在选珠子…',
+  changed: '开始之后钩片被改动了。您仍在做开始时的那一片。',
+  which: '哪一片',
+  copies: '每种做几片',
+  panel: '钩片',
+  sides: { front: '前片', back: '后片' },
+  panelOf: (f) => `${f.name}，共${f.of}片之第${f.n}片`,
+  strung: (f) => `已穿珠子：${f.done}/${f.all}`,
+  worked: (f) => `已钩针数：${f.done}/${f.all}`,
+  length: (f) => `第${f.n}段线，共${f.of}段`,
+  stringRound: (f) => `第${f.r}圈 · 珠子 ${f.done}/${f.all}`,
+  then: (run) => `然后 ${run}`,
+  thenDone: '这是最后的了',
+  tapStrung: '穿到线上后，点任意处',
+  stands: (f) =>
+    `线上：${f.beads}颗珠子，${f.metres} m${f.grams === undefined ? '' : `，${f.grams} g`}`,
+  lengthDone: (f) =>
+    f.of === '1'
+      ? `${f.beads}颗珠子全部穿好了`
+      : `第${f.n}段线（共${f.of}段）穿好了：${f.beads}颗珠子`,
+  lengthDoneHow: '最后穿的珠子最先钩。把珠子沿线往后推，线留在线团上不剪。',
+  stringLength: (f) => `穿第${f.n}段线（共${f.of}段）`,
+  inHand: '织物按拿在手里的样子，当前这一针在钩针处',
+  roundOf: (f) => `第${f.r}圈，共${f.of}圈`,
+  inRound: (f) => `分区${f.wedge} · 第${f.stitch}针，共${f.of}针`,
+  allWorked: (n) => `全部${n}针`,
+  begin: (wedges) => `先做一个环，在环里钩第1圈的${wedges}针。`,
+  roundDone: (f) => `第${f.r}圈完成：${f.stitches}针，${f.beads}颗珠子，合计${f.all}颗。`,
+  moveMarker: '把记号扣移到下一圈的第一针。',
+  closeRound: '钩引拔针闭合这一圈，再钩一针锁针作为立针；两者都不带珠子。',
+  joinHere: (length) => `停：在这里接第${length}段线。`,
+  bothInOne: '两针钩在同一针里',
+  bare: '无珠',
+  open: '未定',
+  tapWorked: '钩好后点一下',
+  coming: '线上接下来的珠子',
+  pace: '一次多少',
+  panelDone: '钩片完成了',
+  endSpiral: '钩两三针不带珠子的引拔针使台阶平顺，留20 cm剪断线并拉出。',
+  endJoined: '钩引拔针闭合这一圈，留20 cm剪断线并拉出。',
+  heard: { next: ['下一个', '继续', '好'], back: ['返回', '错'] },
+  listens: '正在听“下一个”和“返回”。有些浏览器会把听到的话发给其制造商来识别；本页不发送任何内容。',
+  deaf: '浏览器现在无法听取：未获许可，或需要网络。',
+};
