@@ -1,7 +1,7 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { decideArt } from '../src/core/sampling/art.js';
-import { readPicture } from '../src/node/read-picture.js';
+import { decideArt } from '../src/core/picture/sampling/art.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 
 /** Photo or drawing, as judged by looking at each, before `auto` was asked. */
 const verdicts: Record<string, 'photo' | 'drawing'> = {

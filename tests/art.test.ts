@@ -1,8 +1,8 @@
 import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
-import { decideArt } from '../src/core/sampling/art.js';
-import { toLinearRaster } from '../src/core/sampling/linear.js';
-import { pictureFromPng, thumbnailOf, thumbnailPng } from '../src/core/thumbnail.js';
+import { decideArt } from '../src/core/picture/sampling/art.js';
+import { toLinearRaster } from '../src/core/picture/sampling/linear.js';
+import { pictureFromPng, thumbnailOf, thumbnailPng } from '../src/core/picture/thumbnail.js';
 import { linearToSrgb8, srgbToLinear } from '../src/core/colour/srgb.js';
 import { paint, sequence } from './support/paint.js';
 import type { Rgba } from './support/paint.js';
@@ -53,6 +53,7 @@ describe('photos', () => {
   const greys = (f: (x: number, y: number) => number): ((x: number, y: number) => Rgba) =>
     (x, y) => [byte(f(x, y)), byte(f(x, y)), byte(f(x, y))]; // prettier-ignore
   const [red, green, blue] = [waves(1, 9, 300), waves(2, 9, 300), waves(3, 9, 300)];
+  const [wide, fine] = [waves(3, 4, 1200), waves(5, 8, 24)];
   const random = sequence(6);
   const cases: [string, ReturnType<typeof paint>][] = [
     ['a scene of many colours with grain', paint(600, 400, (x, y) =>
@@ -60,6 +61,13 @@ describe('photos', () => {
     ['the same in black and white', paint(600, 400, greys((x, y) => 110 + 90 * red(x, y) + random(13) - 6))],
     ['a straight gradient', paint(300, 300, greys((_, y) => (y * 255) / 300))],
     ['a round gradient', paint(256, 256, greys((x, y) => Math.hypot(x - 128, y - 128) * 1.4))],
+    ['a dark figure before a bright sky, in black and white', paint(512, 512, (x, y) => {
+      const grey = byte(
+        Math.hypot((x - 200) / 0.7, y - 330) < 190 ? 26 + 20 * wide(x, y) + 6 * fine(x, y) + random(13)
+          : y > 360 ? 105 + 50 * fine(x, y) + 20 * wide(x, y) + random(31)
+          : 172 + 18 * wide(x, y) + random(13));
+      return [grey, grey, grey];
+    })],
     ['a sunset', paint(400, 300, (_, y) => [byte(250 - y / 3), byte(200 - y / 2), byte(90 + y / 4)])],
   ]; // prettier-ignore
   it.each(cases)('%s', (_, picture) => expect(decideArt(picture).art).toBe('photo'));

@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { expandStringing } from '../src/core/texts/stringing.js';
+import { expandStringing } from '../src/core/pages/lists/stringing.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -39,6 +39,7 @@ const ownFiles = [
   'stringing.txt',
   'wedges.svg',
   'worked.png',
+  'working-chart.svg',
 ];
 const shared = ['materials.csv', 'pattern.json', 'sewing.txt', 'shopping.txt'];
 const backFiles = ownFiles.map((name) => `back-${name}`);
@@ -152,6 +153,35 @@ describe('the other commands, with two panels', () => {
     expect(out).toMatch(/front panel 105 stitches, 105 beads; back panel 105 stitches, 105 beads/);
     const json = JSON.parse((await inProcess('check', at('purse', 'pattern.json'), '--json')).out);
     expect(json.panels.map(({ name }: { name: string }) => name)).toEqual(['front', 'back']);
+  });
+
+  it('--back-zoom and its like lay the back’s picture alone, and the summary says what is cut off', async () => {
+    const moon = join(top, 'fixtures/barley-moon.svg');
+    const argv = ['chart', moon, '--back', 'same', '--rounds', '6', '--json', '--place', 'fill'];
+    const both = [...argv, '--zoom', '1', '--back-zoom', '1.7', '--back-mirror', 'yes'];
+    const made = await inProcess(...both, '-o', at('zoomed'));
+    expect({ code: made.code, err: made.err }).toEqual({ code: 0, err: '' });
+    const { panels } = parsePattern(text('zoomed', 'pattern.json'), 'x');
+    const [front, back] = panels.map(({ picture }) => picture!.place);
+    expect(back.mmPerPixel / front.mmPerPixel).toBeCloseTo(1.7, 6);
+    expect([front.mirror, back.mirror]).toEqual([false, true]);
+    const [cutFront, cutBack] = JSON.parse(made.out).panels.map(
+      (one: { cutOff: { beyondRim: number } }) => one.cutOff.beyondRim,
+    );
+    expect(cutBack).toBeGreaterThan(cutFront);
+    const said = await inProcess(...both.filter((one) => one !== '--json'), '--dry-run');
+    expect(said.out).toMatch(/back \d+ % of the picture lies beyond the rim/);
+    const plain = await inProcess(
+      'chart',
+      moon,
+      '--back',
+      'plain:op-07',
+      '--back-zoom',
+      '2',
+      '--dry-run',
+    );
+    expect(plain.code).toBe(2);
+    expect(plain.err).toContain('--back-zoom');
   });
 
   it('rounds makes one panel of the back’s list', async () => {

@@ -7,10 +7,10 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { hexToLab65 } from '../src/core/colour/lab.js';
-import { nearPairs } from '../src/core/palette/alike.js';
-import { paletteCsv } from '../src/core/palette/palette-csv.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { readPicture } from '../src/node/read-picture.js';
+import { nearPairs } from '../src/core/beads/palette/alike.js';
+import { paletteCsv } from '../src/core/beads/palette/palette-csv.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 import { inProcess as rondure } from './support/run.js';
 import { jarPhoto } from './support/jar-photo.js';
 
@@ -33,7 +33,7 @@ it('lists a palette, what was filled in, and beads that are alike', async () => 
   const { code, out, err } = await rondure('beads', file('good.csv', good));
   expect({ code, err }).toEqual({ code: 0, err: '' });
   expect(out).toMatch(/good\.csv \(CSV\): 4 beads/);
-  expect(out).toMatch(/a1 +sand +#d9b36a +11\/0 +2\.5 g/);
+  expect(out).toMatch(/a1 +sand +#d9b36a +11\/0 +275 beads \(2\.5 g\)/);
   expect(out).toMatch(/diameter of every bead \(2\.1 mm\)/);
   expect(out).toMatch(/same colour twice:\n {2}a2 sea and a4 deep/);
   expect(out).toMatch(/same name twice:\n {2}a2 sea and a3 Sea/);
@@ -53,7 +53,7 @@ it('prints the same as one JSON object', async () => {
 it('names every bad cell with its line, and writes nothing', async () => {
   const path = file(
     'bad.csv',
-    'id,name,hex,grams\na,x,blue,-1\nb,y,#123456,2\nb,z,#123457,x\nb,y,#111111,',
+    'id,name,hex,grams\na,x,blau,-1\nb,y,#123456,2\nb,z,#123457,x\nb,y,#111111,',
   );
   const dir = join(folder, 'never');
   const { code, out, err } = await rondure('beads', path, '-o', dir);

@@ -4,14 +4,18 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { run } from '../src/cli/program.js';
-import { blankPattern } from '../src/core/blank.js';
-import { blankPage } from '../src/core/draw/blank-page.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import { findPage } from '../src/core/reading/corner-marks.js';
-import { homographyOf, seenAt } from '../src/core/reading/homography.js';
-import { readPicture } from '../src/node/read-picture.js';
-import { en } from '../src/words/index.js';
+import { blankPattern } from '../src/core/blank/blank-pattern.js';
+import { blankPage } from '../src/core/pages/chart/blank-page.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import { findPage } from '../src/core/blank/corner-marks.js';
+import { homographyOf, seenAt } from '../src/core/homography.js';
+import { readPicture } from '../src/node/read/read-picture.js';
+import { blankPdf } from '../src/booklet/blank-pdf.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { fontsForPages } from '../src/node/font/fonts.js';
+import { en, languages, wordsIn } from '../src/words/index.js';
+import { readPdf } from './support/read-pdf.js';
 
 let folder: string;
 beforeAll(() => {
@@ -36,7 +40,7 @@ test('a blank chart is a sound pattern in which every stitch is open', async () 
   const { code, out } = await cli('blank', '--wedges', '6', '--rounds', '12', '--json', '-o', dir);
   expect(code).toBe(0);
   expect(JSON.parse(out)).toMatchObject({ schema: 'rondure-blank', stitches: 468, paper: 'A4' });
-  expect(readdirSync(dir).sort()).toEqual(['blank.json', 'blank.png', 'blank.svg']);
+  expect(readdirSync(dir).sort()).toEqual(['blank.json', 'blank.pdf', 'blank.png', 'blank.svg']);
   const pattern = parsePattern(readFileSync(join(dir, 'blank.json'), 'utf8'), 'blank.json');
   // N·R(R+1)/2, the sum of an arithmetic series.
   expect(pattern.panels[0].rounds.join('')).toBe('_'.repeat((6 * 12 * 13) / 2));
@@ -159,4 +163,50 @@ test('the largest page is written with fewer dots, so that it can be opened agai
   const { width, height, density } = await sharp(join(dir, 'blank.png')).metadata();
   // A0 (841 by 1189 mm, ISO 216) at 200 dots an inch.
   expect([width, height, density]).toEqual([6622, 9362, 200]);
+});
+
+test('the PDF has the size of its paper, and its corner marks stand where a reader looks for them', async () => {
+  const dir = join(folder, 'pdf');
+  await cli('blank', '--rounds', '10', '-o', dir);
+  const pattern = parsePattern(readFileSync(join(dir, 'blank.json'), 'utf8'), 'blank.json');
+  const page = blankPage(panelGeometry(pattern.shape, pattern.panels[0]));
+  const [read, ...more] = (await readPdf(readFileSync(join(dir, 'blank.pdf')))).pages;
+  expect(more).toEqual([]);
+  // A4 is 210 by 297 mm (ISO 216).
+  expect([read.widthMm, read.heightMm]).toEqual([expect.closeTo(210, 4), expect.closeTo(297, 4)]);
+  for (const [x, y] of page.corners) {
+    const box = [x - 5, y - 5, x + 5, y + 5].map((edge) => expect.closeTo(edge, 3) as number);
+    expect(read.paths.map((path) => path.box)).toContainEqual(box);
+  }
+});
+
+test.each(languages)('a blank page can be set in %s', async (language) => {
+  const blank = blankPattern({
+    title: 'Barley moon',
+    shape: { wedges: 7, rounds: 20, beadDiameterMm: 2.1 },
+  });
+  const geometry = panelGeometry(blank.shape);
+  const fonts = await fontsForPages(language, []);
+  const { words } = await wordsIn([language]);
+  const footprints = panelFootprints(geometry);
+  const sheet = { pattern: blank, panel: 0, geometry, footprints, words, fonts };
+  const bytes = await blankPdf(sheet, language);
+  if (process.env.KEEP_PAGES) writeFileSync(`${process.env.KEEP_PAGES}/${language}.pdf`, bytes);
+  const pdf = await readPdf(bytes);
+  expect(pdf.language).toBe(language);
+  const [page] = pdf.pages;
+  expect(page.texts.some(({ text }) => /A4/.test(text))).toBe(true);
+  const { view, marks, widthMm } = blankPage(geometry);
+  // The word beside the start mark leaves it free.
+  const mark = view.centreX + Math.min(...marks.triangle.filter((_, p) => p % 2 === 0));
+  const start = page.texts.find(({ text }) => text === words.chart.start)!;
+  expect(start.x + start.widthMm).toBeLessThan(mark);
+  // Texts stay within the border that printers keep, and out of the panel's square.
+  const [first, last] = [view.centreY + marks.box.top, view.centreY + marks.box.bottom];
+  const lines = page.texts.filter(({ text, y }) => text.trim() && (y < first || y > last));
+  expect(lines.length).toBeGreaterThan(4);
+  for (const { x, widthMm: wide } of lines) {
+    expect(x).toBeGreaterThan(8);
+    expect(x + wide).toBeLessThan(widthMm - 8);
+  }
 });

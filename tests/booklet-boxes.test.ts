@@ -2,11 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layOutBooklet } from '../src/booklet/layout.js';
 import type { Layout } from '../src/booklet/layout.js';
-import type { Edition } from '../src/booklet/parts/facts.js';
+import type { Edition } from '../src/booklet/facts.js';
 import { contrastRatio } from '../src/core/colour/contrast.js';
-import { mmPerPoint } from '../src/core/draw/text.js';
-import type { Frame, Pattern } from '../src/core/pattern/schema.js';
-import { fontsForPages } from '../src/node/fonts.js';
+import { mmPerPoint } from '../src/core/pages/surface/text.js';
+import type { Frame } from '../src/core/purse/frame/measures.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
+import { fontsForPages } from '../src/node/font/fonts.js';
 import { languages, wordsIn } from '../src/words/index.js';
 import type { LanguageChoice } from '../src/words/index.js';
 import { PageRecorder } from './support/page-recorder.js';
@@ -25,14 +26,20 @@ async function laidOut(
   return layOutBooklet({ ...facts, author: 'A. Maker', date: '2026-03-14' }, paper);
 }
 
-function drawn({ look, flow, foot }: Layout): {
+/** The pages as they come; without pictures where only what stands around them counts. */
+function drawn(
+  { look, flow, foot }: Layout,
+  { pictures = true } = {},
+): {
   where: string;
   page: PageRecorder;
   running: boolean;
 }[] {
   return flow.pages.map((one, n) => {
     const page = new PageRecorder(look.widthMm, look.heightMm);
-    for (const { draw } of one.drawn) draw(page);
+    for (const { draw, node } of one.drawn) {
+      if (pictures || node?.type !== 'Figure') draw(page);
+    }
     foot(page, one, n);
     return { where: one.where, page, running: one.ruled };
   });
@@ -126,13 +133,15 @@ describe.each(patterns)('%s', (_, pattern) => {
   });
 });
 
-// The thin rules between rows and under heads only please the eye.
-const ornament = ['#b9c6ca', '#1f4e5f'];
 test.each(editions)(
   'boxes to tick and lines that mean something stand out 3:1 (%s)',
   async (_, edition) => {
     let ticks = 0;
-    for (const { page, where, running } of drawn(await laidOut(usual, edition))) {
+    const layout = await laidOut(usual, edition);
+    // The thin rules between rows and under heads only please the eye.
+    const { rule, accent } = layout.look.tint;
+    const ornament = [rule, accent];
+    for (const { page, where, running } of drawn(layout, { pictures: false })) {
       if (!running) continue;
       for (const { colour, ground, widthMm } of page.lines) {
         // Patches of beads have an outline under the bead's own colour.
@@ -169,7 +178,8 @@ test.each(choices.map((choice) => [choice.join(), choice] as const))(
 
 test('large print: body of 18 points, nothing on running pages under 14', async () => {
   const layout = await laidOut(usual, { large: true });
-  for (const [n, { page, where }] of drawn(layout).entries()) {
+  // Figures in drawings of the hands keep their size.
+  for (const [n, { page, where }] of drawn(layout, { pictures: false }).entries()) {
     if (!layout.flow.pages[n].ruled) continue;
     for (const { sizeMm, text } of page.texts)
       expect(sizeMm / mmPerPoint, `${where}: ${text}`).toBeGreaterThan(13.99);

@@ -38,6 +38,22 @@ async function difference(one: string, other: string) {
   return { mean: sum / a.data.length, share: far / a.data.length };
 }
 
+/** How far down the lowest ink above the foot stands: a share of the height between head and foot. */
+async function fillOf(file: string): Promise<number> {
+  const { data, info } = await sharp(file)
+    .flatten({ background: '#ffffff' })
+    .greyscale()
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  // ISO 216 A4: 297 mm high; running text stands between 14 and 281.
+  const [top, bottom] = [14, 281].map((mm) => Math.round((mm / 297) * info.height));
+  for (let row = bottom; row > top; row--) {
+    const line = data.subarray(row * info.width, (row + 1) * info.width);
+    if (line.some((grey) => grey < 128)) return (row - top) / (bottom - top);
+  }
+  return 0;
+}
+
 describe.each(examples)('the example $name', (example) => {
   const { name } = example;
   const pdf = makeExample(example, folder);
@@ -60,6 +76,24 @@ describe.each(examples)('the example $name', (example) => {
       const { mean, share } = await difference(join(folder, page), join(kept, pages[n]));
       expect(mean > mostMean || share > mostShare, page).toBe(true);
     }
+  });
+
+  test('no page is under half full unless the next part must begin on a page of its own', async () => {
+    const partOf = (n: number) => {
+      const text = tool('pdftotext', ['-layout', '-f', String(n), '-l', String(n), pdf, '-']);
+      const foot = text.toString().trim().split('\n').at(-1)!;
+      return foot
+        .split('·')[1]
+        .trim()
+        .split(/\s{2,}/)[0];
+    };
+    const fills = await Promise.all(pages.map((page) => fillOf(join(folder, page))));
+    expect(Math.max(...fills)).toBeLessThanOrEqual(1);
+    fills.forEach((fill, n) => {
+      if (fill >= 0.5) return;
+      expect(n + 2, `page ${n + 1}: ${fill.toFixed(2)}`).toBeLessThanOrEqual(pages.length);
+      expect(partOf(n + 2), `page ${n + 1}: ${fill.toFixed(2)}`).not.toBe(partOf(n + 1));
+    });
   });
 
   test('the PDF kept says what this one says, is sound, and has its fonts in it', () => {
@@ -110,21 +144,20 @@ describe.each(examples)('the example $name', (example) => {
   });
 });
 
+test('a panel of 20 rounds takes no more pages than it did', () => {
+  const about = tool('pdfinfo', [join(folder, 'kingfisher.pdf')]).toString();
+  expect(Number(/Pages:\s+(\d+)/.exec(about)![1])).toBeLessThanOrEqual(13);
+});
+
 test('the counts in the table of materials are those of the pattern', () => {
   for (const { name } of examples) {
     const pattern = JSON.parse(readFileSync(join(folder, name, 'pattern.json'), 'utf8')) as {
       beads: { letter: string; name: string }[];
       panels: { rounds: string[] }[];
     };
-    const text = tool('pdftotext', [
-      '-layout',
-      '-f',
-      '2',
-      '-l',
-      '2',
-      join(folder, `${name}.pdf`),
-      '-',
-    ]);
+    // Materials begin on the second page or the third.
+    const file = join(folder, `${name}.pdf`);
+    const text = tool('pdftotext', ['-layout', '-f', '2', '-l', '3', file, '-']);
     const all = pattern.panels.flatMap(({ rounds }) => rounds).join('');
     for (const { letter, name: bead } of pattern.beads) {
       const count = all.split(letter).length - 1;

@@ -8,7 +8,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
 import { patternText } from '../src/core/pattern/serialise.js';
 import { chromiumPath } from '../tools/test-tools.js';
 
@@ -54,43 +54,46 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-test('the bundled core makes the same pattern bytes in Chromium as in Node', async () => {
-  const bundle = join(folder, 'core.js');
-  await build({
-    entryPoints: [fileURLToPath(new URL('../src/core/index.ts', import.meta.url))],
-    bundle: true,
-    platform: 'browser',
-    format: 'iife',
-    globalName: 'rondure',
-    outfile: bundle,
-    logLevel: 'error',
-  });
-  writeFileSync(join(folder, 'page.html'), '<script src="core.js"></script>');
-  const wish: Omit<PanelWish, 'picture' | 'beads'> = {
-    pictureName: 'made.png',
-    title: 'Made here',
-    colours: 5,
-    shape: { wedges: 7, rounds: 20, beadDiameterMm: 2.1 },
-    place: { place: 'fill', rotateDegrees: 10 },
-    art: 'photo',
-    background: '#ffffff',
-  };
-  const size = { width: 160, height: 120, data: pixels(160, 120) };
-  const page = await browser.newPage();
-  await page.goto(`file://${join(folder, 'page.html')}`);
-  const inBrowser = await page.evaluate(
-    ({ wish, size, palette }) => {
-      // @ts-expect-error the bundle's global
-      const core = globalThis.rondure;
-      const { beads } = core.readPalette(palette, 'palette', {});
-      const picture = { ...size, data: Uint8Array.from(size.data) };
-      return core.patternText(core.makePattern({ ...wish, picture, beads }).pattern) as string;
-    },
-    { wish, size, palette },
-  );
-  const { beads } = readPalette(palette, 'palette', {});
-  const picture = { ...size, data: Uint8Array.from(size.data) };
-  const inNode = patternText(makePattern({ ...wish, picture, beads }).pattern);
-  expect(inBrowser.length).toBeGreaterThan(2000);
-  expect(inBrowser).toBe(inNode);
-});
+test.each(['photo', 'drawing'] as const)(
+  'the bundled core makes the same pattern bytes in Chromium as in Node: %s',
+  async (art) => {
+    const bundle = join(folder, 'core.js');
+    await build({
+      entryPoints: [fileURLToPath(new URL('../src/core/index.ts', import.meta.url))],
+      bundle: true,
+      platform: 'browser',
+      format: 'iife',
+      globalName: 'rondure',
+      outfile: bundle,
+      logLevel: 'error',
+    });
+    writeFileSync(join(folder, 'page.html'), '<script src="core.js"></script>');
+    const wish: Omit<PanelWish, 'picture' | 'beads'> = {
+      pictureName: 'made.png',
+      title: 'Made here',
+      colours: 5,
+      shape: { wedges: 7, rounds: 20, beadDiameterMm: 2.1 },
+      place: { place: 'fill', rotateDegrees: 10 },
+      art,
+      background: '#ffffff',
+    };
+    const size = { width: 160, height: 120, data: pixels(160, 120) };
+    const page = await browser.newPage();
+    await page.goto(`file://${join(folder, 'page.html')}`);
+    const inBrowser = await page.evaluate(
+      ({ wish, size, palette }) => {
+        // @ts-expect-error the bundle's global
+        const core = globalThis.rondure;
+        const { beads } = core.readPalette(palette, 'palette', {});
+        const picture = { ...size, data: Uint8Array.from(size.data) };
+        return core.patternText(core.makePattern({ ...wish, picture, beads }).pattern) as string;
+      },
+      { wish, size, palette },
+    );
+    const { beads } = readPalette(palette, 'palette', {});
+    const picture = { ...size, data: Uint8Array.from(size.data) };
+    const inNode = patternText(makePattern({ ...wish, picture, beads }).pattern);
+    expect(inBrowser.length).toBeGreaterThan(2000);
+    expect(inBrowser).toBe(inNode);
+  },
+);

@@ -4,18 +4,18 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { makeProgram } from '../src/cli/program.js';
-import { checkPattern } from '../src/core/pattern/check.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { parseRoundsText } from '../src/core/texts/read-rounds.js';
-import { expandStringing } from '../src/core/texts/stringing.js';
-import { encodePng } from '../src/node/rasterise.js';
+import { parseRoundsText } from '../src/core/pages/lists/read-rounds.js';
+import { expandStringing } from '../src/core/pages/lists/stringing.js';
+import { encodePng } from '../src/node/output/rasterise.js';
 import { en } from '../src/words/index.js';
 import { paint } from './support/paint.js';
 import { inProcess } from './support/run.js';
 
 // What is drawn is tested elsewhere.
-vi.mock('../src/node/pattern-files.js', async (original) => ({
+vi.mock('../src/node/output/pattern-files.js', async (original) => ({
   ...(await original<object>()),
   patternFiles: (await import('./support/without-drawings.js')).textFiles,
 }));
@@ -51,7 +51,7 @@ const values: Record<string, fc.Arbitrary<string>> = {
   '--shift': fc.tuple(decimal(-9, 9), decimal(-9, 9)).map((both) => both.join()),
   '--rotate': decimal(-400, 400),
   '--back': fc.constantFrom('same', 'plain:sea', 'picture.png', 'plain:tar'),
-  '--background': fc.constantFrom('bare', 'ffffff', '#123456', 'sand'),
+  '--background': fc.constantFrom('auto', 'bare', 'ffffff', '#123456', 'sand'),
   '--keep': fc.constantFrom('a', 'sea', 'a,b', '=sky'),
   '--leave-out': fc.constantFrom('b', 'sand', 'a,b,c'),
   '--title': fc.constantFrom('Barley moon', '=1+1', 'Møn', '-'),

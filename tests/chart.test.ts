@@ -1,10 +1,10 @@
 import sharp from 'sharp';
 import { wcagContrast } from 'culori';
 import { describe, expect, test } from 'vitest';
-import { chartSvg, patternInSvg, withPatternInSvg } from '../src/core/draw/chart.js';
-import { holeRadius } from '../src/core/geometry/edge.js';
-import { insideRing } from '../src/core/geometry/rings.js';
-import { stitchesBefore } from '../src/core/shape.js';
+import { chartSvg, patternInSvg, withPatternInSvg } from '../src/core/pages/chart/chart.js';
+import { holeRadius } from '../src/core/panel/edge.js';
+import { insideRing } from '../src/core/panel/rings.js';
+import { stitchesBefore } from '../src/core/panel/shape.js';
 import { panelSheet } from './support/panel-sheet.js';
 import { glyphsIn, groupIn, pathsIn, polylines } from './support/svg.js';
 
@@ -26,37 +26,58 @@ const cases = [
   }),
 ] as [string, typeof wide, string][];
 
-/** Letters' middles on the page by stitch: as drawn, group by group in the pattern's order. */
-function lettersByStitch(sheet: typeof wide, svg: string) {
-  const { shape } = sheet.geometry;
-  const marks = sheet.pattern.panels[0].rounds.join('');
-  const firsts = new Set(
-    sheet.pattern.panels[0].rounds.map((_, n) => stitchesBefore(shape, n + 1)),
-  );
-  const drawn = glyphsIn(svg, groupIn(svg, 'letters'));
-  const waiting = new Map<string, typeof drawn>();
-  for (const glyph of drawn) {
-    const letter = String.fromCodePoint(Number(glyph.id.slice(1)));
-    waiting.set(letter, [...(waiting.get(letter) ?? []), glyph]);
-  }
-  const found: { s: number; first: boolean; glyph: (typeof drawn)[number] }[] = [];
-  for (const [letter, glyphs] of waiting) {
-    const stitches = [...marks].flatMap((mark, s) => (mark === letter ? [s] : []));
-    const order = [
-      ...stitches.filter((s) => !firsts.has(s)),
-      ...stitches.filter((s) => firsts.has(s)),
-    ];
-    expect(glyphs.length).toBe(order.length);
-    order.forEach((s, n) => found.push({ s, first: firsts.has(s), glyph: glyphs[n] }));
-  }
-  return found;
+/** Where the panel's centre lies on the page: the hole is drawn there. */
+function holeOf(svg: string) {
+  const hole = /<circle [^>]*cx="([^"]*)" cy="([^"]*)" r="([^"]*)"/.exec(svg) ?? [];
+  const [x, y, holeMm] = hole.slice(1).map(Number);
+  return { x, y, holeMm };
 }
+
+/** Stitches on both sides of the start line: their letters make room for the round's number. */
+function besideStart({ shape }: typeof wide.geometry): Set<number> {
+  const beside = new Set<number>();
+  for (let r = 1; r <= shape.rounds; r++) {
+    const first = stitchesBefore(shape, r);
+    beside.add(first).add(first + shape.wedges * r - 1);
+  }
+  return beside;
+}
+
+/** The letter of each stitch as drawn: the nearest of its letter, each taken once. */
+function lettersByStitch({ geometry, pattern }: typeof wide, svg: string) {
+  const { x: centreX, y: centreY, holeMm } = holeOf(svg);
+  const scale = holeMm / holeRadius(geometry.shape);
+  const marks = pattern.panels[0].rounds.join('');
+  const beside = besideStart(geometry);
+  const drawn = glyphsIn(svg, groupIn(svg, 'letters')).map((glyph) => ({
+    glyph,
+    letter: String.fromCodePoint(Number(glyph.id.slice(1))),
+    x: (glyph.left + glyph.right) / 2,
+    y: (glyph.top + glyph.baseline) / 2,
+  }));
+  const waiting = new Set(drawn);
+  return [...marks].map((mark, s) => {
+    const x = centreX + scale * geometry.centres[2 * s];
+    const y = centreY + scale * geometry.centres[2 * s + 1];
+    let nearest: (typeof drawn)[number] | undefined;
+    let least = Infinity;
+    for (const one of waiting) {
+      const off = one.letter === mark ? Math.hypot(one.x - x, one.y - y) : Infinity;
+      if (off < least) [least, nearest] = [off, one];
+    }
+    if (!nearest) throw new Error(`stitch ${s} has no letter ${mark}`);
+    waiting.delete(nearest);
+    return { s, beside: beside.has(s), glyph: nearest.glyph };
+  });
+}
+
+const distance = ([ax, ay]: readonly number[], [bx, by]: readonly number[]) =>
+  Math.hypot(ax - bx, ay - by);
 
 describe.each(cases)('chart: %s', (_, sheet, svg) => {
   const { geometry, footprints } = sheet;
   const { shape, count, centres, direction } = geometry;
-  const hole = /<circle [^>]*cx="([^"]*)" cy="([^"]*)" r="([^"]*)"/.exec(svg) ?? [];
-  const [centreX, centreY, holeMm] = hole.slice(1).map(Number);
+  const { x: centreX, y: centreY, holeMm } = holeOf(svg);
   const letters = lettersByStitch(sheet, svg);
 
   test('every stitch has one letter, at its centre', () => {
@@ -64,22 +85,23 @@ describe.each(cases)('chart: %s', (_, sheet, svg) => {
     // The scale that fits the letters best; the hole says the same, more roughly.
     let above = 0;
     let below = 0;
-    for (const { s, first, glyph } of letters) {
-      if (first) continue;
+    for (const { s, beside, glyph } of letters) {
+      if (beside) continue;
       const x = (glyph.left + glyph.right) / 2 - centreX;
       above += x * centres[2 * s];
       below += centres[2 * s] ** 2;
     }
     const scale = above / below;
     expect(Math.abs(holeMm / holeRadius(shape) / scale - 1)).toBeLessThan(0.01);
-    for (const { s, first, glyph } of letters) {
-      const x = (glyph.left + glyph.right) / 2 - centreX;
-      expect(Math.abs(x - scale * centres[2 * s])).toBeLessThan(
-        s === shape.wedges ? 0.18 * scale * shape.roundHeightMm : 0.03,
-      );
+    const cellMm = scale * Math.sqrt(shape.stitchWidthMm * shape.roundHeightMm);
+    for (const { s, beside, glyph } of letters) {
+      const x = (glyph.left + glyph.right) / 2 - centreX - scale * centres[2 * s];
       const y = (glyph.top + glyph.baseline) / 2 - centreY - scale * centres[2 * s + 1];
-      if (first && s > 0) expect(y).toBeGreaterThan(0);
-      else expect(Math.abs(y)).toBeLessThan(0.06);
+      if (beside) expect(Math.hypot(x, y)).toBeLessThan(0.42 * cellMm);
+      else {
+        expect(Math.abs(x)).toBeLessThan(0.03);
+        expect(Math.abs(y)).toBeLessThan(0.06);
+      }
     }
   });
 
@@ -90,8 +112,7 @@ describe.each(cases)('chart: %s', (_, sheet, svg) => {
     const holes = Array.from({ length: count }, (_, s) => footprints.rings(s).length - 1);
     expect(rings.length).toBe(count + holes.reduce((sum, n) => sum + n, 0));
     const byLetter = new Map(sheet.pattern.beads.map((bead) => [bead.letter, bead.hex]));
-    for (const { first, glyph } of letters) {
-      if (first) continue;
+    for (const { glyph } of letters) {
       const x = (glyph.left + glyph.right) / 2;
       const y = (glyph.top + glyph.baseline) / 2;
       const around = rings.filter(({ ring }) => insideRing(ring, x, y));
@@ -119,12 +140,68 @@ describe.each(cases)('chart: %s', (_, sheet, svg) => {
     for (const [x, y] of arc) expect(Math.hypot(x - centreX, y - centreY)).toBeGreaterThan(rim);
   });
 
-  test('every round has its number beside its first stitch', () => {
-    const titles = [...groupIn(svg, 'numbers').matchAll(/<title>(\d+)<\/title>/g)];
-    const expected = Array.from({ length: shape.rounds }, (_, n) => String(n + 1));
-    expect(titles.map(([, title]) => title).sort((a, b) => Number(a) - Number(b))).toEqual(
-      expected,
-    );
+  test('every round has its number on the border before its first stitch', () => {
+    const scale = holeMm / holeRadius(shape);
+    const group = groupIn(svg, 'numbers');
+    const titles = [...group.matchAll(/<title>(\d+)<\/title>/g)].map(([, title]) => Number(title));
+    const expected = Array.from({ length: shape.rounds }, (_, n) => n + 1);
+    expect([...titles].sort((a, b) => a - b)).toEqual(expected);
+    const digits = glyphsIn(svg, group);
+    for (const r of expected.slice(1)) {
+      const mine = digits.filter(({ title }) => title === String(r));
+      const x = (mine[0].left + mine.at(-1)!.right) / 2 - centreX;
+      const y = (mine[0].top + mine[0].baseline) / 2 - centreY;
+      const first = (shape.wedges * r * (r - 1)) / 2;
+      // Worked just before it: in a spiral the end of the round below, else the end of its own.
+      const before = shape.construction === 'spiral' ? first - 1 : first + shape.wedges * r - 1;
+      const off = (s: number) =>
+        Math.hypot(x - scale * centres[2 * s], y - scale * centres[2 * s + 1]);
+      expect(Math.abs(off(first) - off(before)), `round ${r}`).toBeLessThan(0.35);
+      expect(off(first)).toBeLessThan(0.75 * scale * shape.stitchWidthMm);
+    }
+  });
+
+  test('ticks on the rim stand before every tenth stitch of the last round, numbered', () => {
+    const scale = holeMm / holeRadius(shape);
+    const inRound = shape.wedges * shape.rounds;
+    const first = (inRound * (shape.rounds - 1)) / 2;
+    const tens = Array.from({ length: Math.floor(inRound / 10) }, (_, n) => 10 * (n + 1));
+    const group = groupIn(svg, 'rim-ticks');
+    const ticks = pathsIn(group).flatMap(({ d }) => polylines(d));
+    const at = (s: number) => [
+      centreX + scale * centres[2 * s],
+      centreY + scale * centres[2 * s + 1],
+    ];
+    const rimOf = ticks.map(([[fromX, fromY], [toX, toY]]) => {
+      const out = (x: number, y: number) => Math.hypot(x - centreX, y - centreY);
+      expect(out(toX, toY)).toBeGreaterThan(out(fromX, fromY));
+      // The nearest stitch of all is the one that the tick stands before.
+      let nearest = 0;
+      for (let s = 1; s < count; s++)
+        if (distance(at(s), [fromX, fromY]) < distance(at(nearest), [fromX, fromY])) nearest = s;
+      return nearest - first + 1;
+    });
+    // One may be missing, where the start mark stands.
+    expect(tens.length - rimOf.length).toBeLessThanOrEqual(1);
+    for (const stitch of rimOf) expect(tens).toContain(stitch);
+    const numbers = [...group.matchAll(/<title>(\d+)<\/title>/g)].map(([, n]) => Number(n));
+    expect(rimOf.length - numbers.length).toBeLessThanOrEqual(1);
+    for (const number of numbers) {
+      const digits = glyphsIn(svg, group).filter(({ title }) => title === String(number));
+      const [left, right] = [digits[0].left, digits.at(-1)!.right];
+      const middle = [(left + right) / 2, (digits[0].top + digits[0].baseline) / 2];
+      const nearest = ticks.reduce((best, one) =>
+        distance(one[1], middle) < distance(best[1], middle) ? one : best,
+      );
+      expect(rimOf[ticks.indexOf(nearest)]).toBe(number);
+      // Outside the rim: no cell holds it.
+      const cells = pathsIn(groupIn(svg, 'cells')).flatMap(({ d }) => polylines(d));
+      const within = cells.some((ring) =>
+        insideRing(Float64Array.from(ring.flat()), middle[0], middle[1]),
+      );
+      expect(within).toBe(false);
+    }
+    expect(svg.includes('Ticks on the rim: every 10th stitch')).toBe(tens.length > 0);
   });
 
   test('the key adds up to all stitches', () => {
@@ -181,12 +258,34 @@ test('25 rounds on A4 can be read: heights of letters and numbers in millimetres
     flat.includes(id),
   );
   const heights = letters.map(({ top, bottom }) => bottom - top);
-  expect(Math.min(...heights)).toBeGreaterThanOrEqual(1.5);
-  const ordinary = heights.filter((height) => height > 1.7);
-  expect(ordinary.length).toBeGreaterThan(heights.length - 26);
-  expect(Math.min(...ordinary)).toBeGreaterThanOrEqual(1.9);
-  const digits = glyphsIn(wideSvg, groupIn(wideSvg, 'numbers'));
-  expect(Math.min(...digits.map(({ top, bottom }) => bottom - top))).toBeGreaterThanOrEqual(1.35);
+  expect(Math.min(...heights)).toBeGreaterThanOrEqual(1.35);
+  const ordinary = heights.filter((height) => height > 1.8);
+  // Those beside the start line may be a little smaller.
+  expect(ordinary.length).toBeGreaterThan(heights.length - 50);
+  const digits = glyphsIn(wideSvg, groupIn(wideSvg, 'numbers')).filter(
+    ({ title }) => title !== '1',
+  );
+  expect(Math.min(...digits.map(({ top, bottom }) => bottom - top))).toBeGreaterThanOrEqual(1.2);
+  const high = digits.map(({ top, bottom }) => bottom - top).sort((a, b) => a - b);
+  expect(high[Math.floor(high.length / 2)]).toBeGreaterThanOrEqual(1.25);
+});
+
+test('where a letter is under 2 mm the chart says where they stand larger, and nowhere else', () => {
+  for (const [rounds, widthMm, heightMm] of [
+    [12, 210, 297],
+    [22, 210, 297],
+    [26, 210, 297],
+    [40, 210, 297],
+    [40, 420, 594],
+  ]) {
+    const sheet = panelSheet({ wedges: 7, rounds }, 7);
+    const paper = { name: 'A4', widthMm, heightMm } as unknown as Parameters<typeof chartSvg>[1];
+    const svg = chartSvg(sheet, paper);
+    const capitals = glyphsIn(svg, groupIn(svg, 'letters'));
+    // Those that step aside for a number are the smallest.
+    const height = Math.min(...capitals.map(({ top, bottom }) => bottom - top));
+    expect(/Larger letters: wedge by wedge/.test(svg), `${rounds}, ${height}`).toBe(height < 2);
+  }
 });
 
 test('numbers cover no letter', () => {

@@ -4,15 +4,16 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { findProblems } from '../src/core/pattern/find-problems.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import { findProblems } from '../src/core/pattern/read/find-problems.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { patternKeyword } from '../src/node/pattern-files.js';
-import { withPngText } from '../src/node/png-text.js';
-import { encodePng } from '../src/node/rasterise.js';
-import { patternTextIn } from '../src/node/read-pattern.js';
+import { patternKeyword } from '../src/node/output/pattern-files.js';
+import { withPngText } from '../src/core/pages/surface/png-text.js';
+import { encodePng } from '../src/node/output/rasterise.js';
+import { patternTextIn } from '../src/node/read/read-pattern.js';
 import { patternOf, someBeads } from './support/patterns.js';
+import { thumbnailPng } from '../src/core/picture/thumbnail.js';
 import { inProcess } from './support/run.js';
 import { smallSwatch } from './support/swatch.js';
 import { paint } from './support/paint.js';
@@ -28,7 +29,7 @@ const utf8 = (text: string) => new TextEncoder().encode(text);
 /** A small pattern with every part, and letters of two and four bytes in its names. */
 function smallPattern(): Pattern {
   const pattern = patternOf(['AAB', 'AB.AC_', 'AAAABCDDD']);
-  pattern.title = 'Møn 🌕';
+  pattern.title = 'Møn 月';
   pattern.swatch = smallSwatch();
   pattern.panels[0].picture = {
     file: 'moon.png',
@@ -36,7 +37,7 @@ function smallPattern(): Pattern {
     height: 900,
     art: 'drawing',
     background: 'bare',
-    thumbnail: 'iVBORw0KGgo=',
+    thumbnail: thumbnailPng({ width: 1, height: 1, data: new Uint8Array(4).fill(255) }),
     place: { mmPerPixel: 0.1, centreXmm: 0, centreYmm: -0.5, rotateDegrees: 90, mirror: true },
   };
   pattern.choice = {
@@ -83,12 +84,47 @@ describe('rondure check', () => {
   it('says that a sound pattern is sound, and its counts', async () => {
     const result = await checked(() => undefined);
     // 3 + 6 + 9 stitches, of which one is bare and one is open.
-    const said = '“Møn 🌕” is sound: 3 wedges, 3 rounds, 18 stitches, 16 beads.\n';
+    const said = '“Møn 月” is sound: 3 wedges, 3 rounds, 18 stitches, 16 beads.\n';
     expect(result).toEqual({ code: 0, out: said, err: '' });
     const { code, out } = await checked(() => undefined, '--json');
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ schema: 'rondure-check', sound: true, stitches: 18 });
     expect(await checked(() => undefined, '--quiet')).toEqual({ code: 0, out: '', err: '' });
+  });
+
+  it('passes no letters that redraw could not draw, and tells what it would leave out', async () => {
+    const moon = await checked((json) => (json.title = 'Møn 🌕'));
+    expect([moon.code, moon.out]).toEqual([3, '']);
+    expect(moon.err).toContain('no "🌕" (U+1F315)');
+    const damaged = await checked((json) => (json.panels[0].picture.thumbnail = 'iVBORw0KGgo='));
+    expect(damaged.code).toBe(0);
+    expect(damaged.out).toMatch(/small picture that the pattern keeps is damaged/);
+  });
+
+  it('prints no control characters, whatever stands in titles and names', async () => {
+    const hidden = await checked((json) => {
+      json.title = 'Barley\u001b[31m\u0000 moon\u202e';
+      json.beads[0].name = 'sand\u0007';
+    });
+    expect([hidden.code, hidden.err]).toEqual([0, '']);
+    expect(hidden.out).toContain('“Barley [31m moon”');
+  });
+
+  it('nor does any command, whatever stands in a palette', async () => {
+    const palette = join(folder, 'hidden.csv');
+    const head = 'id;name;hex;colo\u202eur\u001b[31m note;\u0085grams\n';
+    writeFileSync(palette, `${head}a;sand;#d9b36a;b;4\nb;sea\u0007;#1f7fa8;;\n`);
+    for (const argv of [
+      ['beads', palette],
+      ['beads', palette, '--json'],
+    ]) {
+      const { out, err, code } = await inProcess(...argv);
+      expect([0, 3]).toContain(code);
+      expect(out).toContain('sand');
+      // eslint-disable-next-line no-control-regex
+      expect(out + err).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e]/);
+      if (argv.length === 3) expect(JSON.stringify(JSON.parse(out))).toContain('sand');
+    }
   });
 
   it('takes letters out of order and beads that no stitch carries for what they are: sound', async () => {
@@ -309,7 +345,7 @@ describe('text that editors write', () => {
   });
 
   it('is refused in a sentence in other encodings', () => {
-    const latin = Buffer.from(text.replace(/🌕/u, ''), 'latin1');
+    const latin = Buffer.from(text.replace(/月/u, ''), 'latin1');
     expect(() => patternTextIn(latin, 'moon.json')).toThrow(/moon\.json is not plain text/);
   });
 });

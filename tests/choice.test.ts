@@ -1,7 +1,7 @@
 import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
-import { chooseBeads, nearestBead } from '../src/core/choice/choose.js';
-import type { ChoiceInput, ChoiceResult } from '../src/core/choice/choose.js';
+import { chooseBeads, nearestBead } from '../src/core/beads/choice/choose.js';
+import type { ChoiceInput, ChoiceResult } from '../src/core/beads/choice/choose.js';
 import { hexToLab65, srgbToLab65 } from '../src/core/colour/lab.js';
 import { RondureError } from '../src/core/errors.js';
 

@@ -6,11 +6,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { makeProgram } from '../src/cli/program.js';
-import { expandStringing } from '../src/core/texts/stringing.js';
+import { expandStringing } from '../src/core/pages/lists/stringing.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import { checkPattern } from '../src/core/pattern/check.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
 import { en } from '../src/words/index.js';
+import { guideText } from './support/guide.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -27,6 +28,7 @@ const names = [
   'stringing.txt',
   'wedges.svg',
   'worked.png',
+  'working-chart.svg',
 ];
 
 let folder: string;
@@ -66,7 +68,7 @@ test('makes the whole set, and the set agrees with itself', async () => {
 test('the summary for a person says the size, the difference and what auto decided', async () => {
   const dir = join(folder, 'words');
   const { out } = await inProcess('chart', kingfisher, '--across', '9cm', '-o', dir);
-  expect(out).toMatch(/across +\d+\.\d mm \(you asked for 90 mm\)/);
+  expect(out).toMatch(/across +about \d+–\d+ mm \(you asked for 90 mm\)/);
   expect(out).toMatch(/taken as a drawing/);
   expect(out).toMatch(/colour changes/);
 });
@@ -195,8 +197,8 @@ test('a folder that is not ours is never replaced', async () => {
   expect(existsSync(join(dir, 'pattern.json'))).toBe(false);
 });
 
-test('every option and exit code stands in the README, with its default in help', async () => {
-  const readme = readFileSync(join(top, 'README.md'), 'utf8');
+test('every option and exit code stands in the guide, with its default in help', async () => {
+  const readme = guideText();
   const { out } = await inProcess('chart', '--help');
   const flat = out.replace(/\s+/g, ' ');
   const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
@@ -212,8 +214,8 @@ test('every option and exit code stands in the README, with its default in help'
   }
 });
 
-test('every command has examples first in its help and none without a place in the README', async () => {
-  const readme = readFileSync(join(top, 'README.md'), 'utf8');
+test('every command has examples first in its help and none without a place in the guide', async () => {
+  const readme = guideText();
   const io = { out() {}, err() {}, progress: undefined, signal: new AbortController().signal };
   for (const command of (await makeProgram(en, io)).commands) {
     const name = command.name();

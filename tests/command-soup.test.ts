@@ -6,22 +6,22 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, expect, it, vi } from 'vitest';
 import { makeProgram, wantsJson } from '../src/cli/program.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { roundsText } from '../src/core/texts/rounds.js';
-import { encodePng } from '../src/node/rasterise.js';
+import { roundsText } from '../src/core/pages/lists/rounds.js';
+import { encodePng } from '../src/node/output/rasterise.js';
 import { en } from '../src/words/index.js';
 import { paint } from './support/paint.js';
 import { patternOf } from './support/patterns.js';
 import { inProcess } from './support/run.js';
 
 // What is drawn is tested elsewhere; here thousands of command lines are read.
-vi.mock('../src/node/pattern-files.js', async (original) => ({
+vi.mock('../src/node/output/pattern-files.js', async (original) => ({
   ...(await original<object>()),
   patternFiles: (await import('./support/without-drawings.js')).textFiles,
 }));
-vi.mock('../src/node/blank-files.js', () => ({
+vi.mock('../src/node/output/blank-files.js', () => ({
   blankFiles: () => Promise.resolve({ files: new Map([['blank.json', '{}']]), paper: 'A4' }),
 }));
-vi.mock('../src/node/sample-files.js', async (original) => ({
+vi.mock('../src/node/output/sample-files.js', async (original) => ({
   ...(await original<object>()),
   sampleFiles: () => Promise.resolve(new Map([['beads.csv', 'hex\n#000000\n']])),
 }));

@@ -2,20 +2,20 @@
 import { readFileSync } from 'node:fs';
 import { differenceCiede2000 } from 'culori';
 import { describe, expect, it } from 'vitest';
-import { chooseBeads, nearestBead } from '../src/core/choice/choose.js';
+import { chooseBeads, nearestBead } from '../src/core/beads/choice/choose.js';
 import { lab65ToLinear, linearToLab65, srgbToLab65 } from '../src/core/colour/lab.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { parentOf } from '../src/core/geometry/links.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import type { PanelGeometry } from '../src/core/geometry/panel.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import { completeShape, stitchesBefore } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
-import { ditherBeads } from '../src/core/tidy/dither.js';
-import { onwardFrom } from '../src/core/tidy/onward.js';
-import { readPicture } from '../src/node/read-picture.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { parentOf } from '../src/core/panel/links.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import type { PanelGeometry } from '../src/core/panel/geometry.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import { completeShape, stitchesBefore } from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
+import { ditherBeads } from '../src/core/beads/tidy/dither.js';
+import { onwardFrom } from '../src/core/beads/tidy/onward.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 import { sequence } from './support/paint.js';
 
 const geometryOf = (wish: Partial<ShapeWish>) =>

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { srgbToLinear } from '../src/core/colour/srgb.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { makeCoverage } from '../src/core/sampling/coverage.js';
-import { makeDrawingChooser } from '../src/core/sampling/drawing.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import { completeShape } from '../src/core/shape.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { ringList } from '../src/core/panel/ring-list.js';
+import { makeCoverage } from '../src/core/picture/sampling/coverage.js';
+import { makeDrawingChooser } from '../src/core/picture/sampling/drawing.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import { completeShape } from '../src/core/panel/shape.js';
 import { paint } from './support/paint.js';
 import type { Rgba } from './support/paint.js';
 
@@ -22,8 +23,8 @@ describe('which colour of a cell wins', () => {
   const winner = (columns: readonly Rgba[], darkCover?: number): number[] => {
     const picture = paint(10, 10, (x) => columns[Math.floor(x)]);
     const colour = new Float64Array(3);
-    const coverage = makeCoverage()([whole], 10, 10);
-    expect(makeDrawingChooser(darkCover)(coverage, picture.data, undefined, colour)).toBeDefined();
+    const coverage = makeCoverage({ width: 10, height: 10 })(ringList([whole]), 0, 1);
+    expect(makeDrawingChooser(darkCover)(coverage, picture, undefined, colour)).toBeDefined();
     return [...colour];
   };
   const mix = (dark: number, light: Rgba, ink: Rgba = black) =>
@@ -38,6 +39,16 @@ describe('which colour of a cell wins', () => {
   it('the threshold is a setting', () => {
     expect(winner(mix(2, white), 0.2)).toEqual(linearOf(black));
     expect(winner(mix(4, white), 0.45)).toEqual(linearOf(white));
+  });
+
+  it('above half, a dark colour that is the largest may still cover too little', () => {
+    for (let dark = 0; dark <= 10; dark++) {
+      expect(winner(mix(dark, white), 0.8)).toEqual(linearOf(dark >= 8 ? black : white));
+    }
+    // Black 4, red 3, white 3: of the lighter ones the largest that covers enough, or the lightest.
+    const three = [...mix(4, red).slice(0, 7), white, white, white];
+    expect(winner(three, 0.4)).toEqual(linearOf(black));
+    expect(winner(three, 0.6)).toEqual(linearOf(white));
   });
 
   it('a colour that is not clearly darker needs the larger part', () => {
@@ -58,10 +69,8 @@ describe('which colour of a cell wins', () => {
 
   it('with nothing to see there is no colour', () => {
     const picture = paint(10, 10, () => [0, 0, 0, 0]);
-    const coverage = makeCoverage()([whole], 10, 10);
-    expect(
-      makeDrawingChooser()(coverage, picture.data, undefined, new Float64Array(3)),
-    ).toBeUndefined();
+    const coverage = makeCoverage({ width: 10, height: 10 })(ringList([whole]), 0, 1);
+    expect(makeDrawingChooser()(coverage, picture, undefined, new Float64Array(3))).toBeUndefined();
   });
 });
 

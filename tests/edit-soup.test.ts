@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { roundsText } from '../src/core/texts/rounds.js';
+import { roundsText } from '../src/core/pages/lists/rounds.js';
 import { en } from '../src/words/index.js';
 import { patternOf } from './support/patterns.js';
 import { wantsJson } from '../src/cli/program.js';

@@ -4,11 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { patternText } from '../src/core/pattern/serialise.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
-import { alignBeads } from '../src/core/place/align.js';
-import { findPlaces } from '../src/core/place/find-place.js';
-import { mendString } from '../src/core/place/mend.js';
-import { typedRuns } from '../src/core/place/typed-runs.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
+import { alignBeads } from '../src/core/thread/find/align.js';
+import { findPlaces } from '../src/core/thread/find/find-place.js';
+import { mendString } from '../src/core/thread/find/mend.js';
+import { typedRuns } from '../src/core/thread/find/typed-runs.js';
 import { panelLengths } from '../src/core/thread/lengths.js';
 import { anyPattern, patternOf } from './support/patterns.js';
 import { inProcess } from './support/run.js';
@@ -25,10 +25,31 @@ describe('runs that somebody typed', () => {
     ['3a,2b; a', 'AAABBA'],
     [' AAB\n2 C ', 'AABCC'],
     ['12A', 'A'.repeat(12)],
+    ['(2A b) x 2 [A C] 1 bare 2A', 'AABAABACAA'],
+    ['R2 (14 beads, total 14): 2A (1B 1C) x 2\n    3A\nR1 (7 beads, total 21): A', 'AABCBCAAAA'],
+    ['R14: 5 beads total 98 · 0.9 g\n☐ 2A 3B\n☐ 1C', 'AABBBC'],
+    ['Rd 14: 98 Perlen gesamt 98 · 0,9 g\n2A', 'AA'],
+    ['14段：98個 累計 98 · 0.9 g\n2A 1B', 'AAB'],
+    ['Okr. 3, część: 9 koralików razem 9\n9C', 'CCCCCCCCC'],
   ])('%j', (text, beads) => expect(typedRuns(text, known)).toBe(beads));
-  it.each(['', ' , ', '3', '3A 2', '0A', 'A-B', '3A!', '9999999A', 'é', '3A 2Z', 'A×3'])(
-    'refuses %j in a sentence',
-    (text) => expect(() => typedRuns(text, known)).toThrow(/beads|letters/i),
+  it.each([
+    '',
+    ' , ',
+    '3',
+    '3A 2',
+    '0A',
+    'A-B',
+    '3A!',
+    '9999999A',
+    'é',
+    '3A 2Z',
+    'A×3',
+    '(3A',
+    '3A)',
+    '(3A) x 0',
+    'R14: 3A 2Z',
+  ])('refuses %j in a sentence', (text) =>
+    expect(() => typedRuns(text, known)).toThrow(/beads|letters/i),
   );
   it('refuses more beads than a panel can hold', () => {
     expect(() => typedRuns('99999A 99999A', known)).toThrow(/More than 100000/);
@@ -39,9 +60,10 @@ describe('find your place', () => {
   it('by hand: 7 wedges, three rounds', () => {
     // Round 1 AAB, round 2 ABAACB, working order AABABAACB.
     const pattern = patternOf(['AAB', 'ABAACB']);
+    const one = { panel: 0, length: 1, certainAfter: 2 };
     expect(findPlaces(pattern, { beads: 'AB' })).toEqual([
-      { panel: 0, length: 1, round: 1, stitch: 2, left: 8, leftInPanel: 8, certainAfter: 2 },
-      { panel: 0, length: 1, round: 2, stitch: 1, left: 6, leftInPanel: 6, certainAfter: 2 },
+      { ...one, round: 1, stitch: 2, wedge: 2, inWedge: 1, left: 8, leftInPanel: 8 },
+      { ...one, round: 2, stitch: 1, wedge: 1, inWedge: 1, left: 6, leftInPanel: 6 },
     ]);
     expect(findPlaces(pattern, { beads: 'AB', worked: true })).toMatchObject([
       { round: 1, stitch: 3, left: 6, certainAfter: 1 },
@@ -63,7 +85,16 @@ describe('find your place', () => {
     const pattern = { ...patternOf(['AAB', 'ACACCA']), thread: { lengthBeads: 6 } };
     expect(panelLengths(pattern, 0).map(({ beads }) => beads)).toEqual(['AABAC', 'ACCA']);
     expect(findPlaces(pattern, { beads: 'ACAC' })).toEqual([]);
-    const place = { panel: 0, length: 2, round: 2, stitch: 4, left: 2, leftInPanel: 2 };
+    const place = {
+      panel: 0,
+      length: 2,
+      round: 2,
+      stitch: 4,
+      wedge: 2,
+      inWedge: 2,
+      left: 2,
+      leftInPanel: 2,
+    };
     const worked = { beads: 'ACAC', worked: true };
     expect(findPlaces(pattern, worked)).toEqual([{ ...place, certainAfter: 0 }]);
     expect(findPlaces(pattern, { ...worked, length: 2 })).toHaveLength(1);
@@ -221,7 +252,7 @@ describe('on the command line', () => {
   it('find tells the only place, several places, and none', async () => {
     const one = await inProcess('find', file, '1c 1b');
     expect(one.out).toBe(
-      'Only one place fits.\n  Here: next is stitch 5 of round 2, 11 beads left on the thread\n',
+      'Only one place fits.\n  Here: next is stitch 5 of round 2 (wedge 3, stitch 1 in it), 11 beads left on the thread\n',
     );
     const several = await inProcess('find', file, '1A', '1B');
     expect(several.out).toMatch(/^3 places fit\. Read up to 2 beads more on along the thread/);
@@ -237,10 +268,16 @@ describe('on the command line', () => {
     const right = await inProcess('mend', file, '3C 3B 3A 1B 1C 2A 1B 1A 1B 2A');
     expect(right.out).toBe('All 18 beads are as in the list of length 1.\n');
     const wrong = await inProcess('mend', file, '3C 3B 4A 1B 1C 2A 1B 1A 1B 2A');
-    expect(wrong.out).toContain('1A too many');
+    expect(wrong.out).toContain('One A too many in run 3: 3A in the list, 4A on the thread');
     expect(wrong.out).toContain('goggles');
     const soFar = await inProcess('mend', file, '3C 2B 3A 1B', '--so-far');
-    expect(soFar.out).toContain('1B missing');
+    expect(soFar.out).toContain('One B short in run 2: 3B in the list, 2B on the thread');
+    const first = await inProcess('mend', file, '2C 3B 3A', '--so-far');
+    expect(first.out).toMatch(
+      /^1 bead needs mending \(list 9 beads, thread 8 beads\)\.\n {2}One C short in the first run: 3C in the list, 2C on the thread \(stitch 9 of round 3; wedge 3, stitch 3 in it\)/,
+    );
+    const gone = await inProcess('mend', file, '3C 3A 1B 1C 2A 1B 1A 1B 2A');
+    expect(gone.out).toContain('After bead 3: 3B missing');
     const json = JSON.parse((await inProcess('mend', file, '3C', '--so-far', '--json')).out);
     expect(json).toMatchObject({ schema: 'rondure-mending', edits: 0, repairs: [] });
   });

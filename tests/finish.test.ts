@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
 import { srgbToLinear } from '../src/core/colour/srgb.js';
-import { beadPainter } from '../src/core/draw/bead-light.js';
-import { glossOf, lookOf, looks } from '../src/core/draw/gloss.js';
+import { beadPainter } from '../src/core/pages/worked/bead-light.js';
+import { glossOf, lookOf, looks } from '../src/core/pages/worked/gloss.js';
 
 const side = 120;
 type Linear = [number, number, number];

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { linearToSrgb8 } from '../src/core/colour/srgb.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import { completeShape } from '../src/core/shape.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import { completeShape } from '../src/core/panel/shape.js';
 import { paint } from './support/paint.js';
 
 // Source-over compositing in linear light (W3C, Compositing and Blending Level 1, 5.1), done here

@@ -1,8 +1,8 @@
 import { build } from 'esbuild';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { shortened, textWidth, wrapped } from '../src/core/draw/text.js';
-import { letters } from '../src/core/pattern/schema.js';
+import { shortened, textWidth, wrapped } from '../src/core/pages/surface/text.js';
+import { letters } from '../src/core/pattern/marks.js';
 import { fonts } from './support/panel-sheet.js';
 
 /** Widths and heights by a reader of the font's own tables, apart from the library that draws. */
@@ -100,7 +100,7 @@ describe('text', () => {
 
 test('fonts load in a browser: the bundle needs no node module', async () => {
   const { outputFiles } = await build({
-    entryPoints: [new URL('../src/core/draw/chart.ts', import.meta.url).pathname],
+    entryPoints: [new URL('../src/core/pages/chart/chart.ts', import.meta.url).pathname],
     bundle: true,
     write: false,
     platform: 'browser',

@@ -1,12 +1,12 @@
 /** Who owns which part of a panel: areas, owners and neighbours, checked against plain geometry. */
 import { Delaunay } from 'd3-delaunay';
 import { describe, expect, it } from 'vitest';
-import { cornerRadius, finishedEdge, ringLine } from '../src/core/geometry/edge.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { clipToConvex, insideRing, reversedRing, ringArea } from '../src/core/geometry/rings.js';
-import { completeShape } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
+import { cornerRadius, finishedEdge, ringLine } from '../src/core/panel/edge.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { clipToConvex, insideRing, reversedRing, ringArea } from '../src/core/panel/rings.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
 
 const wishes: Partial<ShapeWish>[] = [
   {},

@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { planFrame } from '../src/core/frame/plan.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { planFrame } from '../src/core/purse/frame/plan.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { expandStringing } from '../src/core/texts/stringing.js';
+import { expandStringing } from '../src/core/pages/lists/stringing.js';
 import { inProcess } from './support/run.js';
 
 const moon = fileURLToPath(new URL('../fixtures/barley-moon.svg', import.meta.url));
@@ -186,4 +186,15 @@ test('frame.json is not overwritten without --force, nor anything that is not ou
   writeFileSync(file, '{"format":"mine"}');
   expect((await inProcess('frame', ...small, '-o', file, '--force')).code).toBe(5);
   expect(readFileSync(file, 'utf8')).toBe('{"format":"mine"}');
+});
+
+test('a pattern whose frame was made too wide is refused by check as by redraw', async () => {
+  const json = JSON.parse(read('moon', 'pattern.json'));
+  json.frame.widthMm = 300;
+  const file = join(dir, 'wide.json');
+  writeFileSync(file, JSON.stringify(json));
+  const drawn = await inProcess('redraw', file, '--dry-run');
+  const checked = await inProcess('check', file);
+  expect(drawn.code).toBe(4);
+  expect([checked.code, checked.out, checked.err]).toEqual([4, '', drawn.err]);
 });

@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { carlsonRD, carlsonRF, ellipseArc } from '../src/core/frame/elliptic.js';
-import { frameText, parseFrame } from '../src/core/frame/frame-file.js';
-import { bareUnderFrame, planFrame, roundsForFrame } from '../src/core/frame/plan.js';
-import { railLengthMm } from '../src/core/frame/rail.js';
-import { wornWidthMm } from '../src/core/frame/worn.js';
-import { acrossMm, ringLine } from '../src/core/geometry/edge.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import type { Frame } from '../src/core/pattern/schema.js';
-import { completeShape, stitchCount, stitchesBefore } from '../src/core/shape.js';
-import type { Shape } from '../src/core/shape.js';
+import { carlsonRD, carlsonRF, ellipseArc } from '../src/core/purse/frame/elliptic.js';
+import { frameText, parseFrame } from '../src/core/purse/frame/frame-file.js';
+import { bareUnderFrame, planFrame, roundsForFrame } from '../src/core/purse/frame/plan.js';
+import { railLengthMm } from '../src/core/purse/frame/rail.js';
+import { wornWidthMm } from '../src/core/purse/frame/worn.js';
+import { acrossMm, ringLine } from '../src/core/panel/edge.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import type { Frame } from '../src/core/purse/frame/measures.js';
+import { completeShape, stitchCount, stitchesBefore } from '../src/core/panel/shape.js';
+import type { Shape } from '../src/core/panel/shape.js';
 
 const half = Math.PI / 2;
 const frame: Frame = {

@@ -3,12 +3,17 @@
  * published tables or from arithmetic typed in here, never from the formula under test.
  */
 import { describe, expect, it } from 'vitest';
-import { parentOf, pairStart } from '../src/core/geometry/links.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import type { PanelGeometry } from '../src/core/geometry/panel.js';
-import { defaultStartDegrees, turnsInWedges } from '../src/core/geometry/turn.js';
-import { completeShape, directionOf, naturalOutline, stitchCount } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
+import { parentOf, pairStart } from '../src/core/panel/links.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import type { PanelGeometry } from '../src/core/panel/geometry.js';
+import { defaultStartDegrees, turnsInWedges } from '../src/core/panel/turn.js';
+import {
+  completeShape,
+  directionOf,
+  naturalOutline,
+  stitchCount,
+} from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
 
 const increases = ['first', 'middle', 'last'] as const;
 const constructions = ['spiral', 'joined'] as const;

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { contrastRatio, inkOn } from '../src/core/colour/contrast.js';
 import { hexToLab65 } from '../src/core/colour/lab.js';
-import { asGrey, greyFills } from '../src/core/draw/grey-fills.js';
-import { letters } from '../src/core/pattern/schema.js';
+import { asGrey, greyFills } from '../src/core/pages/panel/grey-fills.js';
+import { letters } from '../src/core/pattern/marks.js';
 
 const hex = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
 const someBeads = fc

@@ -1,14 +1,14 @@
 import { expect, it } from 'vitest';
 import { hexToLab65 } from '../src/core/colour/lab.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { maskOfStitches } from '../src/core/importance/mask.js';
-import { stitchImportance } from '../src/core/importance/stitch-importance.js';
-import type { ImportanceInput } from '../src/core/importance/stitch-importance.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { maskOfStitches } from '../src/core/picture/importance/mask.js';
+import { stitchImportance } from '../src/core/picture/importance/stitch-importance.js';
+import type { ImportanceInput } from '../src/core/picture/importance/stitch-importance.js';
 import { makePattern } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { completeShape } from '../src/core/shape.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { completeShape } from '../src/core/panel/shape.js';
 import { paint } from './support/paint.js';
 
 const geometry = panelGeometry(completeShape({ wedges: 6, rounds: 12, beadDiameterMm: 2.1 }));
@@ -79,7 +79,10 @@ const main = { width: 240, height: 240 };
 const place = placePicture(main, geometry, { place: 'fill' });
 
 it('a mask lies as the picture does; black and transparent are as usual', () => {
-  const mask = maskOfStitches({ picture: half, name: 'm' }, main, { geometry, footprints, place });
+  const mask = maskOfStitches({ picture: half, name: 'm' }, main, {
+    lay: { geometry, footprints },
+    place,
+  });
   const { weights, guarded } = given({ mask, detail: 0 });
   const usual = weights[at(0)[0] > 0 ? 0 : 5];
   for (let s = 0; s < count; s++) {
@@ -92,7 +95,7 @@ it('a mask lies as the picture does; black and transparent are as usual', () => 
 
 it('a mask of other proportions is refused', () => {
   const input = { picture: paint(60, 50, () => [255, 255, 255]), name: 'm.png' };
-  expect(() => maskOfStitches(input, main, { geometry, footprints, place })).toThrow(
+  expect(() => maskOfStitches(input, main, { lay: { geometry, footprints }, place })).toThrow(
     /m\.png is 60 × 50 pixels, and the picture is 240 × 240/,
   );
 });

@@ -4,12 +4,16 @@ import { Flow } from '../src/booklet/flow.js';
 import { lookOf } from '../src/booklet/look.js';
 import { beadColumns } from '../src/booklet/parts/bead-table.js';
 import { roundColumns } from '../src/booklet/parts/rounds.js';
+import { stringingColumns } from '../src/booklet/parts/stringing.js';
 import { roomIn } from '../src/booklet/table.js';
-import { textWidth, unparted } from '../src/core/draw/text.js';
-import type { Edition } from '../src/booklet/parts/facts.js';
-import type { Frame, Pattern } from '../src/core/pattern/schema.js';
-import { bareMark, undecidedMark } from '../src/core/pattern/schema.js';
-import { fontsForPages } from '../src/node/fonts.js';
+import { handSaidOf } from '../src/core/pages/hand/of-pattern.js';
+import { runPieces } from '../src/core/pages/lists/lines.js';
+import { textWidth, unparted } from '../src/core/pages/surface/text.js';
+import type { Edition } from '../src/booklet/facts.js';
+import type { Frame } from '../src/core/purse/frame/measures.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
+import { bareMark, undecidedMark } from '../src/core/pattern/marks.js';
+import { fontsForPages } from '../src/node/font/fonts.js';
 import { languageNames, languages, wordsIn } from '../src/words/index.js';
 import type { Language, PageWords, Words } from '../src/words/index.js';
 import { englishPages } from '../src/words/pages/english/index.js';
@@ -103,6 +107,7 @@ async function spoken(): Promise<Call[]> {
   const facts = { words: noted, each: [noted], languages: ['en-GB'] as const, fonts };
   for (const [pattern, edition] of patterns()) {
     await bookletPdf({ ...facts, pattern, edition, version: '1.2.3', author: 'A. Maker' }, 'a4');
+    for (const { steps } of Object.values(noted.hands)) steps(handSaidOf(pattern));
   }
   const seen = new Map(calls.map((call) => [JSON.stringify([call.path, call.facts]), call]));
   return [...seen.values()];
@@ -198,14 +203,15 @@ describe.each(languages)('%s', (language) => {
     const { words, each } = await wordsIn([language]);
     const fonts = await fontsForPages(language, []);
     for (const large of [false, true]) {
-      const look = lookOf('letter', fonts, large);
+      const look = lookOf('letter', fonts, { large });
       const style = { ...look.small, face: fonts.bold };
       for (const [pattern, edition] of patterns()) {
         const facts = { pattern, words, each, languages: [language] as const, fonts, edition };
         const flow = new Flow(look, [language], words.booklet.continued);
         const columns = [
           ...beadColumns(flow, { ...facts, version: '' }),
-          ...roundColumns(flow, words.booklet.rounds),
+          ...roundColumns(flow, { ...facts, version: '' }, true),
+          ...stringingColumns(flow, { ...facts, version: '' }, true),
         ];
         for (const column of columns) {
           for (const word of column.head.split(' ')) {
@@ -260,4 +266,43 @@ test('no line begins with a French mark or ends with an opening guillemet', () =
     'fil\u00a0: 2\u00a0m\u00a0; «\u00a0dos\u00a0»\u00a0!',
   );
   expect(unparted('thread: 2 (two); done')).toBe('thread: 2 (two); done');
+});
+
+test('the number of a step stays with its first word, and an hour with its clock', () => {
+  expect(unparted('holen. (3) Als Schlinge (1, 2) durch')).toBe(
+    'holen. (3)\u00a0Als Schlinge (1, 2)\u00a0durch',
+  );
+  for (const [text, whole] of [
+    ['at about 12 o’clock on', '12\u00a0o’clock'],
+    ['etwa bei 12 Uhr.', '12\u00a0Uhr'],
+    ['asi na 12. hodině.', '12.\u00a0hodině'],
+    ['vers la position 12 h du cadran', '12\u00a0h'],
+  ])
+    expect(unparted(text)).toContain(whole);
+});
+
+test('no line of a list of rounds parts a number from the word for bare stitches', async () => {
+  for (const language of languages) {
+    const { words } = await wordsIn([language]);
+    const { bare } = words.lists;
+    const body = `6F 9 ${bare} [${bare} ${bare}] (19 ${bare} [A B]) x 2`;
+    const whole = [`9 ${bare}`, `[${bare} ${bare}]`, `19 ${bare}`, ') x 2'];
+    for (const one of whole) {
+      expect(
+        runPieces(body).some((piece) => piece.includes(one)),
+        `${language}: ${one}`,
+      ).toBe(true);
+    }
+  }
+});
+
+test('nothing that stands on pages is left in English', async () => {
+  // English is spelled anew each time, so that its functions are never the same.
+  for (const language of languages.filter((one) => !one.startsWith('en'))) {
+    const { words } = await wordsIn([language]);
+    const pages = await loadPages[language]();
+    for (const [part, said] of Object.entries(pages)) {
+      expect(words[part as keyof Words], `${language}: ${part}`).toMatchObject(said as object);
+    }
+  }
 });

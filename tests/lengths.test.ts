@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkPattern } from '../src/core/pattern/check.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
 import { beadsInWorkingOrder } from '../src/core/pattern/stitches.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
-import { stitchesBefore } from '../src/core/shape.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
+import { stitchesBefore } from '../src/core/panel/shape.js';
 import { beadLengths, panelJoins, panelLengths } from '../src/core/thread/lengths.js';
-import { expandStringing, stringingCsv, stringingText } from '../src/core/texts/stringing.js';
+import { expandStringing, stringingCsv, stringingText } from '../src/core/pages/lists/stringing.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf } from './support/patterns.js';
 

@@ -5,11 +5,11 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { PNG } from 'pngjs';
 import { pdfBook } from '../src/booklet/pdf-book.js';
 import { linesOf } from '../src/booklet/look.js';
-import { scriptOf, setLetterByLetter } from '../src/core/draw/script.js';
-import { drawText, textWidth, unbroken } from '../src/core/draw/text.js';
+import { scriptOf, setLetterByLetter } from '../src/core/pages/surface/script.js';
+import { drawText, textWidth, unbroken } from '../src/core/pages/surface/text.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { fontsForPages } from '../src/node/fonts.js';
-import { ownFont } from '../src/node/own-font.js';
+import { fontsForPages } from '../src/node/font/fonts.js';
+import { ownFont } from '../src/node/read/own-font.js';
 import { panelSheet } from './support/panel-sheet.js';
 import { tool } from './support/poppler.js';
 import { readPdf } from './support/read-pdf.js';
@@ -87,6 +87,11 @@ describe('letters', async () => {
     for (const line of linesOf(text, style, 30)) {
       expect(textWidth(line, style)).toBeLessThanOrEqual(30);
     }
+    // Japanese sets no space between a number and what it counts, and parts neither.
+    const counted = unbroken('ループを(6) 2つ、1つ先の穴、12段目の147目です。', style);
+    expect(counted.join('')).toBe('ループを(6) 2つ、1つ先の穴、12段目の147目です。');
+    for (const [n, part] of counted.entries())
+      if (/\d$/.test(part)) expect(counted[n + 1]).not.toMatch(/^[つ段目個本]/);
   });
 });
 

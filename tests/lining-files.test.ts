@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { patternText } from '../src/core/pattern/serialise.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { inkOf } from './support/ink.js';
 import { panelSheet } from './support/panel-sheet.js';
 import { readPdf } from './support/read-pdf.js';
@@ -63,7 +63,7 @@ test.each(papers)('a template on %s measures what it says', async (paper, widthM
   expect(page.widthMm).toBeCloseTo(widthMm, 4);
   expect(page.heightMm).toBeCloseTo(heightMm, 4);
   expect(title).toBe('Lining: Barley moon');
-  expect(language).toBe('en');
+  expect(language).toBe('en-GB');
   const squares = page.paths.filter(({ points }) => points.length === 4 || points.length === 5);
   const sides = squares.map(({ box }) => [box[2] - box[0], box[3] - box[1]]);
   for (const side of [50, 50.8]) {

@@ -1,23 +1,25 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import type { Curve } from '../src/core/draw/curve.js';
-import { acrossMm, finishedEdge } from '../src/core/geometry/edge.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { closedRim, planLining } from '../src/core/lining/plan.js';
-import type { LiningWish } from '../src/core/lining/plan.js';
+import type { Curve } from '../src/core/pages/surface/curve.js';
+import { liningSteps } from '../src/core/pages/lining/lining-notes.js';
+import { acrossMm, finishedEdge } from '../src/core/panel/edge.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { closedRim, planLining } from '../src/core/purse/lining/plan.js';
+import type { LiningWish } from '../src/core/purse/lining/plan.js';
 import {
   lengthOfOutline,
   outlineCurve,
   spotFromTop,
   support,
   widestMm,
-} from '../src/core/lining/soft-outline.js';
-import type { SoftOutline } from '../src/core/lining/soft-outline.js';
-import { completeShape, naturalOutline } from '../src/core/shape.js';
-import type { Shape } from '../src/core/shape.js';
-import { frameSchema } from '../src/core/pattern/schema.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+} from '../src/core/purse/lining/soft-outline.js';
+import type { SoftOutline } from '../src/core/purse/lining/soft-outline.js';
+import { completeShape, naturalOutline } from '../src/core/panel/shape.js';
+import type { Shape } from '../src/core/panel/shape.js';
+import { frameSchema } from '../src/core/purse/frame/schema.js';
+import { en } from '../src/words/index.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 
 const turn = 2 * Math.PI;
 const degrees = Array.from({ length: 360 }, (_, n) => (n * turn) / 360);
@@ -137,7 +139,7 @@ test('marks lie where they should along the seam', () => {
     completeShape({ wedges: 8, rounds: 22, beadDiameterMm: 2.1, outline: 'circle' }),
   ];
   for (const shape of shapes) {
-    const { seam, cut, top, hinges, gap } = planLining(patternOf(shape));
+    const { seam, cut, top, hinges, gap } = planLining(patternOf(shape), { gapMm: 35 });
     for (const outline of [seam, cut]) {
       const quarter = lengthOfOutline(outline) / 4;
       const found = chords(outline, quarter);
@@ -156,6 +158,15 @@ test('marks lie where they should along the seam', () => {
     expect(Math.min(...gap.map(({ y }) => y))).toBeGreaterThan(0);
     expect(apart).toBeGreaterThan(33);
   }
+});
+
+test('there is no gap unless one is asked for, and the steps say what to do with it', () => {
+  const shape = completeShape({ wedges: 7, rounds: 20, beadDiameterMm: 2.1 });
+  expect(planLining(patternOf(shape))).toMatchObject({ gapMm: 0, gap: [] });
+  const said = (gapMm: number) => liningSteps({ gapMm, allowanceMm: 5 }, en).join(' ');
+  expect(said(0)).toMatch(/Do not turn it.*Fold the open edge/);
+  expect(said(0)).not.toMatch(/gap|open between/);
+  expect(said(35)).toMatch(/leave 35 mm open.*close it by hand/);
 });
 
 test('the hinges stand where the pattern’s frame ends, unless something else is said', () => {

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest';
-import { nearestBead } from '../src/core/choice/choose.js';
+import { nearestBead } from '../src/core/beads/choice/choose.js';
 import { hexToLab65, linearToLab65 } from '../src/core/colour/lab.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
 import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { checkPattern } from '../src/core/pattern/check.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import type { Picture } from '../src/core/picture.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
+import type { Picture } from '../src/core/picture/picture.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
 
 const { beads } = readPalette(
   'id,name,hex\nw,foam,#f4f1e6\nr,rust,#b5482a\ns,sea,#1f6f8b\nb,barley,#d9b36a\nk,tar,#202022\n',

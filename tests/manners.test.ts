@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { run } from '../src/cli/program.js';
-import { similarTo } from '../src/cli/similar.js';
+import { similarTo } from '../src/cli/said/similar.js';
 import { en } from '../src/words/index.js';
 import { inProcess } from './support/run.js';
 
@@ -47,6 +47,8 @@ const failures: [code: string, exit: number, argv: string][] = [
   ['palette-bad-row', 3, 'chart PICTURE --json --beads DIR/bad.csv -o DIR/x'],
   ['palette-unusable', 3, 'beads DIR/bad.csv --json'],
   ['across-out-of-reach', 4, 'chart PICTURE --json --across 900 -o DIR/x'],
+  ['across-out-of-reach', 4, 'blank --json --across 900 -o DIR/x'],
+  ['across-out-of-reach', 4, 'frame --width 85 --height 45 --json --across 900'],
   ['output-exists', 5, 'chart PICTURE --json -o DIR/holiday'],
 ];
 

@@ -1,7 +1,8 @@
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { csvText } from '../src/core/texts/csv.js';
-import { materials, materialsCsv } from '../src/core/texts/materials.js';
+import { csvText } from '../src/core/csv.js';
+import { materials } from '../src/core/pages/lists/materials.js';
+import { materialsCsv } from '../src/core/pages/lists/materials-csv.js';
 import { patternOf, someBeads } from './support/patterns.js';
 
 /** A panel with the given count of each letter, rest A; 7 wedges, 20 rounds, 1,470 stitches. */
@@ -65,11 +66,11 @@ describe('materials.csv', () => {
     delete pattern.beads[3].size;
     expect(materialsCsv(pattern)).toBe(
       [
-        'letter,id,name,size,count,with_reserve,grams,in_stock,to_buy,packets,cost,panels',
-        'A,op-1,colour 1,11/0,868,955,8.7,,955,,,1',
-        'B,op-2,colour 2,11/0,301,332,3.1,,332,,,1',
-        'C,op-3,colour 3,11/0,300,330,3,,330,,,1',
-        'D,op-4,colour 4,,1,31,,,31,,,1',
+        'letter,id,name,size,count,with_reserve,grams,in_stock,to_buy,packets,cost,panels,finish,colour',
+        'A,op-1,colour 1,11/0,868,955,8.7,,955,,,1,,black',
+        'B,op-2,colour 2,11/0,301,332,3.1,,332,,,1,,light blue-green',
+        'C,op-3,colour 3,11/0,300,330,3,,330,,,1,,light blue-green',
+        'D,op-4,colour 4,,1,31,,,31,,,1,,light green',
         '',
       ].join('\n'),
     );
@@ -86,10 +87,10 @@ describe('materials.csv', () => {
     Object.assign(d, { grams: 0, packGrams: 5 });
     const rows = materialsCsv(pattern).trimEnd().split('\n').slice(1);
     expect(rows.map((row) => row.split(',').slice(5).join(','))).toEqual([
-      '955,8.7,550,405,1,1.9,1',
-      '332,3.1,100,232,3,2.1,1',
-      '330,3,330,0,,,1',
-      '31,0.3,0,31,1,,1',
+      '955,8.7,550,405,1,1.9,1,,black',
+      '332,3.1,100,232,3,2.1,1,,light blue-green',
+      '330,3,330,0,,,1,,light blue-green',
+      '31,0.3,0,31,1,,1,,light green',
     ]);
   });
 
@@ -97,7 +98,9 @@ describe('materials.csv', () => {
     const pattern = panelWith({});
     pattern.beads = [{ ...pattern.beads[0], id: '=1+1', name: 'sand, "wet"' }];
     const csv = materialsCsv(pattern);
-    expect(csv.split('\n')[1]).toBe(`A,"'=1+1","sand, ""wet""",11/0,1470,1617,14.7,,1617,,,1`);
+    expect(csv.split('\n')[1]).toBe(
+      `A,"'=1+1","sand, ""wet""",11/0,1470,1617,14.7,,1617,,,1,,black`,
+    );
     const { data } = Papa.parse<string[]>(csv);
     expect(data[1][2]).toBe('sand, "wet"');
   });

@@ -4,8 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { srgbToLinear } from '../src/core/colour/srgb.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
 import { seenAs } from '../src/core/colour/vision.js';
-import { mistakenBelow, mistakenPairs, mistakenWarnings } from '../src/core/mistaken.js';
+import { mistakenBelow, mistakenPairs, mistakenWarnings } from '../src/core/beads/mistaken.js';
 import { warningSentence } from '../src/core/errors.js';
+import { letterBeads } from '../src/core/beads/lettering.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
 import { en } from '../src/words/index.js';
 
 const bead = (letter: string, hex: string) => ({ letter, hex });
@@ -81,5 +83,29 @@ describe('beads that will be mistaken', () => {
     const sentences = grey.map((one) => warningSentence(en, one)).join('\n');
     expect(sentences).toContain('grey print');
     expect(mistakenWarnings([bead('A', '#000000'), bead('B', '#ffffff')])).toEqual([]);
+  });
+});
+
+describe('measured colours', () => {
+  // Lab of two beads 0.15 apart whose hex are red and blue: what was measured goes before what is shown.
+  const palette =
+    'id,name,hex,L,a,b\nr,red,#b02020,40,30,20\nn,near red,#2020b0,40,30.2,20\nw,white,#f4f4f0,,,\n';
+  const { beads } = readPalette(palette, 'palette', {});
+  const lettered = letterBeads(beads, Int16Array.of(0, 0, 0, 1, 1, 2)).beads;
+
+  it('are kept in the pattern where they say more than hex', () => {
+    expect(lettered.map(({ lab }) => lab)).toEqual([[40, 30, 20], [40, 30.2, 20], undefined]);
+  });
+
+  it('are what beads are mistaken by', () => {
+    const [pair] = mistakenPairs(lettered);
+    expect(pair).toMatchObject({ sight: 'usual', letters: ['A', 'B'] });
+    expect(pair.difference).toBeCloseTo(
+      differenceCiede2000()(
+        { mode: 'lab65', l: 40, a: 30, b: 20 },
+        { mode: 'lab65', l: 40, a: 30.2, b: 20 },
+      ),
+      4,
+    );
   });
 });

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { meetingStitch } from '../src/core/geometry/meet.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
+import { meetingStitch } from '../src/core/panel/meet.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
 import { forOtherHand } from '../src/core/pattern/other-hand.js';
-import { sewnPairs } from '../src/core/texts/sewing.js';
+import { sewnPairs } from '../src/core/pages/lists/sewing.js';
 import { panelSheet } from './support/panel-sheet.js';
 
 const shapes = fc.record({

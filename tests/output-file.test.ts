@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { checkFileFree, writeOutputFile } from '../src/node/output-file.js';
+import { checkFileFree, writeOutputFile } from '../src/node/output/output-file.js';
 
 let folder: string;
 beforeEach(() => {

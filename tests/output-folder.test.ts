@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { spawnSync } from 'node:child_process';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { checkOutputFree, ourFiles, writeFolder } from '../src/node/output-folder.js';
+import { checkOutputFree, ourFiles, writeFolder } from '../src/node/output/output-folder.js';
 
 const pattern = '{"format":"rondure-pattern","version":1}';
 const files = new Map<string, Uint8Array | string>([
@@ -274,7 +274,7 @@ describe('after a killed run', () => {
 it('knows the names of the files in a pattern folder', () => {
   expect(ourFiles).toContain('pattern.json');
   expect(new Set(ourFiles).size).toBe(ourFiles.length);
-  // names that every system takes: lower case, a hyphen at most, one dot, no reserved device names
+  // names that every system takes: lower case, two hyphens at most, one dot, no reserved device names
   for (const name of ourFiles)
-    expect(name).toMatch(/^(?!con|prn|aux|nul|com\d|lpt\d)[a-z]+(-[a-z]+)?\.[a-z]+$/);
+    expect(name).toMatch(/^(?!con|prn|aux|nul|com\d|lpt\d)[a-z]+(-[a-z]+){0,2}\.[a-z]+$/);
 });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { decodePalette } from '../src/core/palette/decode.js';
-import { readPalette, surveyPalette } from '../src/core/palette/read-palette.js';
+import { decodePalette } from '../src/core/beads/palette/decode.js';
+import { readPalette, surveyPalette } from '../src/core/beads/palette/read-palette.js';
 
 const read = (text: string) => readPalette(text, 'beads');
 const refusal = (text: string): RondureError => {
@@ -49,7 +49,7 @@ describe('the bytes of a palette', () => {
 describe('a CSV without names that we know', () => {
   it('is read by where the colours stand, and a bad row is named', () => {
     const { beads, problems } = surveyPalette(
-      'a1;sand;#d9b36a\na2;sea;blue\na3;sky;#88bbee',
+      'a1;sand;#d9b36a\na2;sea;blau\na3;sky;#88bbee',
       'beads',
     );
     expect(beads.map(({ id }) => id)).toEqual(['a1', 'a3']);
@@ -88,7 +88,7 @@ describe('a JSON palette', () => {
 
   it('names the line of each bead that cannot be used', () => {
     const text =
-      '{ "note": "[x, {",\n "beads": [\n  {"hex": "#123456"},\n  {"hex": "blue"}, 7,\n  {"hex": "#123456", "name": ["x"]},\n  {\n   "hex": "#111", "price": -1}\n]}';
+      '{ "note": "[x, {",\n "beads": [\n  {"hex": "#123456"},\n  {"hex": "blau"}, 7,\n  {"hex": "#123456", "name": ["x"]},\n  {\n   "hex": "#111", "price": -1}\n]}';
     const { beads, problems } = surveyPalette(text, 'beads');
     expect(beads).toHaveLength(1);
     expect(problems.map(({ facts }) => facts.line)).toEqual([4, 4, 5, 6]);
@@ -201,10 +201,49 @@ describe('what spreadsheets and shops write', () => {
   });
 
   it('a chart names the first fault and how many more there are', () => {
-    const { message } = refusal('hex\n#12\n#d9b36a\nblue\n');
+    const { message } = refusal('hex\n#12\n#d9b36a\nblau\n');
     expect(message).toMatch(
       /^Line 2 of beads: .* One more cell cannot be used: rondure beads beads lists/,
     );
     expect(refusal('hex\n#12\n#d9b36a\n').message).not.toMatch(/more/);
   });
+});
+
+describe('a column of jars', () => {
+  const ids = (text: string) => {
+    const { beads, notes } = readPalette(text, 'x.csv');
+    return { ids: beads.map(({ id }) => id), notes: notes.map(({ code }) => code) };
+  };
+  it.each(['Jar', 'Box', 'No.', 'Tube', 'Number'])(
+    '%s is the id where it tells beads apart',
+    (jar) => {
+      const text = `${jar},Name,Colour\n7,wheat,wheat\n9,night,navy\n`;
+      expect(ids(text)).toEqual({ ids: ['7', '9'], notes: [] });
+    },
+  );
+  it.each(['Jar', 'Box', 'No.', 'Tube', 'Number'])('%s is none where beads share one', (jar) => {
+    const text = `${jar},Name,Colour\n7,wheat,wheat\n7,night,navy\n`;
+    expect(ids(text)).toEqual({ ids: ['1', '2'], notes: ['palette-jars-shared'] });
+    const open = `${jar},Name,Colour\n7,wheat,wheat\n,night,navy\n`;
+    expect(ids(open)).toEqual({ ids: ['1', '2'], notes: ['palette-jars-shared'] });
+  });
+  it('beside an id it is not used, and without names it is looked at as well', () => {
+    const both = 'Box,Code,Colour\n7,op-1,wheat\n7,op-2,navy\n';
+    expect(ids(both)).toEqual({ ids: ['op-1', 'op-2'], notes: ['palette-columns-ignored'] });
+    const bare = 'Box 1,wheat,#f5deb3\nBox 1,night,#101030\n';
+    expect(ids(bare)).toEqual({ ids: ['1', '2'], notes: ['palette-jars-shared'] });
+    expect(readPalette(bare, 'x.csv').beads.map(({ name }) => name)).toEqual(['wheat', 'night']);
+    expect(() => ids('id,Colour\n7,wheat\n7,navy\n')).toThrow(/7/);
+  });
+});
+
+// W3C, CSS Color Module Level 4, "Named Colors" (a few, typed from memory; culori is what is used).
+it.each([
+  ['white', '#ffffff'],
+  ['Navy', '#000080'],
+  ['wheat', '#f5deb3'],
+  ['rebecca purple', '#663399'],
+  ['dark slate grey', '#2f4f4f'],
+])('the colour name %s is %s', (name, hex) => {
+  expect(readPalette(`name,colour\na,${name}\n`, 'x.csv').beads[0].hex).toBe(hex);
 });

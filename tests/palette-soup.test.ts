@@ -5,14 +5,14 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { paletteCsv } from '../src/core/palette/palette-csv.js';
-import { readPalette, surveyPalette } from '../src/core/palette/read-palette.js';
-import { findProblems } from '../src/core/pattern/find-problems.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { paletteCsv } from '../src/core/beads/palette/palette-csv.js';
+import { readPalette, surveyPalette } from '../src/core/beads/palette/read-palette.js';
+import { findProblems } from '../src/core/pattern/read/find-problems.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { doubtfulCsv } from '../src/core/texts/doubtful.js';
-import { materialsCsv } from '../src/core/texts/materials.js';
-import { stringingCsv } from '../src/core/texts/stringing.js';
+import { doubtfulCsv } from '../src/core/pages/lists/doubtful.js';
+import { materialsCsv } from '../src/core/pages/lists/materials-csv.js';
+import { stringingCsv } from '../src/core/pages/lists/stringing.js';
 import { patternOf, someBeads } from './support/patterns.js';
 import { inProcess } from './support/run.js';
 
@@ -37,16 +37,16 @@ describe('a palette of 100,000 rows', () => {
     ['CSV without a header', hexes.map((hex, n) => `${n};bead ${n};${hex}`).join('\n')],
     ['CSV of bad rows', `hex;grams\n${hexes.map(() => 'blue;much').join('\n')}`],
     ['JSON', JSON.stringify(hexes.map((hex) => ({ hex })))],
-    ['JSON of bad beads', JSON.stringify(hexes.map(() => ({ hex: 'blue' })))],
+    ['JSON of bad beads', JSON.stringify(hexes.map(() => ({ hex: 'blau' })))],
     ['a GIMP palette', `GIMP Palette\n${gpl.join('\n')}`],
   ])('as %s is refused in a sentence, within time and memory', async (_, text) => {
-    const [start, memory] = [performance.now(), process.memoryUsage.rss()];
+    const [start, memory] = [process.cpuUsage(), process.memoryUsage.rss()];
     const { code, err } = await inProcess('beads', file('long', text));
     expect([code, err]).toEqual([
       3,
       expect.stringMatching(/^Error: .*more than 10000 beads.*\.\n$/),
     ]);
-    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(process.cpuUsage(start).user / 1e6).toBeLessThan(10);
     expect(process.memoryUsage.rss() - memory).toBeLessThan(400e6);
   });
 });

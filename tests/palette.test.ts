@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { RondureError, warningSentence } from '../src/core/errors.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { beadSizes, parseSize, sizeOf } from '../src/core/palette/sizes.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { beadSizes, parseSize, sizeOf } from '../src/core/beads/palette/sizes.js';
 import { en } from '../src/words/index.js';
 
 const read = (text: string, size?: string) =>
@@ -258,10 +258,10 @@ describe('a bad palette', () => {
   });
 
   it.each([
-    [3, 'hex', 'salmon', 'name,hex\na,#000000\nb,salmon'],
+    [3, 'hex', 'herring', 'name,hex\na,#000000\nb,herring'],
     [2, 'hex', '#12345', 'hex\n#12345'],
     // The column is named as the maker named it.
-    [2, 'Colour', 'salmon', 'Name,Colour\na,salmon'],
+    [2, 'Colour', 'herring', 'Name,Colour\na,herring'],
     [4, 'hex', '', 'name,hex\n\na,#000000\nb,'],
     // A quoted name over two lines must not shift the numbers of the lines below it.
     [4, 'hex', 'x', 'name,hex\n"a\na",#000000\nb,x'],

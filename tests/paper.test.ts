@@ -1,15 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { run } from '../src/cli/program.js';
-import { sampledWithoutTurn } from '../src/core/leaned.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { sampledWithoutTurn } from '../src/core/picture/leaned.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { evenPaper } from '../src/core/sampling/paper.js';
-import { strengthenLines } from '../src/core/sampling/paper-lines.js';
-import { pictureFromPng } from '../src/core/thumbnail.js';
+import { evenPaper } from '../src/core/picture/sampling/paper.js';
+import { strengthenLines } from '../src/core/picture/sampling/paper-lines.js';
+import { pictureFromPng } from '../src/core/picture/thumbnail.js';
 import { en } from '../src/words/index.js';
 import { paint, sequence } from './support/paint.js';
-import { sketchOf } from './support/sketch.js';
+import { rulingOf, sketchOf } from './support/sketch.js';
 import { scoreSketch, usualPanel } from './support/sketch-panel.js';
 import type { Score } from './support/sketch-score.js';
 
@@ -122,6 +122,48 @@ describe('sketches of known truth', () => {
   });
 });
 
+/**
+ * The same sketches on ruled (odd seeds) and squared paper, turned by up to five degrees and seen
+ * aslant. Limits in the code were set on seeds 1 to 6. Seeds 101 to 104 at 800 × 600, before the
+ * ruling was looked for: 70, 0, 58 and 20 % of the paper clean; with it 100, 100, 99 and 96 %, and
+ * 98, 100, 98 and 92 % of the lines kept.
+ */
+describe('ruled and squared paper', () => {
+  it.each([103, 102])('seed %i: clean paper, kept lines', async (seed) => {
+    const sketch = { ...sketchOf(seed), ruling: rulingOf(seed) };
+    const score = await scoreSketch(sketch, width, height, true);
+    expect(score.paperKept / score.paper).toBeGreaterThan(0.95);
+    expect(score.lineKept / score.line).toBeGreaterThan(0.95);
+  });
+
+  it('a crayon patch over the ruling is not carved, a drawn grid of few lines stays', () => {
+    const squared = (x: number, y: number): boolean => x % 24 < 2 || y % 24 < 2;
+    const patch = (x: number, y: number): boolean => Math.hypot(x - 400, y - 300) < 120;
+    const even = evenPaper(
+      paint(width, height, (x, y) => {
+        const ruled = squared(x, y) ? 0.75 : 1;
+        return (patch(x, y) ? [180, 60, 50] : [210, 205, 195]).map((c) => Math.round(c * ruled)) as [number, number, number]; // prettier-ignore
+      }),
+    );
+    let [carved, paper, bare] = [0, 0, 0];
+    for (let p = 0; p < width * height; p++) {
+      const [x, y] = [p % width, Math.floor(p / width)];
+      const isWhite = even.data[4 * p + 1] === 255;
+      if (Math.hypot(x - 400, y - 300) < 110 && isWhite) carved++;
+      if (patch(x, y) || Math.hypot(x - 400, y - 300) < 130) continue;
+      paper++;
+      if (isWhite) bare++;
+    }
+    expect(carved).toBe(0);
+    expect(bare / paper).toBeGreaterThan(0.98);
+    const fence = (x: number): boolean => [200, 300, 400, 500].some((at) => Math.abs(x - at) < 2);
+    const drawn = evenPaper(
+      paint(width, height, (x) => (fence(x) ? [90, 90, 90] : [210, 205, 195])),
+    );
+    expect(drawn.data[4 * (300 * width + 300) + 1]).toBeLessThan(160);
+  });
+});
+
 describe('the pattern', () => {
   const below = sequence(3);
   const picture = paint(1200, 900, (x, y) => {
@@ -135,7 +177,7 @@ describe('the pattern', () => {
   it('remembers that the picture was on paper, and keeps it evened out', () => {
     const entry = pattern.panels[0].picture!;
     expect(entry).toMatchObject({ paper: true, art: 'drawing', width: 1200, height: 900 });
-    const { data } = pictureFromPng(entry.thumbnail);
+    const { data } = pictureFromPng(entry.thumbnail)!;
     expect([...data.subarray(0, 4)]).toEqual([255, 255, 255, 255]);
     expect(report.artDecided).toBe(false);
     expect(parsePattern(patternText(pattern), 'pattern.json')).toEqual(pattern);

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { checkPattern, problemSentence } from '../src/core/pattern/check.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { checkPattern, problemSentence } from '../src/core/pattern/read/check.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
 import { smallSwatch } from './support/swatch.js';

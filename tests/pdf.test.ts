@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { pdfBook } from '../src/booklet/pdf-book.js';
-import { drawText } from '../src/core/draw/text.js';
+import { drawText } from '../src/core/pages/surface/text.js';
 import { fonts } from './support/panel-sheet.js';
 import { readPdf } from './support/read-pdf.js';
 

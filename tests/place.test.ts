@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { finishedEdge } from '../src/core/geometry/edge.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { insideRing } from '../src/core/geometry/rings.js';
-import { panelToPicture, placePicture, scaleInsideRing } from '../src/core/sampling/place.js';
-import { completeShape } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
+import { finishedEdge } from '../src/core/panel/edge.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { insideRing } from '../src/core/panel/rings.js';
+import {
+  panelToPicture,
+  placePicture,
+  scaleInsideRing,
+} from '../src/core/picture/sampling/place.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
 
 const target = (wish: Partial<ShapeWish> = {}) =>
   panelGeometry(completeShape({ wedges: 7, rounds: 20, beadDiameterMm: 2.1, ...wish }));

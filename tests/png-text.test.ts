@@ -2,7 +2,8 @@ import { inflateSync } from 'node:zlib';
 import { PNG } from 'pngjs';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
-import { crc32, readPngText, withPngScale, withPngText } from '../src/node/png-text.js';
+import { readPngText, withPngScale, withPngText } from '../src/core/pages/surface/png-text.js';
+import { crc32 } from '../src/core/picture/header/png-chunks.js';
 
 const keyword = 'rondure-pattern';
 const text = `{"title":"Ячменная луна · barley moon","rounds":["${'AAB'.repeat(2000)}"]}`;

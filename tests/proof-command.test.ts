@@ -2,7 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { en } from '../src/words/index.js';
 import { inProcess } from './support/run.js';
 
-const lighthouse = ['chart', 'fixtures/lighthouse.svg', '--rounds', '12', '--dry-run'];
+// Kept borders give away a little of the sum that is proven.
+const lighthouse = [
+  'chart',
+  'fixtures/lighthouse.svg',
+  '--rounds',
+  '12',
+  '--dry-run',
+  '--edges',
+  '0',
+];
 
 describe('chart --proof', () => {
   it('tells programs and people how good the choice is', async () => {
@@ -29,7 +38,7 @@ describe('chart --proof', () => {
     };
     const normal = await chosen('normal');
     const off = await chosen('off');
-    expect(off.method).toBe('greedy+swaps+kicks');
+    expect(off.method).toBe('greedy+swaps');
     expect(off.objective).toBeGreaterThanOrEqual(normal.objective);
     expect(off.lowerBound).toBeLessThanOrEqual(normal.objective);
     expect(await chosen('long')).toEqual(normal);

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chooseBeads } from '../src/core/choice/choose.js';
-import { greedy } from '../src/core/choice/greedy.js';
-import { swapsAndKicks } from '../src/core/choice/kicks.js';
-import { costOf } from '../src/core/choice/matrix.js';
-import type { Problem } from '../src/core/choice/matrix.js';
-import { prove, proofBudgets } from '../src/core/choice/prove.js';
+import { chooseBeads } from '../src/core/beads/choice/choose.js';
+import { greedy } from '../src/core/beads/choice/greedy.js';
+import { swapsAndKicks } from '../src/core/beads/choice/kicks.js';
+import { costOf } from '../src/core/beads/choice/matrix.js';
+import type { Problem } from '../src/core/beads/choice/matrix.js';
+import { prove as proving, proofBudgets } from '../src/core/beads/choice/prove.js';
+import { drain } from '../src/core/steps.js';
 import {
   fewColours,
   leastByBruteForce,
@@ -13,6 +14,8 @@ import {
   uniform,
 } from './support/medians.js';
 import type { Kind } from './support/medians.js';
+
+const prove = (...given: Parameters<typeof proving>) => drain(proving(...given));
 
 const improve = (problem: Problem) => ({
   improve: (open: readonly number[]) => swapsAndKicks(problem, open),
@@ -28,7 +31,12 @@ describe('proving a choice', () => {
         const problem = smallProblem(kind, next);
         // No search before and none in between: the proof alone has to find the best.
         const start = Array.from({ length: Math.max(1, problem.kept) }, (_, j) => j);
-        const proof = prove(problem, start, proofBudgets.normal, { improve: (open) => [...open] });
+        const proof = prove(problem, start, proofBudgets.normal, {
+          *improve(open) {
+            yield { stage: 'proof' };
+            return [...open];
+          },
+        });
         const least = leastByBruteForce(problem);
         const cost = costOf(problem, proof.open);
         expect(proof.open.length).toBeLessThanOrEqual(problem.most);
@@ -86,7 +94,7 @@ describe('a proof that ends early', () => {
     most: 6,
     kept: 1,
   };
-  const start = greedy(problem);
+  const start = drain(greedy(problem));
   const full = prove(problem, start, proofBudgets.long, improve(problem));
   const optimum = costOf(problem, full.open);
 

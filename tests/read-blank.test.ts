@@ -1,15 +1,18 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { blankPattern } from '../src/core/blank.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { checkPattern } from '../src/core/pattern/check.js';
+import { blankPattern } from '../src/core/blank/blank-pattern.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { readBlank } from '../src/core/reading/read-blank.js';
-import { undecided } from '../src/core/bead.js';
-import type { ShapeWish } from '../src/core/shape.js';
-import { readPicture } from '../src/node/read-picture.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { cellPatch } from '../src/core/blank/cell-patch.js';
+import { likelyBeads } from '../src/core/blank/likely-beads.js';
+import { readBlank } from '../src/core/blank/read-blank.js';
+import { readCells } from '../src/core/blank/read-cells.js';
+import { undecided } from '../src/core/beads/bead.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 import { en } from '../src/words/index.js';
 import { colouredPage, noise } from './support/coloured-page.js';
 import { fonts } from './support/panel-sheet.js';
@@ -258,4 +261,59 @@ test.each([
     unpainted: undecided,
   });
   expect(report.litUnevenly).toBe(told);
+});
+
+test('the cutting about a cell shows it where its outline lies, upright, however the photograph was taken', async () => {
+  const blank = blankPattern({
+    title: 'x',
+    shape: { wedges: 6, rounds: 8, beadDiameterMm: 2.1 },
+  });
+  const geometry = panelGeometry(blank.shape, { startDegrees: blank.panels[0].startDegrees });
+  const footprints = panelFootprints(geometry);
+  const sheet = { pattern: blank, panel: 0, geometry, footprints, words: en, fonts };
+  // One berry cell among reed ones.
+  const [berry, reed] = [beads[5], beads[4]];
+  const at = 90;
+  const hexOf = (s: number) => (s === at ? berry.hex : reed.hex);
+  const page = await colouredPage(sheet, { hexOf, grain: 0.1, ragged: 0.1, seed: 5 });
+  const jpeg = await photograph(page, { ...flat, roll: 170, pitch: 20, yaw: -10, focal: 1.05 });
+  const picture = await readPicture(jpeg, 'photo.jpg');
+  const wish = { picture, pictureName: 'photo.jpg', blank, title: 'x', beads, colours: 4 };
+  const reading = readCells({ ...wish, unpainted: undecided });
+  const side = 210;
+  const { picture: patch, outline } = cellPatch(picture, reading, at, side);
+  expect([patch.width, patch.height]).toEqual([side, side]);
+  // By the crayons of the test: berry is red, reed is green; the middle of the outline is the cell's.
+  const xs = [...outline].filter((_, p) => p % 2 === 0);
+  const ys = [...outline].filter((_, p) => p % 2 === 1);
+  const reds: number[][] = [];
+  for (let y = 0; y < side; y++) {
+    for (let x = 0; x < side; x++) {
+      const [r, g, b] = patch.data.subarray(4 * (y * side + x));
+      if (r > g + 25 && r > b) reds.push([x, y]);
+    }
+  }
+  expect(reds.length).toBeGreaterThan(150);
+  const mean = (c: number) => reds.reduce((sum, one) => sum + one[c], 0) / reds.length;
+  const middle = (of: number[]) => (Math.min(...of) + Math.max(...of)) / 2;
+  // A cell is 30 pixels wide there: a tenth of it.
+  expect(Math.abs(mean(0) - middle(xs))).toBeLessThan(3);
+  expect(Math.abs(mean(1) - middle(ys))).toBeLessThan(3);
+  expect(reading.judged[at].bead).toBe(5);
+});
+
+test('the beads a doubtful cell may be begin with those in question, nearest first', () => {
+  const group = (bead: number, L: number, a: number, b: number) => ({
+    colour: [L, a, b] as const,
+    spread: 1,
+    bead,
+    next: undefined,
+    difference: 0,
+  });
+  const groups = [group(3, 40, 0, 0), group(1, 50, 0, 0), group(2, 60, 0, 0), group(0, 90, 0, 0)];
+  const cell = { lab: new Float32Array(), paper: 0, colour: [58, 0, 0] as const, even: 1 };
+  // On the grey axis CIEDE2000 follows lightness.
+  expect(likelyBeads(cell, groups, { bead: 1, doubt: 'between', other: 0 })).toEqual([1, 0, 2]);
+  expect(likelyBeads(cell, groups, { bead: undecided, doubt: 'partly' })).toEqual([2, 1, 3]);
+  expect(likelyBeads(undefined, groups, { bead: undecided, doubt: 'outside' })).toEqual([0, 2, 1]);
 });

@@ -5,11 +5,11 @@ import { fileURLToPath } from 'node:url';
 import { differenceCiede2000 } from 'culori';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hexToLab65 } from '../src/core/colour/lab.js';
-import { checkPattern } from '../src/core/pattern/check.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { beadCounts } from '../src/core/pattern/stitches.js';
-import { recolour } from '../src/core/recolour.js';
+import { pastStockWarnings, recolour } from '../src/core/beads/recolour.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -52,9 +52,70 @@ function* subsets<T>(of: readonly T[], size: number, from = 0): Generator<T[]> {
   }
 }
 
+describe('a swap of the rest only', () => {
+  const bead = { id: 'x-1', name: 'smoke', hex: '#aaaaaa', lab: [70, 0, 0] as const, filled: [] };
+
+  it('leaves what is worked, panel by panel, and gives the rest a letter of its own', () => {
+    const two = { ...pattern, panels: [pattern.panels[0], { ...pattern.panels[0], name: 'back' }] };
+    const swap = [{ letter: 'A', bead }];
+    const made = recolour(two, { swap, swapOnly: { panel: 1, fromRound: 7 } });
+    const fresh = made.pattern.beads.find(({ id }) => id === 'x-1')!.letter;
+    expect(two.beads.map(({ letter }) => letter)).not.toContain(fresh);
+    expect(made.pattern.panels[0]).toEqual(two.panels[0]);
+    made.pattern.panels[1].rounds.forEach((round, r) => {
+      const before = two.panels[1].rounds[r];
+      expect(round).toBe(r < 6 ? before : before.replaceAll('A', fresh));
+    });
+    const moved = two.panels[1].rounds.slice(6).join('').split('A').length - 1;
+    expect(made.report.stitches).toBe(moved);
+    expect(checkPattern(made.pattern)).toEqual([]);
+  });
+
+  it('takes the letter that the bead has already, and lets a bead go of which nothing is left', () => {
+    const [a, b] = pattern.beads;
+    const swap = [{ letter: a.letter, bead: { ...b, lab: hexToLab65(b.hex), filled: [] } }];
+    const part = recolour(pattern, { swap, swapOnly: { fromRound: 5 } }).pattern;
+    expect(part.beads).toEqual(pattern.beads);
+    const all = recolour(pattern, { swap, swapOnly: { fromRound: 1 } }).pattern;
+    expect(all.beads.map(({ letter }) => letter)).not.toContain(a.letter);
+    expect(marks(all)).toBe(marks(pattern).replaceAll(a.letter, b.letter));
+  });
+
+  it('warns where the jar does not hold what the swap needs, and only of what became more', () => {
+    const needed = beadCounts(pattern).get('B')!;
+    const jar = (count: number) =>
+      recolour(pattern, { swap: [{ letter: 'B', bead: { ...bead, count } }] });
+    const told = (count: number) => pastStockWarnings(pattern, jar(count).pattern);
+    expect(told(needed)).toEqual([]);
+    expect(told(needed - 1)).toEqual([
+      { code: 'jar-runs-out', facts: { letter: 'B', name: 'smoke', needed, inStock: needed - 1 } },
+    ]);
+    expect(pastStockWarnings(jar(1).pattern, jar(1).pattern)).toEqual([]);
+  });
+
+  it('on the command line: --panel and --from-round go with --swap', async () => {
+    const argv = ['recolour', file, '--dry-run', '--json', '-o', join(folder, 'rest')];
+    const made = await inProcess(
+      ...argv,
+      '--swap',
+      'A=op-07',
+      '--from-round',
+      '9',
+      '--panel',
+      'front',
+    );
+    expect({ code: made.code, err: made.err }).toEqual({ code: 0, err: '' });
+    const moved = pattern.panels[0].rounds.slice(8).join('').split('A').length - 1;
+    expect(JSON.parse(made.out).recoloured.stitches).toBe(moved);
+    const wrong = await inProcess(...argv, '--limit', '3', '--from-round', '9');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain('--from-round');
+  });
+});
+
 describe('recolour in the core', () => {
   it('swap: the letter stays, its bead is another one, no stitch moves', () => {
-    const lab = [70, 0, 0] as const;
+    const lab = hexToLab65('#aaaaaa');
     const bead = { id: 'x-1', name: 'smoke', hex: '#aaaaaa', lab, filled: [] };
     const made = recolour(pattern, { swap: [{ letter: 'B', bead }] });
     expect(marks(made.pattern)).toBe(marks(pattern));

@@ -12,8 +12,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import { expandStringing } from '../src/core/texts/stringing.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import { expandStringing } from '../src/core/pages/lists/stringing.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -63,7 +63,7 @@ describe('rondure redraw, nothing edited', () => {
   ])('gives the bytes that chart wrote: %s, from %s', async (name, source, more) => {
     const dir = await charted(name, ...more);
     const was = filesIn(dir);
-    expect(Object.keys(was)).toHaveLength(11);
+    expect(Object.keys(was)).toHaveLength(12);
     const again = join(folder, `${name} again`);
     const made = await inProcess('redraw', join(dir, source), '--quiet', '-o', again);
     expect(made).toEqual({ code: 0, out: '', err: '' });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { makePattern } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { roundsText } from '../src/core/texts/rounds.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { roundsText } from '../src/core/pages/lists/rounds.js';
 import { en } from '../src/words/index.js';
 import { paint, sequence } from './support/paint.js';
 
@@ -100,5 +100,35 @@ describe('--repeat', () => {
     // The upright crosses every one of ten rounds, the bar lies along one of them.
     expect(inWedge.filter((count) => count > 0)).toHaveLength(10);
     expect(Math.max(...inWedge)).toBeGreaterThanOrEqual(8);
+  });
+});
+
+describe('a motif that is finer than a bead', () => {
+  const said = (thick: number, repeat: boolean) => {
+    // Bands in two colours, woven over and under, on white; 1 mm of the motif is about 6 pixels.
+    const picture = paint(300, 300, (x, y) => {
+      if (Math.hypot(x - 150, y - 150) > 140) return [255, 255, 255];
+      const [a, b] = [Math.floor((x + y) / thick), Math.floor((x - y + 900) / thick)];
+      const tones = [[160, 16, 32], [255, 255, 255], [16, 64, 160]] as const; // prettier-ignore
+      return tones[(a + 2 * b) % 3];
+    });
+    const { report } = makePattern({
+      picture,
+      pictureName: 'weave.png',
+      title: 'Weave',
+      shape: { wedges: 7, rounds: 18, beadDiameterMm: 2.1 },
+      place: { place: 'fill', repeat },
+      art: 'drawing',
+      beads: palette.beads,
+      colours: 4,
+      background: '#ffffff',
+    });
+    return report.warnings.find(({ code }) => code === 'motif-too-fine');
+  };
+
+  it('is told with its share, where it repeats', () => {
+    const fine = said(12, true);
+    expect((fine?.facts as { percent: number }).percent).toBeGreaterThan(60);
+    expect(said(90, true)).toBeUndefined();
   });
 });

@@ -5,19 +5,21 @@ import { differenceCiede2000, lab65 } from 'culori';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { letterColours } from '../src/core/palette/letter-colours.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { patternFromRounds } from '../src/core/pattern-from-rounds.js';
-import { checkPattern } from '../src/core/pattern/check.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import { letters } from '../src/core/pattern/schema.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import { letterColours } from '../src/core/beads/palette/letter-colours.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { patternFromRounds } from '../src/core/pattern/read/from-rounds.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import { letters } from '../src/core/pattern/marks.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { readRoundList } from '../src/core/texts/read-rounds.js';
-import { roundsText } from '../src/core/texts/rounds.js';
+import { readRoundList } from '../src/core/pages/lists/read-rounds.js';
+import { roundsText } from '../src/core/pages/lists/rounds.js';
 import { en } from '../src/words/index.js';
+import { swatchText } from '../src/core/swatch/swatch-file.js';
 import { anyPattern, patternOf } from './support/patterns.js';
 import { inProcess } from './support/run.js';
+import { smallSwatch } from './support/swatch.js';
 
 let folder: string;
 beforeAll(() => {
@@ -272,7 +274,7 @@ describe('rondure rounds', () => {
 
   it.each([
     ['no list', 'a shopping list', [], 3, /holds no list of rounds/],
-    ['a slip', 'R1: 3A\nR2: 6A', ['--lien', '0.5'], 2, /Did you mean --lean\?/],
+    ['a slip', 'R1: 3A\nR2: 6A', ['--leen', '0.5'], 2, /Did you mean --lean\?/],
     ['no folder', 'R1: 3A\nR2: 6A', [], 2, /add -o/],
     ['too many wedges', 'R1: 3A\nR2: 6A', ['--wedges', '13', '-o', 'x'], 2, /3 to 12/],
     ['a size of its own', 'R1: 3A\nR2: 6A', ['--rounds', '9', '-o', 'x'], 2, /Unknown option/],
@@ -296,5 +298,51 @@ it('the colours of letters without beads are far apart, by another implementatio
     for (const other of letterColours.slice(0, n)) {
       expect(difference(lab65(one)!, lab65(other)!), `${one} ${other}`).toBeGreaterThan(10);
     }
+  });
+});
+
+describe('rounds --like', () => {
+  it('keeps back, frame, swatch and thread of the pattern that the list was printed from', async () => {
+    const dir = join(folder, 'purse');
+    const frame = join(folder, 'frame.json');
+    const swatch = join(folder, 'swatch.json');
+    writeFileSync(swatch, swatchText(smallSwatch()));
+    await inProcess('frame', '--width', '50', '--height', '27', '-o', frame);
+    const chart = ['chart', 'fixtures/lighthouse.svg', '--back', 'fixtures/barley-moon.svg'];
+    const made = await inProcess(
+      ...[...chart, '--rounds', '11', '--frame', frame, '--swatch', swatch, '--quiet', '-o', dir],
+    );
+    expect(made).toEqual({ code: 0, out: '', err: '' });
+    const like = parsePattern(readFileSync(join(dir, 'pattern.json'), 'utf8'), 'like');
+    // One stitch of round 1 gets the bead of the next letter.
+    const list = readFileSync(join(dir, 'rounds.txt'), 'utf8');
+    const round = like.panels[0].rounds[0];
+    const edited = round.replace(/./, round.startsWith('A') ? 'B' : 'A');
+    const line = /^R1 .*$/m.exec(list)![0];
+    const text = list.replace(line, `R1: ${Array.from(edited).join(' ')}`);
+    const file = join(folder, 'edited.txt');
+    writeFileSync(file, text);
+    const out = join(folder, 'edited');
+    const argv = ['rounds', file, '--like', join(dir, 'pattern.json'), '--quiet'];
+    expect(await inProcess(...argv, '-o', out)).toEqual({ code: 0, out: '', err: '' });
+    const again = parsePattern(readFileSync(join(out, 'pattern.json'), 'utf8'), 'again');
+    const { choice: _choice, ...kept } = like;
+    const rounds = [edited, ...like.panels[0].rounds.slice(1)];
+    expect(again).toEqual({ ...kept, panels: [{ ...like.panels[0], rounds }, like.panels[1]] });
+
+    const typed = await inProcess(...argv, '--hand', 'left', '-o', join(folder, 'x'));
+    expect(typed.code).toBe(2);
+    const other = join(folder, 'other');
+    await inProcess('chart', 'fixtures/lighthouse.svg', '--rounds', '9', '--quiet', '-o', other);
+    const unlike = await inProcess(
+      'rounds',
+      file,
+      '--like',
+      join(other, 'pattern.json'),
+      '-o',
+      join(folder, 'y'),
+    );
+    expect(unlike.code).toBe(3);
+    expect(unlike.err).toMatch(/number of rounds is 11, the pattern’s 9/);
   });
 });

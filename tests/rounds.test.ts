@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { roundBody, roundsText } from '../src/core/texts/rounds.js';
-import { parseRoundsText } from '../src/core/texts/read-rounds.js';
-import { parentOf } from '../src/core/geometry/links.js';
+import { roundBody, roundsText } from '../src/core/pages/lists/rounds.js';
+import { parseRoundsText, readRoundList } from '../src/core/pages/lists/read-rounds.js';
+import { parentOf } from '../src/core/panel/links.js';
+import { panelJoins, panelLengths } from '../src/core/thread/lengths.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
 
@@ -100,9 +101,101 @@ describe('the lines of rounds.txt', () => {
     for (const line of lines) {
       expect(line.length).toBeLessThanOrEqual(76);
       expect(line.split('[').length).toBe(line.split(']').length);
-      expect(line).not.toMatch(/\d$(?<!x \d+|\))|^\s+(x \d|bare|open)/);
+      // A note is no list.
+      if (!line.startsWith('-- ')) {
+        expect(line).not.toMatch(/\d$(?<!x \d+|\))|^\s+(x \d|bare|open)/);
+      }
     }
     expect(parseRoundsText(text, 'rounds.txt')).toEqual(rounds);
+  });
+
+  it('stand in the order of the work: between two stops just the beads of one length', () => {
+    const letters = (body: string): string =>
+      body
+        .replace(/^R\d+ \([^)]*\):/gm, '')
+        .replace(/\(([^)]*)\) x (\d+)/g, (_, part: string, n: string) =>
+          Array<string>(Number(n)).fill(part).join(' '),
+        )
+        .replace(/\d+ (bare|open)|bare|open|[[\]]/g, ' ')
+        .replace(/(\d+)?([A-Z])/g, (_, n: string | undefined, letter: string) =>
+          letter.repeat(Number(n ?? 1)),
+        )
+        .replace(/\s/g, '');
+    fc.assert(
+      fc.property(anyPattern, fc.integer({ min: 1, max: 120 }), (given, lengthBeads) => {
+        const pattern = { ...given, thread: { lengthBeads } };
+        const text = roundsText(pattern, 0, en);
+        const list = text.slice(text.indexOf('\nR1 (') + 1);
+        const worked = list
+          .split(/^-- Stop(?:.*\n-- )*.*\n/m)
+          .map((part) => letters(part.replace(/^--.*$/gm, '')));
+        expect(worked).toEqual(panelLengths(pattern, 0).map(({ beads }) => beads));
+        expect(parseRoundsText(text, 'rounds.txt')).toEqual(pattern.panels[0].rounds);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  it('end with how the last round ends, and every tail is the pattern’s', () => {
+    const pattern = patternOf(['AAB', 'ABABAB']);
+    for (const construction of ['spiral', 'joined'] as const) {
+      const shape = { ...pattern.shape, construction };
+      const text = roundsText({ ...pattern, shape, thread: { tailMm: 250 } }, 0, en);
+      const [head, end] = text.replaceAll('\n-- ', '\n').split(/\nR2 .*\n/);
+      expect(end.replace(/\s+/g, ' ')).toContain('Cut the thread 25 cm long'.slice(1));
+      expect(head).not.toMatch(/[Cc]ut the thread/);
+      expect(head).toContain('a tail of 25 cm');
+    }
+  });
+
+  it('have a note where a length is joined on, which reads back as none', () => {
+    const rounds = Array.from({ length: 40 }, (_, r) => 'AB'.repeat(3 * (r + 1)));
+    const pattern = patternOf(rounds, { wedges: 6 });
+    const text = roundsText(pattern, 0, en);
+    const joins = panelJoins(pattern, 0, panelLengths(pattern, 0));
+    expect(joins.length).toBeGreaterThan(1);
+    const lines = text.split('\n');
+    for (const { round, stitch, atRoundEnd, length } of joins) {
+      const at = lines.findIndex((line) => line.startsWith(`R${round} (`));
+      let from = at;
+      if (atRoundEnd) while (lines[from - 1].startsWith('-- ')) from--;
+      else while (!lines[from].startsWith('-- ')) from++;
+      const to = from + lines.slice(from).findIndex((line) => !line.startsWith('-- '));
+      const note = lines.slice(from, to).join(' ').replaceAll('-- ', '');
+      expect(note).toContain(
+        atRoundEnd
+          ? `the last stitch of round ${round - 1},`
+          : `stitch ${stitch} of round ${round},`,
+      );
+      expect(note).toContain(`length ${length} of ${joins.length + 1}`);
+    }
+    expect(text.match(/^-- Stop/gm)).toHaveLength(joins.length);
+    expect(parseRoundsText(text, 'rounds.txt')).toEqual(rounds);
+    expect(text.replace(/\s+/g, ' ')).toContain('take the new thread over the hook');
+    // One length: nothing is joined, and nothing is said of it.
+    expect(roundsText(patternOf(rounds.slice(0, 6), { wedges: 6 }), 0, en)).not.toContain(
+      'new thread',
+    );
+  });
+
+  it.each([
+    [{}, 'under both loops of the next stitch, from your side', undefined],
+    [{ beadsFace: 'toward' }, 'under both loops of the next stitch, from the far side', undefined],
+    [{ stitch: 'bead-side-loop' }, 'under the far loop alone', 'bead-side-loop'],
+    [
+      { stitch: 'bead-side-loop', beadsFace: 'toward' },
+      'under the near loop alone',
+      'bead-side-loop',
+    ],
+    [{ lean: 0.1 }, 'under the far loop alone', undefined],
+    [{ lean: 0.1, stitch: 'both-loops' }, 'under both loops', 'both-loops'],
+    [{ stitch: 'slip' }, 'under the loop that holds the bead', 'slip'],
+    [{ stitch: 'slip', beadsFace: 'toward' }, 'from the far side toward you', 'slip'],
+  ] as const)('say how the stitch is worked, and that is read back: %j', (wish, said, read) => {
+    const rounds = ['ABABAB', 'AB'.repeat(6), 'AB'.repeat(9)];
+    const text = roundsText(patternOf(rounds, { wedges: 6, ...wish }), 0, en);
+    expect(text.replace(/\s+/g, ' ')).toContain(said);
+    expect(readRoundList(text, 'rounds.txt').head.shape.stitch).toBe(read);
   });
 
   it('stay one entry a round and print numbers without separators', () => {
@@ -128,7 +221,7 @@ describe('the head of rounds.txt', () => {
     expect(head()).toMatch(/the 3 stitches of round 1/);
     expect(head()).toMatch(/single crochet in US terms, which is double crochet in UK terms/);
     expect(head()).toMatch(/\[A B\], are two stitches worked into one and the same stitch/);
-    expect(text).toMatch(/\n {2}A {2}colour 1 \(op-1\), 11 beads\n {2}B {2}colour 2/);
+    expect(text).toMatch(/\n {2}A {2}colour 1 \(op-1\), black, 11 beads\n {2}B {2}colour 2/);
   });
 
   // On the bead face a right-hander's work runs clockwise when the beads lie away, and so on; the
@@ -146,7 +239,8 @@ describe('the head of rounds.txt', () => {
   });
 
   it('tells what is not counted, for spirals and joined rounds', () => {
-    expect(head({ construction: 'spiral' })).toMatch(
+    const spiral = roundsText(patternOf(rounds, { construction: 'spiral' }), 0, en);
+    expect(spiral.replace(/\s+(-- )?/g, ' ')).toMatch(
       /two or three slip stitches to smooth the step; they carry no bead and are not counted/,
     );
     expect(head({ construction: 'joined' })).toMatch(

@@ -1,15 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { srgbToLinear } from '../src/core/colour/srgb.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { completeShape } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
-import { makeCoverage } from '../src/core/sampling/coverage.js';
-import { panelToPicture, placePicture } from '../src/core/sampling/place.js';
-import type { PlaceWish } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import type { StitchColours } from '../src/core/sampling/sample.js';
-import type { Picture } from '../src/core/picture.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
+import { panelToPicture, placePicture } from '../src/core/picture/sampling/place.js';
+import type { PlaceWish } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import type { StitchColours } from '../src/core/picture/sampling/sample.js';
+import type { Picture } from '../src/core/picture/picture.js';
 import { paint, sequence } from './support/paint.js';
 
 const waysOfWorking = (['right', 'left'] as const).flatMap((hand) =>
@@ -34,84 +33,6 @@ function sampled(
 }
 
 const rgb = (colours: StitchColours, s: number) => [...colours.linear.subarray(3 * s, 3 * s + 3)];
-
-describe('exact coverage', () => {
-  it('is 1 inside, the cut part on edges, and lies in order', () => {
-    const found = makeCoverage()([Float64Array.of(1.5, 1.25, 4, 1.25, 4, 3, 1.5, 3)], 10, 10);
-    expect([...found.pixel.subarray(0, found.count)]).toEqual([11, 12, 13, 21, 22, 23]);
-    const areas = [0.375, 0.75, 0.75, 0.5, 1, 1];
-    areas.forEach((area, p) => expect(found.area[p]).toBeCloseTo(area, 12));
-    expect(found.total).toBeCloseTo(2.5 * 1.75, 12);
-  });
-
-  it('subtracts holes, and takes rings either way round', () => {
-    const square = Float64Array.of(0, 0, 6, 0, 6, 6, 0, 6);
-    const hole = Float64Array.of(1, 1, 1, 3, 3, 3, 3, 1);
-    const cover = makeCoverage();
-    for (const rings of [
-      [square, hole],
-      [flipped(square), flipped(hole)],
-    ]) {
-      const found = cover(rings, 6, 6);
-      expect(found.total).toBeCloseTo(32, 12);
-      expect(found.count).toBe(32);
-      expect([...found.pixel.subarray(0, found.count)]).not.toContain(7);
-    }
-  });
-
-  it('agrees with the areas of clipped polygons on 400 triangles hanging over the picture', () => {
-    const random = sequence(11);
-    const cover = makeCoverage();
-    const [width, height] = [9, 7];
-    for (let round = 0; round < 400; round++) {
-      const ring = Float64Array.from({ length: 6 }, () => random(2400) / 100 - 7);
-      const found = cover([ring], width, height);
-      const areas = new Float64Array(width * height);
-      for (let p = 0; p < found.count; p++) areas[found.pixel[p]] = found.area[p];
-      for (let y = 0; y < height; y++) {
-        for (let x = 0; x < width; x++) {
-          const truth = clippedArea(ring, x, y);
-          expect(Math.abs(areas[y * width + x] - truth)).toBeLessThan(1e-8);
-        }
-      }
-    }
-  });
-});
-
-function flipped(ring: Float64Array): Float64Array {
-  const points = Array.from({ length: ring.length / 2 }, (_, p) => [ring[2 * p], ring[2 * p + 1]]);
-  return Float64Array.from(points.reverse().flat());
-}
-
-/** Area of a triangle inside the unit square at x, y: half-plane clipping, one side at a time. */
-function clippedArea(ring: Float64Array, x: number, y: number): number {
-  let points = Array.from({ length: ring.length / 2 }, (_, p) => [
-    ring[2 * p] - x,
-    ring[2 * p + 1] - y,
-  ]);
-  for (const [axis, sign, limit] of [
-    [0, 1, 0],
-    [0, -1, -1],
-    [1, 1, 0],
-    [1, -1, -1],
-  ]) {
-    const depth = (point: number[]) => sign * point[axis] - limit;
-    points = points.flatMap((from, p) => {
-      const to = points[(p + 1) % points.length];
-      const [d, e] = [depth(from), depth(to)];
-      const kept = d >= 0 ? [from] : [];
-      if (d < 0 === e < 0) return kept;
-      const t = d / (d - e);
-      return [...kept, [from[0] + t * (to[0] - from[0]), from[1] + t * (to[1] - from[1])]];
-    });
-  }
-  return Math.abs(
-    points.reduce((sum, [ax, ay], p) => {
-      const [bx, by] = points[(p + 1) % points.length];
-      return sum + (ax * by - bx * ay) / 2;
-    }, 0),
-  );
-}
 
 describe('means over footprints', () => {
   it.each([

@@ -1,14 +1,16 @@
 /** Size, flatness and limits of a shape, against tables of polygons and plain arithmetic. */
 import { describe, expect, it } from 'vitest';
-import { acrossMm, cornerRadius, holeRadius, roundsForAcross } from '../src/core/geometry/edge.js';
+import { acrossRange, roundsForAcross } from '../src/core/panel/across.js';
+import { acrossMm, cornerRadius, holeRadius } from '../src/core/panel/edge.js';
 import {
   completeShape,
   flatHeightPerWidth,
   flatWedges,
   naturalOutline,
   shapeWarnings,
-} from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
+} from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
+import { smallSwatch } from './support/swatch.js';
 
 const shapeOf = (wish: Partial<ShapeWish> = {}) =>
   completeShape({ wedges: 7, rounds: 20, beadDiameterMm: 2.1, ...wish });
@@ -72,13 +74,38 @@ describe('size', () => {
     // Circle, h 2: R rounds are 4R + 2 across, so 84 lies midway between 20 and 21.
     const circle = { ...shapeOf({ outline: 'circle' }), roundHeightMm: 2 };
     expect([83.9, 84, 84.1].map((wish) => roundsForAcross(circle, wish))).toEqual([20, 20, 21]);
-    expect(roundsForAcross(circle, 0)).toBe(2);
-    expect(roundsForAcross(circle, 1e6)).toBe(80);
+    // 2 to 80 rounds are 10 to 322 across, and a round is 4.
+    expect([6, 326].map((wish) => roundsForAcross(circle, wish))).toEqual([2, 80]);
+    for (const wish of [5.9, 326.1, 0, -5, NaN, Infinity]) {
+      expect(() => roundsForAcross(circle, wish)).toThrow(
+        expect.objectContaining({
+          code: 'across-out-of-reach',
+          facts: { gotMm: wish, leastMm: 10, mostMm: 322 },
+        }),
+      );
+    }
     const odd = { ...circle, roundHeightMm: 2.1 };
     for (let R = 2; R < 80; R++) {
       const midway = (acrossMm({ ...odd, rounds: R }) + acrossMm({ ...odd, rounds: R + 1 })) / 2;
       expect(roundsForAcross(odd, midway)).toBe(R);
     }
+  });
+
+  // 96.4 to 97.7 mm: an elastic model of the default piece, measured for the first trial.
+  it('of a size before a swatch says a range between both outlines, of stitches as large', () => {
+    const polygon = shapeOf();
+    const circle = shapeOf({ outline: 'circle' });
+    const { leastMm, mostMm } = acrossRange({ shape: polygon });
+    expect(leastMm).toBeCloseTo(95.4, 1);
+    expect(mostMm).toBe(acrossMm(polygon));
+    expect(acrossRange({ shape: circle }).leastMm).toBe(acrossMm(circle));
+    expect(acrossRange({ shape: circle }).mostMm).toBeCloseTo(mostMm, 1);
+    expect(acrossMm(circle)).toBeCloseTo(leastMm, 1);
+    const swatch = smallSwatch();
+    const measured = acrossRange({ shape: polygon, swatch });
+    expect(measured).toEqual({ leastMm: mostMm, mostMm });
+    const { roundHeightMm: _h, ...leanOnly } = swatch;
+    expect(acrossRange({ shape: polygon, swatch: leanOnly }).leastMm).toBe(leastMm);
   });
 
   it('keeps the pitch: w·h is the square of 1.05 diameters, to the micrometre kept', () => {
@@ -176,7 +203,7 @@ describe('flatness', () => {
         facts: {
           field: Object.keys(wish)[0],
           got: Object.values(wish)[0],
-          expected: expect.any(String) as string,
+          expected: expect.objectContaining({ least: expect.any(Number) as number }) as object,
         },
       }),
     );

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { shoppingText } from '../src/core/texts/shopping-text.js';
+import { shoppingText } from '../src/core/pages/lists/shopping-text.js';
 import { en } from '../src/words/index.js';
 import { patternOf, someBeads } from './support/patterns.js';
 import { inProcess } from './support/run.js';

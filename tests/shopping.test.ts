@@ -1,11 +1,16 @@
 import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { materials } from '../src/core/texts/materials.js';
-import { shoppingList } from '../src/core/texts/shopping.js';
-import { shoppingColumns, shoppingCsv, shoppingText } from '../src/core/texts/shopping-text.js';
+import { materials } from '../src/core/pages/lists/materials.js';
+import { shoppingList } from '../src/core/pages/lists/shopping.js';
+import {
+  shoppingColumns,
+  shoppingCsv,
+  shoppingText,
+} from '../src/core/pages/lists/shopping-text.js';
 import { beadCounts } from '../src/core/pattern/stitches.js';
-import type { Pattern, PatternBead } from '../src/core/pattern/schema.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
+import type { PatternBead } from '../src/core/beads/bead.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
 
@@ -148,15 +153,74 @@ describe('the shopping list', () => {
     fc.assert(
       fc.property(anyPattern, anyPieces, (pattern, pieces) => {
         const { lining } = shoppingList(pattern, { pieces });
-        const across = lining.widthCm / lining.pieceWidthCm;
-        const down = lining.heightCm / lining.pieceHeightCm;
+        // 2 cm more than the cuts each way.
+        const across = (lining.widthCm - 2) / lining.pieceWidthCm;
+        const down = (lining.heightCm - 2) / lining.pieceHeightCm;
         expect(Number.isInteger(across) && Number.isInteger(down)).toBe(true);
         expect(across * down).toBeGreaterThanOrEqual(2 * pieces);
         expect(across * (down - 1)).toBeLessThan(2 * pieces);
-        expect(lining.widthCm).toBeLessThanOrEqual(135);
+        if (across > 1) expect(lining.widthCm).toBeLessThanOrEqual(110);
       }),
       { numRuns: 60 },
     );
+  });
+
+  it('wide cloth takes more pieces in a row, narrow cloth fewer', () => {
+    const cloth = (clothWidthCm: number) =>
+      shoppingList(plain(7, 20), { pieces: 6, clothWidthCm }).lining;
+    // Twelve pieces of 12 x 11 cm: nine in a row of 110 cm, four of 50 cm.
+    expect(cloth(110)).toMatchObject({ widthCm: 110, heightCm: 24, clothWidthCm: 110 });
+    expect(cloth(50)).toMatchObject({ widthCm: 50, heightCm: 35 });
+  });
+
+  it('a crocheted lining takes the thread of the same panels, and no cloth', () => {
+    const list = shoppingList(plain(7, 20), { lining: 'crocheted' });
+    // 2 panels of 1,470 stitches at 24 mm (usual for 11/0), 15 % over, and four tails of 20 cm.
+    expect(list.panelLining.mm).toBeCloseTo(2 * 1470 * 24 * 1.15 + 4 * 200, 6);
+    const text = shoppingText(plain(7, 20), en, { lining: 'crocheted' });
+    expect(text).toMatch(/crocheted lining, 2 panels without beads: 82 m of thread/);
+    expect(text).not.toMatch(/Lining cloth|chalk/);
+    expect(shoppingText(plain(7, 20), en)).toMatch(/Lining cloth, .*\n? *110 cm wide/);
+  });
+
+  it('says how many balls and what they cost, and the maker’s own hook', () => {
+    const pattern = plain(7, 20);
+    pattern.thread = { spoolMm: 40_000, spoolPrice: 4.9, hookMm: 0.75 };
+    const list = shoppingList(pattern);
+    const balls = Math.ceil(list.thread.totalMm / 40_000);
+    expect(list.thread.spools).toEqual({
+      spools: balls,
+      metres: 40,
+      cost: Number((4.9 * balls).toFixed(2)),
+    });
+    const text = shoppingText(pattern, en).replace(/\s+/g, ' ');
+    expect(text).toContain(`${balls} balls or spools of 40 m, ${(4.9 * balls).toFixed(2)} in all`);
+    expect(text).toContain('Crochet hook, 0.75 mm: the hook of this pattern');
+    const both = shoppingList(pattern, { lining: 'crocheted' });
+    expect(both.thread.spools!.spools).toBe(
+      Math.ceil((list.thread.totalMm + list.panelLining.mm) / 40_000),
+    );
+  });
+
+  it('names what lies beside the work, and no shop for our sample colours', () => {
+    const pattern = plain(7, 20);
+    const text = shoppingText(pattern, en).replace(/\s+/g, ' ');
+    // Common practice, no source.
+    for (const thing of [
+      'another colour',
+      'Clear nylon thread',
+      'thread in the colour of the lining',
+      'Bead mat',
+      'scissors',
+      'needle and pins',
+      'pencil',
+      'Lighter',
+      'glue',
+    ])
+      expect(text).toContain(thing);
+    expect(text).not.toContain('sample colours');
+    pattern.beads[0].sample = true;
+    expect(shoppingText(pattern, en)).toContain('our own sample colours');
   });
 
   it('a lining for 95 mm with 5 mm allowance is cut from 11 cm: 105 mm at the widest', () => {
@@ -164,7 +228,12 @@ describe('the shopping list', () => {
     circle.shape = { ...circle.shape, outline: 'circle', construction: 'joined' };
     circle.shape.roundHeightMm = 95 / 41;
     const { lining } = shoppingList(circle);
-    expect(lining).toMatchObject({ pieceWidthCm: 11, pieceHeightCm: 11, widthCm: 22 });
+    expect(lining).toMatchObject({
+      pieceWidthCm: 11,
+      pieceHeightCm: 11,
+      widthCm: 24,
+      heightCm: 13,
+    });
   });
 });
 

@@ -1,9 +1,9 @@
 import { expect, it } from 'vitest';
 import { hexToLab65 } from '../src/core/colour/lab.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { completeShape } from '../src/core/shape.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { completeShape } from '../src/core/panel/shape.js';
 import { paint } from './support/paint.js';
 
 /** The measure that the bench reports must find what we know to be there, and nothing else. */

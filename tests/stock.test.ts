@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { chooseBeads } from '../src/core/choice/choose.js';
-import type { ChoiceInput } from '../src/core/choice/choose.js';
-import { assign } from '../src/core/stock/assign.js';
-import { chooseWithinStock } from '../src/core/stock/choose.js';
-import type { StockProblem } from '../src/core/stock/groups.js';
-import { usesOf, withinStock } from '../src/core/stock/limits.js';
-import { topGains } from '../src/core/stock/top-gains.js';
+import { chooseBeads } from '../src/core/beads/choice/choose.js';
+import type { ChoiceInput } from '../src/core/beads/choice/choose.js';
+import { assign } from '../src/core/beads/stock/assign.js';
+import { chooseWithinStock } from '../src/core/beads/stock/choose.js';
+import type { StockProblem } from '../src/core/beads/stock/groups.js';
+import { usesOf, withinStock } from '../src/core/beads/stock/limits.js';
+import { topGains } from '../src/core/beads/stock/top-gains.js';
 import { srgbToLab65 } from '../src/core/colour/lab.js';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { leastCostByHighs } from './support/transport-lp.js';

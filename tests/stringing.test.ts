@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { beadsInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { colourChanges } from '../src/core/texts/runs.js';
-import { expandStringing, stringingCsv, stringingText } from '../src/core/texts/stringing.js';
-import { parseRoundsText } from '../src/core/texts/read-rounds.js';
+import { colourChanges } from '../src/core/pattern/stitches.js';
+import { expandStringing, stringingCsv, stringingText } from '../src/core/pages/lists/stringing.js';
+import { parseRoundsText } from '../src/core/pages/lists/read-rounds.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf } from './support/patterns.js';
 

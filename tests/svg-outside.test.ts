@@ -8,8 +8,8 @@ import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { readBytes } from '../src/node/read-bytes.js';
-import { readPicture } from '../src/node/read-picture.js';
+import { readBytes } from '../src/node/read/read-bytes.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 
 /*
  * A canary, magenta all over, lies beside each drawing, once as a PNG and once as an SVG, and on a
@@ -209,7 +209,7 @@ describe('an SVG with pictures inside', () => {
     const bomb = `<!DOCTYPE svg [<!ENTITY a0 "ha">${laughs}]>${svg('<text>&a9;</text>')}`;
     const blank = gzipSync(Buffer.alloc(60e6, 32));
     for (const bytes of [bomb, gzipSync(bomb), gzipSync(inside(gzipSync(bomb))), blank]) {
-      expect(await drawn(inside(bytes))).toBe('svg-entities');
+      expect(await drawn(inside(bytes))).toMatch(/^svg-(entities|nested)$/);
     }
   });
 
@@ -231,8 +231,9 @@ describe('an SVG with pictures inside', () => {
       svg(ground).replace('viewBox', `style="${'width : '.repeat(40_000)}" viewBox`),
     ],
   ])('of %s takes no more than a moment', async (_, drawing) => {
-    const start = performance.now();
+    // The time of this process, not of the clock: other programs may be busy.
+    const start = process.cpuUsage();
     await drawn(drawing);
-    expect(performance.now() - start).toBeLessThan(5000);
+    expect(process.cpuUsage(start).user / 1e6).toBeLessThan(5);
   });
 });

@@ -3,76 +3,40 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { longDrawings, svg } from '../bench/heavy/drawings.js';
 import { RondureError } from '../src/core/errors.js';
-import { drawSvg } from '../src/node/draw-svg.js';
-import { isPlain } from '../src/node/svg-plain.js';
+import { drawSvg } from '../src/node/svg/draw-svg.js';
+import { isPlain } from '../src/core/picture/svg/plain.js';
 
 const top = join(import.meta.dirname, '..');
-const svg = (content: string) =>
-  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 99 99">${content}</svg>`;
 const times = (count: number, one: (n: number) => string) =>
   Array.from({ length: count }, (_, n) => one(n)).join('');
-const square = '<rect width="99" height="99" fill="#0a0"/>';
-const radial = '<radialGradient id="a"><stop stop-color="red"/><stop offset="1"/></radialGradient>';
-
-/** Each doubles what the one before it names: 2^24 squares out of some 1200 letters. */
-const doubling =
-  `<defs><g id="g0">${square}</g>` +
-  times(24, (n) => `<g id="g${n + 1}"><use href="#g${n}"/><use href="#g${n}"/></g>`) +
-  '</defs><use href="#g24"/>';
-
-const heavy: [what: string, drawing: string][] = [
-  [
-    '1,000 gradients over everything',
-    radial + times(1000, () => `<path fill="url(#a)" d="M0 0h99v99H0"/>`),
-  ],
-  [
-    'a path of 16,000 letters',
-    `<path stroke="red" stroke-width="9" stroke-linejoin="round" d="M0 0${times(2700, (n) => `T${(n * 37) % 99} ${(n * 61) % 99}`)}"/>`,
-  ],
-  [
-    '100 filters of wide blur',
-    `<filter id="f"><feGaussianBlur stdDeviation="30"/><feTurbulence numOctaves="9"/><feGaussianBlur stdDeviation="30"/></filter>${times(100, () => `<g filter="url(#f)">${square}</g>`)}`,
-  ],
-  ['uses that double 24 times', doubling],
-  [
-    'patterns within patterns',
-    times(
-      9,
-      (n) =>
-        `<pattern id="p${n}" width=".01" height=".01">${n > 0 ? `<rect width="99" height="99" fill="url(#p${n - 1})"/>` : square}</pattern>`,
-    ) + '<rect width="99" height="99" fill="url(#p8)"/>',
-  ],
-  [
-    '600 see-through groups inside each other',
-    times(600, () => '<g opacity=".9">') + square + times(600, () => '</g>'),
-  ],
-  ['100,000 elements', times(100_000, (n) => `<rect x="${n % 99}" width="9" height="9"/>`)],
-  [
-    '100,000 elements inside each other',
-    times(100_000, () => '<g>') + square + times(100_000, () => '</g>'),
-  ],
-];
 
 describe('an SVG that is heavy to draw', () => {
-  it.each(heavy)('%s: is given up in time, and nothing goes on drawing', async (_, drawing) => {
-    const children = () => process.getActiveResourcesInfo().filter((one) => one === 'ProcessWrap');
-    const before = children().length;
-    const start = performance.now();
-    const error: unknown = await drawSvg(svg(drawing), 'heavy.svg', 1).catch((one: unknown) => one);
-    expect(performance.now() - start).toBeLessThan(4000);
-    expect(error).toBeInstanceOf(RondureError);
-    expect((error as RondureError).code).toMatch(/^(svg-too-slow|picture-damaged)$/);
-    expect((error as Error).message).toMatch(/^heavy\.svg .*\.$/);
-    await expect.poll(() => children().length).toBe(before);
-  });
+  it.each(longDrawings)(
+    '%s: is given up in time, and nothing goes on drawing',
+    async (_, drawing) => {
+      const children = () =>
+        process.getActiveResourcesInfo().filter((one) => one === 'ProcessWrap');
+      const before = children().length;
+      const start = performance.now();
+      const error: unknown = await drawSvg(svg(drawing), 'heavy.svg', 1).catch(
+        (one: unknown) => one,
+      );
+      expect(performance.now() - start).toBeLessThan(4000);
+      expect(error).toBeInstanceOf(RondureError);
+      expect((error as RondureError).code).toMatch(/^(svg-too-slow|picture-damaged)$/);
+      expect((error as Error).message).toMatch(/^heavy\.svg .*\.$/);
+      await expect.poll(() => children().length).toBe(before);
+    },
+  );
 
   it('does not keep the program waiting after its sentence', () => {
-    const module = pathToFileURL(join(top, 'dist/node/draw-svg.js')).href;
+    const module = pathToFileURL(join(top, 'dist/node/svg/draw-svg.js')).href;
     const script = `import { drawSvg } from ${JSON.stringify(module)};
       let text = ''; for await (const part of process.stdin) text += part;
       await drawSvg(text, 'heavy.svg', 1).catch((error) => console.log(error.code));`;
-    const input = svg(heavy[0][1]);
+    const input = svg(longDrawings[0][1]);
     const start = performance.now();
     const argv = ['--input-type=module', '-e', script];
     const { stdout, status } = spawnSync(process.execPath, argv, { input });
@@ -93,7 +57,7 @@ it('plain drawings are told from those that may take long', () => {
   for (const name of ['kingfisher.svg', 'lighthouse.svg', 'pictures/moon.svg']) {
     expect(isPlain(readFileSync(join(top, 'fixtures', name), 'utf8')), name).toBe(true);
   }
-  for (const [what, drawing] of heavy) expect(isPlain(svg(drawing)), what).toBe(false);
+  for (const [what, drawing] of longDrawings) expect(isPlain(svg(drawing)), what).toBe(false);
   const hidden = [
     '<g style="\\66ilter:none"/>',
     '<g style="&#102;ilter:none"/>',

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { parsePattern } from '../src/core/pattern/parse.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { parseSwatch } from '../src/core/swatch/swatch-file.js';
 import { readPdf } from './support/read-pdf.js';
 import { inProcess } from './support/run.js';
@@ -62,6 +62,24 @@ describe('rondure swatch', () => {
     expect((await inProcess('redraw', at('moon/pattern.json'), '--force')).code).toBe(0);
     const again = parsePattern(readFileSync(at('moon/pattern.json'), 'utf8'), 'moon');
     expect(again).toEqual(pattern);
+  });
+
+  it('keeps how the stitch was worked, whatever its lean, and chart tells it so', async () => {
+    const ways = { 'both-loops': 'under both loops', slip: 'slip stitch, with a bead' };
+    for (const [way, said] of Object.entries(ways)) {
+      const file = at(`${way}.json`);
+      expect((await inProcess('swatch', ...measured, '--stitch', way, '-o', file)).code).toBe(0);
+      expect(parseSwatch(readFileSync(file, 'utf8'), way).worked.stitch).toBe(way);
+      const picture = join(fixtures, 'barley-moon.svg');
+      const argv = ['chart', picture, '--rounds', '4', '--swatch', file];
+      expect((await inProcess(...argv, '-o', at(way))).code).toBe(0);
+      // By its lean of 0.36 alone it would be the loop on the side of the beads.
+      const list = readFileSync(at(`${way}/rounds.txt`), 'utf8').replace(/\s+/g, ' ');
+      expect(list).toContain(said);
+      const other = await inProcess(...argv, '--stitch', 'bead-side-loop', '--dry-run', '--json');
+      const { warnings } = JSON.parse(other.out);
+      expect(warnings.map(({ code }: { code: string }) => code)).toContain('swatch-other-stitch');
+    }
   });
 
   it('is taken by redraw, recolour and shopping for the thread; its stitch comes too late there', async () => {
@@ -178,7 +196,7 @@ describe('the guide', () => {
     expect({ code, err }).toEqual({ code: 0, err: '' });
     const bytes = new Uint8Array(readFileSync(file));
     const { pages } = await readPdf(bytes);
-    expect(pages).toHaveLength(2);
+    expect(pages).toHaveLength(3);
     for (const page of pages) {
       expect(page.widthMm).toBeCloseTo(widthMm, 3);
       expect(page.heightMm).toBeCloseTo(heightMm, 3);
@@ -192,6 +210,17 @@ describe('the guide', () => {
         expect(x + wide, text).toBeLessThan(widthMm - 4);
       }
     }
+    // One bead a stitch: 7·10·11/2.
+    const steps = pages[0].texts.map(({ text }) => text).join(' ').replace(/\s+/g, ' '); // prettier-ignore
+    expect(steps).toContain('String 385 beads (11/0)');
+    // The stitch, each way, for beads away from the worker: where the hook goes in.
+    const told = pages[2].texts.map(({ text }) => text).join(' ').replace(/\s+/g, ' '); // prettier-ignore
+    expect(told).toContain('both loops of the next stitch');
+    expect(told).toContain('the far loop alone of the next stitch');
+    expect(told).toContain('under the loop that holds the bead');
+    expect(told).toContain('beads come to lie on the far side');
+    for (const way of ['both-loops', 'bead-side-loop', 'slip'])
+      expect(told).toContain(`--stitch ${way}`);
     const sides = pages[1].paths.map(({ box }) => box[2] - box[0]);
     expect(sides.some((side) => Math.abs(side - 50) < 0.01)).toBe(true);
     expect(sides.some((side) => Math.abs(side - 50.8) < 0.01)).toBe(true);
@@ -206,7 +235,7 @@ describe('the guide', () => {
     const way = ['--wedges', '12', '--rounds', '80', '--hand', 'left', '--increase', 'first'];
     expect((await inProcess('swatch', '--guide', ...way, '-o', file)).code).toBe(0);
     const svg = readFileSync(file, 'utf8');
-    expect(svg).toContain('width="210mm" height="594mm"');
+    expect(svg).toContain('width="210mm" height="891mm"');
     expect(svg).toContain('id="turn-gauge"');
     expect(svg).toContain('id="square-50-mm"');
   });

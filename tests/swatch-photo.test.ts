@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { homographyOf, seenAt } from '../src/core/reading/homography.js';
-import type { Point } from '../src/core/reading/homography.js';
-import { completeShape, stitchesBefore } from '../src/core/shape.js';
-import type { Shape } from '../src/core/shape.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { homographyOf, seenAt } from '../src/core/homography.js';
+import type { Point } from '../src/core/homography.js';
+import { completeShape, stitchesBefore } from '../src/core/panel/shape.js';
+import type { Shape } from '../src/core/panel/shape.js';
 import { solvePhoto } from '../src/core/swatch/photo.js';
 import type { PhotoWish } from '../src/core/swatch/photo.js';
 

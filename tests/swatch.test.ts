@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import type { PanelGeometry } from '../src/core/geometry/panel.js';
-import { completeShape, flatHeightPerWidth, stitchesBefore } from '../src/core/shape.js';
-import type { Shape } from '../src/core/shape.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import type { PanelGeometry } from '../src/core/panel/geometry.js';
+import { completeShape, flatHeightPerWidth, stitchesBefore } from '../src/core/panel/shape.js';
+import type { Shape } from '../src/core/panel/shape.js';
 import { rimWedge } from '../src/core/swatch/model.js';
 import { solveSwatch } from '../src/core/swatch/solve.js';
 import type { SwatchWish } from '../src/core/swatch/solve.js';

@@ -1,17 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { acrossRange } from '../src/core/panel/across.js';
+import { acrossMm } from '../src/core/panel/edge.js';
 import { patternText } from '../src/core/pattern/serialise.js';
-import { parsePattern } from '../src/core/pattern/parse.js';
-import type { Pattern, Thread } from '../src/core/pattern/schema.js';
+import { parsePattern } from '../src/core/pattern/read/parse.js';
+import type { Pattern, Thread } from '../src/core/pattern/pattern.js';
 import { rimMm, sewing } from '../src/core/thread/sewing.js';
 import { texOf, threadDiameterMm, threadFit, threadWarnings } from '../src/core/thread/fit.js';
 import { beadLengths, panelLengths } from '../src/core/thread/lengths.js';
 import { lengthThread, panelThread, threadFor } from '../src/core/thread/need.js';
 import { threadPerStitch } from '../src/core/thread/per-stitch.js';
-import { shoppingText } from '../src/core/texts/shopping-text.js';
-import { stringingText } from '../src/core/texts/stringing.js';
+import { shoppingText } from '../src/core/pages/lists/shopping-text.js';
+import { stringingText } from '../src/core/pages/lists/stringing.js';
 import { en } from '../src/words/index.js';
 import { anyPattern, patternOf, someBeads } from './support/patterns.js';
+import { smallSwatch } from './support/swatch.js';
 
 const plain = (wedges: number, rounds: number, size = '11/0') =>
   patternOf(
@@ -141,7 +144,7 @@ describe('seam and frame', () => {
   it('3 times the seam, 5 times the arc on each side; 95 mm: 13.4 cm of arc (worked out, no source)', () => {
     const pattern = plain(6, 20);
     pattern.shape = { ...pattern.shape, outline: 'circle', roundHeightMm: 95 / 41 };
-    const { rimMm: rim, arcMm, seamMm, seamThreadMm, frameThreadMm } = sewing(pattern, 95);
+    const { rimMm: rim, arcMm, seamMm, seamThreadMm, frameThreadMm } = sewing(pattern);
     expect(rim).toBeCloseTo(298.5, 1);
     expect(arcMm).toBeCloseTo(134.3, 1);
     expect(arcMm + seamMm).toBeCloseTo(rim, 9);
@@ -150,6 +153,17 @@ describe('seam and frame', () => {
     expect(frameThreadMm / 2).toBeGreaterThan(600);
     expect(frameThreadMm / 2).toBeLessThan(800);
   });
+});
+
+it('a frame to be bought goes with every size that the panel may have, and with one after a swatch', () => {
+  const pattern = plain(7, 20);
+  const { leastMm, mostMm } = acrossRange(pattern);
+  const found = sewing(pattern);
+  // Panel over frame 1.1 to 1.3, usually 1.15 (worked out, no source).
+  expect(found.frameWidthMm).toBeCloseTo((leastMm + mostMm) / 2 / 1.15, 9);
+  expect(found.frameRangeMm).toEqual([mostMm / 1.3, leastMm / 1.1]);
+  const measured = sewing({ ...pattern, swatch: smallSwatch() });
+  expect(measured.frameWidthMm).toBeCloseTo(acrossMm(pattern.shape) / 1.15, 9);
 });
 
 describe('a frame in the pattern', () => {
@@ -161,7 +175,7 @@ describe('a frame in the pattern', () => {
   };
 
   it('gives its rail: half a circle 85 mm wide is π · 42.5 mm long', () => {
-    const found = sewing(framed(), 99);
+    const found = sewing(framed());
     expect(found).toMatchObject({ estimate: false, frameWidthMm: 85, fixing: 'sewn' });
     expect(found.arcMm).toBeCloseTo(Math.PI * 42.5, 5);
     expect(found.frameThreadMm).toBeCloseTo(10 * Math.PI * 42.5, 4);
@@ -170,10 +184,10 @@ describe('a frame in the pattern', () => {
   });
 
   it('gathered rim leaves less to sew together; glue takes no thread', () => {
-    const gathered = sewing(framed({ gatherPercent: 10 }), 99);
+    const gathered = sewing(framed({ gatherPercent: 10 }));
     expect(gathered.seamMm).toBeCloseTo(gathered.rimMm - 1.1 * Math.PI * 42.5, 4);
     const glued = framed({ fixing: 'glued' });
-    expect(sewing(glued, 99).frameThreadMm).toBe(0);
+    expect(sewing(glued).frameThreadMm).toBe(0);
     const text = shoppingText(glued, en).replace(/\s+/g, ' ');
     expect(text).toContain('Clasp frame, half-round, to glue in, 85 mm wide');
     expect(text).toContain('paper cord to pack its channel: 27 cm');
@@ -181,7 +195,7 @@ describe('a frame in the pattern', () => {
   });
 
   it('what cannot be read of it is estimated', () => {
-    const found = sewing(framed({ kind: 'star', heightMm: 'tall' }), 99);
+    const found = sewing(framed({ kind: 'star', heightMm: 'tall' }));
     expect(found).toMatchObject({ estimate: true, frameWidthMm: 85, kind: undefined });
   });
 });

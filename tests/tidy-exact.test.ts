@@ -1,9 +1,9 @@
 /** The least of cost and colour changes on a thread, against trying every string there is. */
 import { describe, expect, it } from 'vitest';
-import { fewestChanges } from '../src/core/tidy/chain.js';
-import { fewestChangesRepeated } from '../src/core/tidy/ring.js';
-import { changesOf, costOfBeads, follows } from '../src/core/tidy/thread.js';
-import type { Thread } from '../src/core/tidy/thread.js';
+import { fewestChanges } from '../src/core/beads/tidy/chain.js';
+import { fewestChangesRepeated } from '../src/core/beads/tidy/ring.js';
+import { changesOf, costOfBeads, follows } from '../src/core/beads/tidy/thread.js';
+import type { Thread } from '../src/core/beads/tidy/thread.js';
 import { sequence } from './support/paint.js';
 
 /** Every string of `units` beads out of K. */

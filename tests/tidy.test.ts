@@ -2,22 +2,22 @@
 import { readFileSync } from 'node:fs';
 import { differenceCiede2000 } from 'culori';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { chooseBeads } from '../src/core/choice/choose.js';
+import { chooseBeads } from '../src/core/beads/choice/choose.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
 import { makePattern } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { findProblems } from '../src/core/pattern/find-problems.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { findProblems } from '../src/core/pattern/read/find-problems.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import type { Picture } from '../src/core/picture.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import { completeShape } from '../src/core/shape.js';
-import type { ShapeWish } from '../src/core/shape.js';
-import { colourChanges } from '../src/core/texts/runs.js';
-import { tidyBeads } from '../src/core/tidy/tidy.js';
-import { readPicture } from '../src/node/read-picture.js';
+import type { Picture } from '../src/core/picture/picture.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import type { ShapeWish } from '../src/core/panel/shape.js';
+import { colourChanges } from '../src/core/pattern/stitches.js';
+import { tidyBeads } from '../src/core/beads/tidy/tidy.js';
+import { readPicture } from '../src/node/read/read-picture.js';
 import { paint, sequence } from './support/paint.js';
 import { inProcess } from './support/run.js';
 
@@ -222,10 +222,10 @@ describe('on the command line', () => {
   const chart = (...more: string[]) =>
     inProcess('chart', fixture('dahlia.jpg').pathname, '--dry-run', '--rounds', '9', ...more);
 
-  it('tidies at 3 % unless told otherwise, and not at all where it dithers', async () => {
+  it('tidies at 2 % unless told otherwise, and not at all where it dithers', async () => {
     const said = async (...more: string[]) =>
       JSON.parse((await chart('--json', ...more)).out) as Record<string, unknown>;
-    expect(await said()).toMatchObject({ tidy: { percent: 3 }, dither: null });
+    expect(await said()).toMatchObject({ tidy: { percent: 2 }, dither: null });
     expect(await said('--tidy', '0')).toMatchObject({ tidy: null, dither: null });
     expect(await said('--dither', '0.75')).toMatchObject({
       tidy: null,

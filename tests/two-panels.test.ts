@@ -1,30 +1,33 @@
 import { readFileSync } from 'node:fs';
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseBeads } from '../src/core/choice/choose.js';
+import { chooseBeads } from '../src/core/beads/choice/choose.js';
 import { parseHex } from '../src/core/colour/hex.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
-import { decideBeads } from '../src/core/decide-beads.js';
+import { decideBeads } from '../src/core/beads/decide-beads.js';
 import { RondureError } from '../src/core/errors.js';
-import { panelFootprints } from '../src/core/geometry/footprints.js';
-import { backStartDegrees, meetingStitch, pairStartDegrees } from '../src/core/geometry/meet.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { defaultDetail, stitchImportance } from '../src/core/importance/stitch-importance.js';
+import { panelFootprints } from '../src/core/panel/footprints.js';
+import { backStartDegrees } from '../src/core/panel/meet.js';
+import { layPanel } from '../src/core/panel/lay.js';
+import { planFrame } from '../src/core/purse/frame/plan.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import {
+  defaultDetail,
+  stitchImportance,
+} from '../src/core/picture/importance/stitch-importance.js';
 import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { checkPattern } from '../src/core/pattern/check.js';
-import type { Pattern } from '../src/core/pattern/schema.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { checkPattern } from '../src/core/pattern/read/check.js';
+import type { Pattern } from '../src/core/pattern/pattern.js';
 import { beadCounts, beadsOfPanel, lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
-import { placePicture } from '../src/core/sampling/place.js';
-import { samplePanel } from '../src/core/sampling/sample.js';
-import { completeShape, stitchesBefore, stitchesInRound } from '../src/core/shape.js';
-import type { Shape } from '../src/core/shape.js';
-import { stockLimits } from '../src/core/stock/limits.js';
-import { materials } from '../src/core/texts/materials.js';
-import { roundsText } from '../src/core/texts/rounds.js';
-import { seamBeside, sewingText, sewnPairs } from '../src/core/texts/sewing.js';
-import { expandStringing, stringingCsv } from '../src/core/texts/stringing.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { samplePanel } from '../src/core/picture/sampling/sample.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import { stockLimits } from '../src/core/beads/stock/limits.js';
+import { materials } from '../src/core/pages/lists/materials.js';
+import { roundsText } from '../src/core/pages/lists/rounds.js';
+import { seamBeside, sewingText, sewnPairs } from '../src/core/pages/lists/sewing.js';
+import { expandStringing, stringingCsv } from '../src/core/pages/lists/stringing.js';
 import { en } from '../src/words/index.js';
 import { paint, sequence } from './support/paint.js';
 
@@ -60,125 +63,6 @@ function wish(more: Partial<PanelWish> = {}): PanelWish {
 }
 
 const other = { picture: blots(2), pictureName: 'other.png' };
-
-const anyShape: fc.Arbitrary<Shape> = fc
-  .record({
-    wedges: fc.integer({ min: 3, max: 12 }),
-    rounds: fc.integer({ min: 4, max: 30 }),
-    increase: fc.constantFrom('first', 'middle', 'last'),
-    lean: fc.double({ min: -1, max: 1, noNaN: true }),
-    construction: fc.constantFrom('spiral', 'joined'),
-    hand: fc.constantFrom('right', 'left'),
-    beadsFace: fc.constantFrom('away', 'toward'),
-  } as const)
-  .map((one) => completeShape({ ...one, beadDiameterMm: 2.1 }));
-
-describe('the rims of two panels', () => {
-  /** Worst distance (mm), angle (stitches) and row between rim stitches laid back to back. */
-  function apart(shape: Shape, starts: { front: number; back: number }) {
-    const front = panelGeometry(shape, { startDegrees: starts.front });
-    const back = panelGeometry(shape, { startDegrees: starts.back });
-    const inRim = stitchesInRound(shape, shape.rounds);
-    const first = stitchesBefore(shape, shape.rounds);
-    let [distance, angle, row] = [0, 0, 0];
-    for (let i = 0; i < inRim; i++) {
-      const at = 2 * (first + i);
-      const under = 2 * (first + inRim - 1 - i);
-      // The back is seen from behind: left is right.
-      const [x, y] = [front.centres[at], front.centres[at + 1]];
-      const [backX, backY] = [-back.centres[under], back.centres[under + 1]];
-      distance = Math.max(distance, Math.hypot(x - backX, y - backY));
-      const turned = Math.atan2(x * backY - y * backX, x * backX + y * backY);
-      angle = Math.max(angle, Math.abs(turned * inRim) / (2 * Math.PI));
-      const farther = Math.abs(Math.hypot(x, y) - Math.hypot(backX, backY));
-      row = Math.max(row, farther / shape.roundHeightMm);
-    }
-    return { distance, angle, row };
-  }
-
-  it('stitch i of the front lies over stitch N·R-1-i of the back, wherever the front starts', () => {
-    fc.assert(
-      fc.property(anyShape, fc.double({ min: -720, max: 720, noNaN: true }), (shape, start) => {
-        const front = Math.round(start * 1e6) / 1e6;
-        const starts = { front, back: backStartDegrees(shape, front) };
-        const inRim = stitchesInRound(shape, shape.rounds);
-        expect(meetingStitch(shape, starts, 0)).toBe(inRim - 1);
-        expect(meetingStitch(shape, starts, 3)).toBe(inRim - 4);
-        const { distance, angle, row } = apart(shape, starts);
-        if (shape.construction === 'joined') expect(distance).toBeLessThan(2e-5);
-        // A spiral climbs one row in a round, in each panel the other way, and its turn is not
-        // quite even.
-        else
-          expect([angle < 0.25, row < 1.0001 / Math.cos(Math.PI / shape.wedges)]).toEqual([
-            true,
-            true,
-          ]);
-      }),
-      { numRuns: 300, seed: 5 },
-    );
-  });
-
-  it('both begin their last round at 12 o’clock where no start is given', () => {
-    fc.assert(
-      fc.property(anyShape, (shape) => {
-        const start = pairStartDegrees(shape);
-        expect(backStartDegrees(shape, start)).toBeCloseTo(start, 5);
-        const usual = panelGeometry(shape).startDegrees;
-        // At most half a stitch from the place that a single panel takes.
-        const stitches = (Math.abs(start - usual) * stitchesInRound(shape, shape.rounds)) / 360;
-        expect(stitches).toBeLessThan(shape.construction === 'joined' ? 1e-4 : 0.76);
-      }),
-      { numRuns: 200, seed: 6 },
-    );
-  });
-
-  it('does not meet at a start that is only negated', () => {
-    const shape = completeShape({
-      wedges: 7,
-      rounds: 20,
-      beadDiameterMm: 2.1,
-      construction: 'joined',
-    });
-    const front = pairStartDegrees(shape);
-    expect(apart(shape, { front, back: -front }).distance).toBeGreaterThan(30);
-  });
-
-  it('finds which stitches meet by looking for the nearest', () => {
-    const shape = completeShape({
-      wedges: 6,
-      rounds: 9,
-      beadDiameterMm: 2.1,
-      construction: 'joined',
-    });
-    fc.assert(
-      fc.property(
-        fc.integer({ min: -200, max: 200 }),
-        fc.integer({ min: 0, max: 53 }),
-        (turn, i) => {
-          // Starts a whole number of rim stitches apart.
-          const front = pairStartDegrees(shape);
-          const starts = { front, back: front + (turn * 360) / 54 };
-          const one = panelGeometry(shape, { startDegrees: starts.front }).centres;
-          const two = panelGeometry(shape, { startDegrees: starts.back }).centres;
-          const first = stitchesBefore(shape, 9);
-          let [nearest, least] = [-1, Infinity];
-          for (let j = 0; j < 54; j++) {
-            const [x, y] = one.subarray(2 * (first + i));
-            const [backX, backY] = two.subarray(2 * (first + j));
-            // A polygon turned by some stitches is another outline: compare directions.
-            const off = Math.abs(Math.atan2(-x * backY - y * backX, -x * backX + y * backY));
-            if (off < least) [nearest, least] = [j, off];
-          }
-          const found = meetingStitch(shape, starts, i);
-          expect(Math.min((found - nearest + 54) % 54, (nearest - found + 54) % 54)).toBeLessThan(
-            2,
-          );
-        },
-      ),
-      { seed: 7 },
-    );
-  });
-});
 
 describe('a pattern of two panels', () => {
   it('chooses for both as for one panel with the stitches of both', () => {
@@ -399,6 +283,9 @@ describe('sewing.txt', () => {
     const text = sewingText(pattern, en);
     expect(text).toMatch(/Stitch 1 of the front meets stitch 70 of the back/);
     expect(text).toMatch(/up to one\s+row apart/);
+    // A little less than half of the rim stays open (common practice, no source).
+    const told = [...text.matchAll(/^ {2}(\d+) o’clock/gm)].map(([, hour]) => Number(hour));
+    expect(told).toEqual([3, 4, 5, 6, 7, 8, 9]);
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThan(80);
     const shape = { wedges: 7, rounds: 10, beadDiameterMm: 2.1, construction: 'joined' as const };
     const joined = makePattern(wish({ back: other, shape })).pattern;
@@ -438,6 +325,17 @@ describe('sewing.txt', () => {
         const text = sewingText(pattern, en).replaceAll(/\s+/g, ' ');
         expect(text).toContain(`Sew ${seam.pairs} pairs,`);
         expect(/climb alike/.test(text)).toBe(seam.halves > 0);
+        // What is pinned is sewn: none of it lies in the frame.
+        const rows = [...text.matchAll(/\d o’clock \(\d+ on the back\) (\d+) (\d+)/g)];
+        expect(rows.length).toBeGreaterThan(4);
+        for (const [, at, meets] of rows) {
+          expect(Number(at)).toBeGreaterThanOrEqual(seam.first!.front);
+          expect(Number(at)).toBeLessThanOrEqual(seam.last!.front);
+          expect(Number(at) + Number(meets)).toBe(71);
+        }
+        const plan = planFrame(pattern.frame!, layPanel(pattern.shape, pattern.panels[0]).geometry);
+        expect(text).toContain(`(${plan.stitches}) evenly over the rail, `);
+        expect(text).toMatch(/(\d % shorter .* stretch it|\d % longer .* ease it in) evenly\. $/);
       }
     }
   });

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { removeTree } from '../src/node/neighbours.js';
+import { removeTree } from '../src/node/output/neighbours.js';
 import { everythingIn } from './support/folders.js';
 
 /* Root may write everywhere, so a run by root becomes nobody first; anybody else is nobody enough. */
@@ -125,7 +125,7 @@ test('what stands in nobody’s way: read-only files of ours, folders of the mak
     { code: 0, err: '' },
     { code: 0, err: '' },
   ]);
-  const made = ['blank.json', 'blank.png', 'blank.svg'];
+  const made = ['blank.json', 'blank.pdf', 'blank.png', 'blank.svg'];
   expect(readdirSync(join(root, 'plain')).sort()).toEqual([...made, 'notes.md', 'photos']);
   expect(readFileSync(join(root, 'plain/photos/finished.jpg'), 'utf8')).toBe('the purse');
   expect(statSync(join(root, 'plain/photos')).mode & 0o777).toBe(0o555);

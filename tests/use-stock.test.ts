@@ -2,13 +2,14 @@ import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { Bead } from '../src/core/bead.js';
+import type { Bead } from '../src/core/beads/bead.js';
 import { RondureError } from '../src/core/errors.js';
 import { makePattern } from '../src/core/make.js';
 import type { PanelWish } from '../src/core/make.js';
-import { readPalette } from '../src/core/palette/read-palette.js';
-import { stockLimits } from '../src/core/stock/limits.js';
-import { materials, reserveOf, workableFrom } from '../src/core/texts/materials.js';
+import { readPalette } from '../src/core/beads/palette/read-palette.js';
+import { stockLimits } from '../src/core/beads/stock/limits.js';
+import { reserveOf, workableFrom } from '../src/core/beads/amounts.js';
+import { materials } from '../src/core/pages/lists/materials.js';
 import { inProcess } from './support/run.js';
 import { paint, sequence } from './support/paint.js';
 

@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { wedgesSvg } from '../src/core/draw/wedges.js';
-import { stitchesBefore } from '../src/core/shape.js';
+import { wedgesSvg } from '../src/core/pages/chart/wedges.js';
+import { stitchesBefore } from '../src/core/panel/shape.js';
 import { panelSheet } from './support/panel-sheet.js';
 import { glyphsIn, groupIn, pathsIn, polylines } from './support/svg.js';
 
@@ -103,3 +103,15 @@ test.each([
     );
   },
 );
+
+test('wedges that are all alike are one triangle, as large as the page allows, that says so', () => {
+  const sheet = panelSheet({ wedges: 6, rounds: 9 }, 3);
+  const rounds = sheet.pattern.panels[0].rounds.map((marks, r) => marks.slice(0, r + 1).repeat(6));
+  const pattern = { ...sheet.pattern, panels: [{ ...sheet.pattern.panels[0], rounds }] };
+  const [many, one] = [wedgesSvg(sheet), wedgesSvg({ ...sheet, pattern })];
+  expect(many.match(/<g id="wedge-\d+"/g)).toHaveLength(6);
+  expect(one.match(/<g id="wedge-\d+"/g)).toHaveLength(1);
+  const height = (svg: string) => Number(/height="([\d.]+)mm"/.exec(svg)![1]);
+  expect(height(one)).toBeLessThan(300);
+  expect(one).not.toContain('wedge-2');
+});

@@ -3,20 +3,24 @@ import { differenceCiede2000 } from 'culori';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { parseHex } from '../src/core/colour/hex.js';
-import { scaledOnWhite } from '../src/core/draw/scale.js';
-import { threadRgb } from '../src/core/draw/thread-ground.js';
+import { scaledOnWhite } from '../src/core/pages/surface/scale.js';
+import { threadRgb } from '../src/core/pages/worked/thread-ground.js';
 import {
   beadPerStitch,
   renderWorked,
   workedPxPerMm,
   workedWidthPx,
-} from '../src/core/draw/worked.js';
-import { compareCaptionsSvg, compareLayout, renderCompare } from '../src/core/draw/compare.js';
-import { loadFonts } from '../src/core/draw/font.js';
-import { acrossMm } from '../src/core/geometry/edge.js';
-import { panelGeometry } from '../src/core/geometry/panel.js';
-import { completeShape } from '../src/core/shape.js';
-import type { Picture } from '../src/core/picture.js';
+} from '../src/core/pages/worked/worked.js';
+import {
+  compareCaptionsSvg,
+  compareLayout,
+  renderCompare,
+} from '../src/core/pages/worked/compare.js';
+import { loadFonts } from '../src/core/pages/surface/font.js';
+import { acrossMm } from '../src/core/panel/edge.js';
+import { panelGeometry } from '../src/core/panel/geometry.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import type { Picture } from '../src/core/picture/picture.js';
 import { en } from '../src/words/index.js';
 
 // Judged by culori's CIEDE2000, not by ours.

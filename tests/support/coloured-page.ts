@@ -1,9 +1,9 @@
 import sharp from 'sharp';
-import { blankPage } from '../../src/core/draw/blank-page.js';
-import { blankSvg } from '../../src/core/draw/blank.js';
-import { rasteriseSvg } from '../../src/node/rasterise.js';
-import { insideRing } from '../../src/core/geometry/rings.js';
-import type { PanelSheet } from '../../src/core/draw/sheet.js';
+import { blankPage } from '../../src/core/pages/chart/blank-page.js';
+import { blankSvg } from '../../src/core/pages/chart/blank.js';
+import { rasteriseSvg } from '../../src/node/output/rasterise.js';
+import { insideRing } from '../../src/core/panel/rings.js';
+import type { PanelSheet } from '../../src/core/pages/panel/sheet.js';
 
 /** How a page is coloured in by program. */
 export interface Crayon {

@@ -12,7 +12,7 @@ import { mkdirSync, readFileSync, readdirSync, statfsSync, writeFileSync } from 
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { run } from '../../dist/cli/program.js';
-import { writeFolder } from '../../dist/node/output-folder.js';
+import { writeFolder } from '../../dist/node/output/output-folder.js';
 import { en } from '../../dist/words/index.js';
 
 const [how, place, setFolder] = process.argv.slice(2);

@@ -1,8 +1,8 @@
 import sharp from 'sharp';
 import { parseHex } from '../../src/core/colour/hex.js';
 import { linearToSrgb8, srgbToLinear } from '../../src/core/colour/srgb.js';
-import { beadPainter } from '../../src/core/draw/bead-light.js';
-import { glossOf } from '../../src/core/draw/gloss.js';
+import { beadPainter } from '../../src/core/pages/worked/bead-light.js';
+import { glossOf } from '../../src/core/pages/worked/gloss.js';
 
 /** Heaps of beads on white paper, photographed by program. */
 export interface JarPhoto {

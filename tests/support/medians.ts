@@ -1,8 +1,9 @@
-import { sortCandidates } from '../../src/core/choice/candidates.js';
-import type { ChoiceInput } from '../../src/core/choice/choose.js';
-import { measure } from '../../src/core/choice/matrix.js';
-import type { Problem } from '../../src/core/choice/matrix.js';
-import { mergeEqual } from '../../src/core/choice/merge.js';
+import { drain } from '../../src/core/steps.js';
+import { sortCandidates } from '../../src/core/beads/choice/candidates.js';
+import type { ChoiceInput } from '../../src/core/beads/choice/choose.js';
+import { measure } from '../../src/core/beads/choice/matrix.js';
+import type { Problem } from '../../src/core/beads/choice/matrix.js';
+import { mergeEqual } from '../../src/core/beads/choice/merge.js';
 import { srgbToLab65 } from '../../src/core/colour/lab.js';
 
 /** Uniform 0..1 from a linear congruential sequence. */
@@ -80,7 +81,7 @@ export function problemOf(input: ChoiceInput): Problem {
     stitches,
     input.weights ?? new Float64Array(stitches.length / 3).fill(1),
   );
-  const difference = measure(places, palette, beads);
+  const difference = drain(measure(places, palette, beads));
   return {
     places: places.count,
     beads: beads.length,

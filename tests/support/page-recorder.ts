@@ -1,5 +1,5 @@
-import type { PageSurface } from '../../src/booklet/flow.js';
-import type { GlyphRun, Polyline } from '../../src/core/draw/surface.js';
+import type { PageSurface } from '../../src/booklet/flow-page.js';
+import type { GlyphRun, Polyline } from '../../src/core/pages/surface/surface.js';
 
 /** A box, millimetres: left, top, right, bottom. */
 export type InkBox = readonly [number, number, number, number];
@@ -92,6 +92,8 @@ export class PageRecorder implements PageSurface {
     draw();
     this.window = before;
   }
+
+  photo(): void {}
 
   beginGroup(): void {}
   endGroup(): void {}

@@ -1,4 +1,4 @@
-import type { Picture } from '../../src/core/picture.js';
+import type { Picture } from '../../src/core/picture/picture.js';
 
 export type Rgba = readonly [number, number, number, number?];
 

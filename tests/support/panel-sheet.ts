@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
-import { loadFonts } from '../../src/core/draw/font.js';
-import type { PanelSheet } from '../../src/core/draw/sheet.js';
-import { panelFootprints } from '../../src/core/geometry/footprints.js';
-import { panelGeometry } from '../../src/core/geometry/panel.js';
-import { letters } from '../../src/core/pattern/schema.js';
-import type { Pattern } from '../../src/core/pattern/schema.js';
-import { completeShape } from '../../src/core/shape.js';
-import type { ShapeWish } from '../../src/core/shape.js';
+import { loadFonts } from '../../src/core/pages/surface/font.js';
+import type { PanelSheet } from '../../src/core/pages/panel/sheet.js';
+import { panelFootprints } from '../../src/core/panel/footprints.js';
+import { panelGeometry } from '../../src/core/panel/geometry.js';
+import { letters } from '../../src/core/pattern/marks.js';
+import type { Pattern } from '../../src/core/pattern/pattern.js';
+import { completeShape } from '../../src/core/panel/shape.js';
+import type { ShapeWish } from '../../src/core/panel/shape.js';
 import { en } from '../../src/words/index.js';
 
 const bytes = (name: string) =>

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
-import { letters } from '../../src/core/pattern/schema.js';
-import type { Pattern, PatternBead, Shape } from '../../src/core/pattern/schema.js';
-import { completeShape } from '../../src/core/shape.js';
-import type { ShapeWish } from '../../src/core/shape.js';
+import { letters } from '../../src/core/pattern/marks.js';
+import type { Pattern } from '../../src/core/pattern/pattern.js';
+import type { PatternBead } from '../../src/core/beads/bead.js';
+import type { Shape, ShapeWish } from '../../src/core/panel/shape.js';
+import { completeShape } from '../../src/core/panel/shape.js';
 
 /** `count` beads named by the letters in order. */
 export function someBeads(count: number): PatternBead[] {

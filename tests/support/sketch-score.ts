@@ -1,7 +1,7 @@
 import { ciede2000 } from '../../src/core/colour/ciede2000.js';
 import { linearToLab65 } from '../../src/core/colour/lab.js';
 import { srgbToLinear } from '../../src/core/colour/srgb.js';
-import type { PanelGeometry } from '../../src/core/geometry/panel.js';
+import type { PanelGeometry } from '../../src/core/panel/geometry.js';
 import { crayonMean } from './sketch.js';
 import type { Sketch } from './sketch.js';
 

@@ -1,6 +1,6 @@
 import sharp from 'sharp';
 import { linearToSrgb8, srgbToLinear } from '../../src/core/colour/srgb.js';
-import type { Picture } from '../../src/core/picture.js';
+import type { Picture } from '../../src/core/picture/picture.js';
 import { sequence } from './paint.js';
 
 /** A pencil line: x, y pairs in stitches from the panel's centre. */
@@ -38,6 +38,20 @@ export interface Sketch {
     readonly jpegQuality: number;
   };
   readonly seed: number;
+  /** Ruled or squared paper. */
+  readonly ruling?: Ruling;
+}
+
+/** Lines printed on the paper. */
+export interface Ruling {
+  readonly kind: 'squared' | 'ruled';
+  /** Distance and width of the lines, stitches. */
+  readonly apartStitches: number;
+  readonly widthStitches: number;
+  readonly colour: readonly [number, number, number];
+  /** How far the page is turned, radians, and how much smaller it is at the far side, a share. */
+  readonly turned: number;
+  readonly keystone: number;
 }
 
 const pencils = [
@@ -136,6 +150,27 @@ function makeNoise(seed: number): (x: number, y: number) => number {
 /** How much crayon lies on paper at a place, 0 to 1: strokes with gaps. Its mean is `crayonMean`. */
 export const crayonMean = 0.84;
 
+/** The ruling of a seed: both kinds in turn, blue or grey, as school paper has it: no source. */
+export function rulingOf(seed: number): Ruling {
+  const below = sequence(104729 * seed + 3);
+  for (let k = 0; k < 8; k++) below(2);
+  const between = (least: number, most: number): number =>
+    least + ((most - least) * below(10000)) / 10000;
+  const kind = seed % 2 === 0 ? 'squared' : 'ruled';
+  return {
+    kind,
+    apartStitches: kind === 'squared' ? between(1.1, 2.2) : between(1.8, 3.5),
+    widthStitches: between(0.06, 0.12),
+    colour: [
+      [150, 180, 220],
+      [170, 170, 180],
+      [140, 165, 190],
+    ][below(3)] as [number, number, number],
+    turned: between(-0.08, 0.08),
+    keystone: between(-0.12, 0.12),
+  };
+}
+
 /**
  * Draws a sketch, photographs it and saves it as a JPEG.
  *
@@ -154,6 +189,22 @@ export async function photograph(
   const lay = (p: number, share: number, colour: readonly number[]): void => {
     for (let c = 0; c < 3; c++) through[3 * p + c] *= 1 - share * (1 - srgbToLinear[colour[c]]);
   };
+  if (sketch.ruling) {
+    const { kind, apartStitches, widthStitches, colour, turned, keystone } = sketch.ruling;
+    const [cos, sin] = [Math.cos(turned), Math.sin(turned)];
+    const apart = apartStitches * stitchPx;
+    const half = (widthStitches * stitchPx) / 2;
+    for (let p = 0; p < width * height; p++) {
+      const px = (p % width) + 0.5 - width / 2;
+      const py = Math.floor(p / width) + 0.5 - height / 2;
+      const scale = 1 + (keystone * py) / height;
+      const [u, v] = [(cos * px + sin * py) / scale, (cos * py - sin * px) / scale];
+      const away = (at: number): number => Math.abs(at - apart * Math.round(at / apart));
+      const near = kind === 'squared' ? Math.min(away(u), away(v)) : away(v);
+      const cover = Math.max(0, Math.min(1, half - near + 0.5));
+      if (cover > 0) lay(p, cover, colour);
+    }
+  }
   for (const { x, y, halfWidth, halfHeight, colour } of sketch.patches) {
     for (let p = 0; p < width * height; p++) {
       const px = p % width;

@@ -1,5 +1,5 @@
 import { solveSwatch } from '../../src/core/swatch/solve.js';
-import type { Swatch } from '../../src/core/swatch/schema.js';
+import type { Swatch } from '../../src/core/swatch/swatch.js';
 
 /** A swatch of ten rounds of 11/0 beads, measured in every way. */
 export function smallSwatch(): Swatch {

@@ -3,7 +3,7 @@
  * number of a set and a folder: writes that set there with `force`; with a folder alone: writes one
  * and the other in turn until it is stopped, and says so on standard output before the first.
  */
-import { writeFolder } from '../../dist/node/output-folder.js';
+import { writeFolder } from '../../dist/node/output/output-folder.js';
 
 const pattern = (title) => JSON.stringify({ format: 'rondure-pattern', version: 1, title });
 

@@ -1,0 +1,112 @@
+import { describe, expect, it } from 'vitest';
+import { layPanel } from '../src/core/panel/lay.js';
+import { completeShape } from '../src/core/panel/shape.js';
+import { keepLines } from '../src/core/picture/lines/keep-lines.js';
+import { ridgeLines } from '../src/core/picture/lines/ridges.js';
+import { sampleStitches } from '../src/core/picture/sampling/sample-stitches.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { linearToLab65 } from '../src/core/colour/lab.js';
+import { paint, sequence } from './support/paint.js';
+import type { Rgba } from './support/paint.js';
+
+const [width, height] = [120, 100];
+const fieldOf = (light: (x: number, y: number) => number) => ({
+  width,
+  height,
+  light: Float32Array.from({ length: width * height }, (_, p) =>
+    light(p % width, Math.floor(p / width)),
+  ),
+});
+
+describe('crests', () => {
+  it('are thin lines darker or lighter than both sides, at any angle', () => {
+    for (const [a, b] of [
+      [1, 0],
+      [0, 1],
+      [0.8, 0.6],
+      [-0.5, 0.866],
+    ]) {
+      // prettier-ignore
+      const field = fieldOf((x, y) => (Math.abs(a * (x - 60) + b * (y - 50)) < 1 ? 30 : 60));
+      const [line, ...others] = ridgeLines(field, 3);
+      expect(others).toEqual([]);
+      expect(line.lighter).toBe(false);
+      expect(line.strength).toBeGreaterThan(12);
+      for (const p of line.pixels) {
+        const [x, y] = [p % width, Math.floor(p / width)];
+        expect(Math.abs(a * (x - 60) + b * (y - 50))).toBeLessThan(1.6);
+      }
+    }
+    const light = ridgeLines(
+      fieldOf((x) => (x === 60 ? 90 : 50)),
+      3,
+    );
+    expect(light.map(({ lighter }) => lighter)).toEqual([true]);
+  });
+
+  it('are no borders between two areas, no slopes and no wide bands', () => {
+    expect(ridgeLines(fieldOf((x) => (x < 60 ? 30 : 70)), 3)).toEqual([]);
+    expect(ridgeLines(fieldOf((x) => x / 2), 3)).toEqual([]);
+    expect(ridgeLines(fieldOf((x) => (Math.abs(x - 60) < 8 ? 30 : 70)), 3)).toEqual([]);
+  }); // prettier-ignore
+});
+
+describe('lines on a panel', () => {
+  const shape = completeShape({ wedges: 7, rounds: 16, beadDiameterMm: 2.1 });
+  const lay = layPanel(shape, { startDegrees: 0 });
+  const kept = (picture: ReturnType<typeof paint>, art: 'photo' | 'drawing' = 'photo') => {
+    const place = placePicture(picture, lay.geometry, { place: 'fill' });
+    const laid = { picture, uprightWidth: picture.width, place };
+    const how = { art, background: '#ffffff' };
+    const before = sampleStitches(lay, laid, how);
+    return { before, after: keepLines(before, lay, laid, how) };
+  };
+  const lightAt = ({ linear }: { linear: Float64Array }, s: number): number =>
+    linearToLab65(linear[3 * s], linear[3 * s + 1], linear[3 * s + 2])[0];
+  /** 320 pixels for 32 stitches: a whisker of three pixels is a third of a stitch wide. */
+  const whisker = (thick: number, line: Rgba) =>
+    paint(320, 320, (x, y) => (Math.abs(y - 0.4 * x - 90) < thick / 2 ? line : [150, 140, 130]));
+
+  it('a dark whisker in a photograph is as dark as it is, one stitch wide', () => {
+    const { before, after } = kept(whisker(3, [20, 20, 20]));
+    const changed = [...before.bare.keys()].filter(
+      (s) => lightAt(after, s) < lightAt(before, s) - 5,
+    );
+    // It crosses the panel at a slant: about 32 stitches, no stitch beside another one twice.
+    expect(changed.length).toBeGreaterThan(22);
+    expect(changed.length).toBeLessThan(50);
+    const mean = changed.reduce((sum, s) => sum + lightAt(after, s), 0) / changed.length;
+    expect(mean).toBeLessThan(35);
+  });
+
+  it('light veins of a drawing are kept, and dark ones left to its sampling', () => {
+    const veins = kept(whisker(3, [255, 255, 255]), 'drawing');
+    expect([...veins.after.linear].some((one, p) => one > veins.before.linear[p] + 0.1)).toBe(true);
+    const dark = kept(whisker(3, [20, 20, 20]), 'drawing');
+    expect(dark.after).toBe(dark.before);
+  });
+
+  it('wide bands, borders and short strokes change nothing, and fur little', () => {
+    const wide = kept(whisker(30, [20, 20, 20]));
+    expect(wide.after.linear).toEqual(wide.before.linear);
+    const short = kept(
+      paint(320, 320, (x, y) =>
+        Math.abs(y - 160) < 2 && Math.abs(x - 160) < 18 ? [20, 20, 20] : [150, 140, 130],
+      ),
+    );
+    expect(short.after.linear).toEqual(short.before.linear);
+    const random = sequence(4);
+    const fur = kept(
+      paint(320, 320, (x, y) => {
+        const grey = 120 + random(80) + (((3 * x + y) >> 3) % 3) * 20;
+        return [grey, grey, grey];
+      }),
+    );
+    const count = fur.before.bare.length;
+    let changed = 0;
+    for (let s = 0; s < count; s++) {
+      if (fur.after.linear[3 * s] !== fur.before.linear[3 * s]) changed++;
+    }
+    expect(changed).toBeLessThanOrEqual(0.05 * count);
+  });
+});

@@ -1,0 +1,72 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { layPanel } from '../src/core/panel/lay.js';
+import type { Picture } from '../src/core/picture/picture.js';
+import { placePicture } from '../src/core/picture/sampling/place.js';
+import { sampleStitches } from '../src/core/picture/sampling/sample-stitches.js';
+import { shapeFor } from '../src/core/shape-for.js';
+import { ciede2000 } from '../src/core/colour/ciede2000.js';
+import { patchesOf } from '../src/core/picture/importance/patches.js';
+
+// A picture that is sampled again is sampled by running sums of its rows; nothing may show it.
+
+const shape = shapeFor({ wedges: 6, rounds: 7, beadDiameterMm: 2.1 });
+const lay = layPanel(shape);
+
+/** Pixels of patches of flat colour and of noise, opaque or not. */
+function pictureOf(seed: number, width: number, height: number, opaque: boolean): Picture {
+  const data = new Uint8Array(4 * width * height);
+  let state = seed >>> 0;
+  const next = () => (state = (Math.imul(state, 1664525) + 1013904223) >>> 0) >>> 24;
+  for (let p = 0; p < data.length; p += 4) {
+    if (p === 0 || next() < 90) for (let c = 0; c < 4; c++) data[p + c] = next();
+    else data.copyWithin(p, p - 4, p);
+    if (opaque) data[p + 3] = 255;
+  }
+  return { width, height, data };
+}
+
+test('a picture sampled for the third time gives the very bits of the first', () => {
+  fc.assert(
+    fc.property(
+      fc.integer(),
+      fc.integer({ min: 3, max: 90 }),
+      fc.integer({ min: 3, max: 90 }),
+      fc.boolean(),
+      fc.constantFrom('photo', 'drawing'),
+      fc.constantFrom('#ffffff', 'bare', '#204060'),
+      fc.double({ min: 0.4, max: 3, noNaN: true }),
+      (seed, width, height, opaque, art, background, zoom) => {
+        const picture = pictureOf(seed, width, height, opaque);
+        const wish = { place: 'fit', zoom, rotateDegrees: zoom * 100 } as const;
+        const place = placePicture(picture, lay.geometry, wish, {});
+        const laid = { picture, uprightWidth: width, place };
+        const once = () => sampleStitches(lay, laid, { art, background });
+        const first = once();
+        once();
+        expect(once()).toEqual(first);
+      },
+    ),
+    { numRuns: 150, seed: 29 },
+  );
+});
+
+test('what the bounds call one colour or two is what CIEDE2000 calls so', () => {
+  const channel = fc.double({ min: -60, max: 60, noNaN: true });
+  const near = fc.double({ min: -16, max: 16, noNaN: true });
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: 100, noNaN: true }),
+      ...([channel, channel, near, near, near] as const),
+      (L, a, b, dL, da, db) => {
+        const other = Math.min(100, Math.max(0, L + dL));
+        const labs = Float64Array.of(L, a, b, other, a + da, b + db);
+        const patches = patchesOf(labs, Uint8Array.of(1, 1), (s) => [1 - s]);
+        const apart = ciede2000(L, a, b, other, a + da, b + db);
+        // Where the fast form and the textbook's differ in the last bits, either may be right.
+        if (Math.abs(apart - 8) > 1e-9) expect(patches.length).toBe(apart < 8 ? 1 : 2);
+      },
+    ),
+    { numRuns: 20_000, seed: 29 },
+  );
+});
