@@ -1,8 +1,8 @@
-// Finds the programs that tests need: Chromium for the browser test, poppler and qpdf to read PDFs
+// Finds the programs that tests need: three browser engines for the page, poppler and qpdf to read PDFs
 // back. What is missing is installed from Debian as root, or named with the one line that does it,
 // and the run fails. No test is ever skipped for a missing program.
 import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -13,6 +13,21 @@ export function chromiumPath() {
   return [process.env.RONDURE_CHROMIUM, ...usual].find((path) => path && existsSync(path));
 }
 
+/** Path of a Firefox on this machine, or undefined. */
+export const firefoxPath = () =>
+  ['/usr/bin/firefox-esr', '/usr/bin/firefox'].find((path) => existsSync(path));
+
+/** Path of WebKitGTK's small browser, which its driver steers, or undefined: its folder is named by machine and edition. */
+export function miniBrowserPath() {
+  const folders = existsSync('/usr/lib') ? readdirSync('/usr/lib') : [];
+  return folders
+    .filter((name) => name.endsWith('-linux-gnu'))
+    .flatMap((name) =>
+      ['4.1', '4.0'].map((edition) => `/usr/lib/${name}/webkit2gtk-${edition}/MiniBrowser`),
+    )
+    .find((path) => existsSync(path));
+}
+
 const onPath = (program) =>
   (process.env.PATH ?? '').split(delimiter).some((folder) => existsSync(join(folder, program)));
 
@@ -20,6 +35,12 @@ const needed = [
   { name: 'chromium', found: () => chromiumPath() !== undefined },
   { name: 'poppler-utils', found: () => onPath('pdftoppm') && onPath('pdfinfo') },
   { name: 'qpdf', found: () => onPath('qpdf') },
+  { name: 'firefox-esr', found: () => firefoxPath() !== undefined },
+  {
+    name: 'webkit2gtk-driver',
+    found: () => onPath('WebKitWebDriver') && miniBrowserPath() !== undefined,
+  },
+  { name: 'xvfb', found: () => onPath('Xvfb') },
 ];
 const missing = () => needed.filter(({ found }) => !found()).map(({ name }) => name);
 

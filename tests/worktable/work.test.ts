@@ -1,0 +1,158 @@
+import { unzipSync } from 'fflate';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import { parsePattern } from '../../src/core/pattern/read/parse.js';
+import { stringPlans } from '../../src/core/work/stringing-steps.js';
+import { openBuiltPage, settled } from '../support/open-page.js';
+import type { OpenPage } from '../support/open-page.js';
+import { drop, saved } from '../support/page-acts.js';
+import { shownRun, tapOn, toWork } from '../support/work-acts.js';
+
+// Stringing and crocheting beside the bead mat: what is shown is the list, and it stops where the maker stops.
+
+vi.setConfig({ testTimeout: 300_000 });
+
+let built: OpenPage;
+beforeAll(async () => {
+  built = await openBuiltPage();
+});
+afterAll(() => built?.close());
+
+/** The pattern on the table, out of the file of the piece. */
+async function patternOf(page: Page) {
+  await page.locator('[data-action="shelf"]').click();
+  const { bytes } = await saved(page, 'save-piece');
+  await page.locator('.shelf .head button').click();
+  return parsePattern(Buffer.from(unzipSync(bytes)['pattern.json']).toString(), 'pattern.json');
+}
+
+const kept = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<{ strung: number[]; worked: number } | undefined>((done, fail) => {
+        const opening = indexedDB.open('rondure');
+        opening.onerror = () => fail(opening.error);
+        opening.onsuccess = () => {
+          const all = opening.result.transaction('pieces').objectStore('pieces').getAll();
+          all.onsuccess = () => {
+            opening.result.close();
+            done(all.result[0]?.piece.work?.panels['0:1']);
+          };
+        };
+      }),
+  );
+
+test('beads are strung as the list says, run by run, and after a reload from the same bead on', async () => {
+  const { page, strays, said } = await built.open(390, 844);
+  await settled(page);
+  const pattern = await patternOf(page);
+  const [plan] = stringPlans(pattern, 0);
+  await toWork(page, 'string');
+  let thread = '';
+  const on = async (steps: number) => {
+    for (let n = 0; n < steps; n++) {
+      const run = await shownRun(page);
+      thread += run.letter.repeat(run.count);
+      await tapOn(page);
+    }
+  };
+  await on(30);
+  await expect.poll(async () => (await kept(page))?.strung[0]).toBe(thread.length);
+  await page.reload();
+  await page.locator('.at-work.string').waitFor();
+  await on(10);
+  expect(thread).toBe(plan.beads.slice(0, thread.length));
+  expect(thread.length).toBeGreaterThan(100);
+  // Back takes the last run off again.
+  const last = plan.steps.filter(({ to }) => to <= thread.length).at(-1)!;
+  await page.locator('[data-action="work-back"]').click();
+  const taken = { letter: last.letter, count: last.to - last.from };
+  await expect.poll(() => shownRun(page)).toEqual(taken);
+  expect(strays).toEqual([]);
+  expect(said).toEqual([]);
+});
+
+test('what hands did is no step of the undo, and goes with the piece to another machine', async () => {
+  const { page } = await built.open(390, 844);
+  await settled(page);
+  await page.locator('.title').fill('Harbour bird');
+  await page.locator('.title').press('Tab');
+  await toWork(page, 'crochet');
+  for (let n = 0; n < 25; n++) await tapOn(page);
+  const worked = (await kept(page))!.worked;
+  expect(worked).toBeGreaterThan(25);
+  await page.locator('[data-action="to-table"]').click();
+  await page.locator('[data-action="undo"]').click();
+  await expect.poll(() => page.locator('.title').inputValue()).toBe('Kingfisher');
+  expect((await kept(page))!.worked).toBe(worked);
+  await page.locator('[data-action="shelf"]').click();
+  const { name, bytes } = await saved(page, 'save-piece');
+  const { page: other } = await built.open(820, 1180);
+  await settled(other);
+  await drop(other, name, bytes, 'application/zip');
+  await expect.poll(async () => (await kept(other))?.worked).toBe(worked);
+  await toWork(other, 'crochet');
+  expect(await other.locator('.counter b').innerText()).toMatch(/^Round \d+ of 22$/);
+});
+
+test('a colour that runs out is worked in another bead from a round on, and in no other', async () => {
+  const { page } = await built.open();
+  await settled(page);
+  const before = await patternOf(page);
+  const [{ id, letter }] = before.beads;
+  await page.locator('[data-step="beads"]').click();
+  await page.locator(`.mat [data-bead="${id}"]`).click();
+  await page.locator('[data-runs-out-soon]').click();
+  await page.locator('[data-out-from]').fill('15');
+  await page.locator('[data-out-from]').press('Tab');
+  const offered = page.locator('[data-take-instead]').first();
+  const to = await offered.getAttribute('data-take-instead');
+  await offered.click();
+  await settled(page);
+  const after = await patternOf(page);
+  const instead = after.beads.find((bead) => bead.id === to)!.letter;
+  const own = after.beads.find((bead) => bead.id === id)!.letter;
+  const marks = (rounds: readonly string[]) => [...rounds.join('')];
+  const [was, now] = [before, after].map(({ panels }) => panels[0].rounds);
+  const idOf = (pattern: typeof before, mark: string) =>
+    pattern.beads.find((bead) => bead.letter === mark)?.id;
+  expect(marks(now.slice(0, 14)).map((mark) => idOf(after, mark))).toEqual(
+    marks(was.slice(0, 14)).map((mark) => idOf(before, mark)),
+  );
+  expect(marks(was.slice(14))).toContain(letter);
+  expect(marks(now.slice(14))).not.toContain(own);
+  marks(was.slice(14)).forEach((mark, s) => {
+    const wanted = mark === letter ? instead : undefined;
+    const lies = marks(now.slice(14))[s];
+    if (wanted) expect(lies).toBe(wanted);
+    else expect(idOf(after, lies)).toBe(idOf(before, mark));
+  });
+  await page.locator('[data-action="undo"]').click();
+  await settled(page);
+  expect((await patternOf(page)).panels[0].rounds).toEqual(was);
+});
+
+test('keys do what taps do', async () => {
+  const { page } = await built.open();
+  await settled(page);
+  const pattern = await patternOf(page);
+  await toWork(page, 'string');
+  const [first, second, third] = stringPlans(pattern, 0)[0].steps.map(({ letter, from, to }) => ({
+    letter,
+    count: to - from,
+  }));
+  const press = async (key: string, shows: typeof first) => {
+    await page.keyboard.press(key);
+    // The screen is drawn anew a moment after the key.
+    await expect.poll(() => shownRun(page)).toEqual(shows);
+  };
+  expect(await shownRun(page)).toEqual(first);
+  await press('Space', second);
+  await press('Space', third);
+  await press('ArrowLeft', second);
+  await press('Backspace', first);
+  await press('Enter', second);
+  await press('ArrowRight', third);
+  await page.keyboard.press('Escape');
+  expect(await page.locator('.at-work').count()).toBe(0);
+});
