@@ -1,9 +1,10 @@
 // The choice of beads: how much of a fixed grid is proven within a second of processor time, what
 // the proof adds to a usual picture, and how much quicker it is than HiGHS on the same problem.
+import { drain } from '../dist/core/steps.js';
 import { pathToFileURL } from 'node:url';
-import { chooseBeads } from '../dist/core/choice/choose.js';
-import { measure } from '../dist/core/choice/matrix.js';
-import { mergeEqual } from '../dist/core/choice/merge.js';
+import { chooseBeads } from '../dist/core/beads/choice/choose.js';
+import { measure } from '../dist/core/beads/choice/matrix.js';
+import { mergeEqual } from '../dist/core/beads/choice/merge.js';
 import { srgbToLab65 } from '../dist/core/colour/lab.js';
 import { gridCases, paletteBytes } from './grid.js';
 import { leastByHighs } from './highs.js';
@@ -78,7 +79,7 @@ async function besideHighs(picture, side, count, most) {
   const palette = labs(paletteBytes(count, 17), srgbToLab65);
   const places = mergeEqual(stitches, new Float64Array(side * side).fill(1));
   const beads = Array.from({ length: count }, (_, j) => j);
-  const difference = measure(places, palette, beads);
+  const difference = drain(measure(places, palette, beads));
   const { weight } = places;
   const problem = { places: places.count, beads: count, difference, weight, most, kept: 0 };
   const ours = share(

@@ -2,16 +2,16 @@
 // difference. Lighthouse and nesting doll took no part when the default was chosen.
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { decideBeads } from '../dist/core/decide-beads.js';
-import { panelFootprints } from '../dist/core/geometry/footprints.js';
-import { panelGeometry } from '../dist/core/geometry/panel.js';
-import { defaultDetail } from '../dist/core/importance/stitch-importance.js';
-import { readPalette } from '../dist/core/palette/read-palette.js';
-import { decideArt } from '../dist/core/sampling/art.js';
-import { placePicture } from '../dist/core/sampling/place.js';
-import { samplePanel } from '../dist/core/sampling/sample.js';
-import { completeShape } from '../dist/core/shape.js';
-import { readPicture } from '../dist/node/read-picture.js';
+import { decideBeads } from '../dist/core/beads/decide-beads.js';
+import { panelFootprints } from '../dist/core/panel/footprints.js';
+import { panelGeometry } from '../dist/core/panel/geometry.js';
+import { defaultDetail } from '../dist/core/picture/importance/stitch-importance.js';
+import { readPalette } from '../dist/core/beads/palette/read-palette.js';
+import { decideArt } from '../dist/core/picture/sampling/art.js';
+import { placePicture } from '../dist/core/picture/sampling/place.js';
+import { samplePanel } from '../dist/core/picture/sampling/sample.js';
+import { completeShape } from '../dist/core/panel/shape.js';
+import { readPicture } from '../dist/node/read/read-picture.js';
 import { featuresKept, smallFeatures } from './small-features.js';
 
 const pictures = [

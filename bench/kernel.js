@@ -2,7 +2,7 @@
 // how long a choice of beads takes.
 import { pathToFileURL } from 'node:url';
 import { differenceCiede2000 } from 'culori';
-import { chooseBeads } from '../dist/core/choice/choose.js';
+import { chooseBeads } from '../dist/core/beads/choice/choose.js';
 import { ciede2000, ciede2000Fast } from '../dist/core/colour/ciede2000.js';
 import { pictureColours, randomColours } from './synthetic.js';
 

@@ -2,17 +2,17 @@
 // light, from 20 to 60 cells across.
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { chooseBeads } from '../dist/core/choice/choose.js';
+import { chooseBeads } from '../dist/core/beads/choice/choose.js';
 import { ciede2000 } from '../dist/core/colour/ciede2000.js';
 import { linearToLab65 } from '../dist/core/colour/lab.js';
-import { panelFootprints } from '../dist/core/geometry/footprints.js';
-import { panelGeometry } from '../dist/core/geometry/panel.js';
-import { readPalette } from '../dist/core/palette/read-palette.js';
-import { toLinearRaster } from '../dist/core/sampling/linear.js';
-import { panelToPicture, placePicture } from '../dist/core/sampling/place.js';
-import { samplePanel } from '../dist/core/sampling/sample.js';
-import { completeShape } from '../dist/core/shape.js';
-import { readPicture } from '../dist/node/read-picture.js';
+import { panelFootprints } from '../dist/core/panel/footprints.js';
+import { panelGeometry } from '../dist/core/panel/geometry.js';
+import { readPalette } from '../dist/core/beads/palette/read-palette.js';
+import { toLinearRaster } from '../dist/core/picture/sampling/linear.js';
+import { panelToPicture, placePicture } from '../dist/core/picture/sampling/place.js';
+import { samplePanel } from '../dist/core/picture/sampling/sample.js';
+import { completeShape } from '../dist/core/panel/shape.js';
+import { readPicture } from '../dist/node/read/read-picture.js';
 
 const drawings = ['kingfisher', 'barley-moon', 'lighthouse', 'pictures/rooster', 'pictures/sakura'];
 const fixtures = new URL('../fixtures/', import.meta.url);

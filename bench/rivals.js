@@ -9,7 +9,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { chooseBeads, nearestBead } from '../dist/core/choice/choose.js';
+import { chooseBeads, nearestBead } from '../dist/core/beads/choice/choose.js';
 import { ciede2000 } from '../dist/core/colour/ciede2000.js';
 import { srgbToLab65 } from '../dist/core/colour/lab.js';
 import { paletteBytes, shadeBytes } from './grid.js';
@@ -38,7 +38,7 @@ function nearestOfEach({ stitches, palette }, among) {
 }
 
 /** Keeps the K most used beads (ties: lower index); stitches of the others take the nearest. */
-function keepMostUsed(one, beadOf, most) {
+export function keepMostUsed(one, beadOf, most) {
   const uses = new Map();
   for (const bead of beadOf) uses.set(bead, (uses.get(bead) ?? 0) + 1);
   const byUse = [...uses].sort((p, q) => q[1] - p[1] || p[0] - q[0]).map(([bead]) => bead);
@@ -52,7 +52,7 @@ function nearestThenKeep(one, most) {
 }
 
 /** K-means: K middles of the stitches' colours, from stitches that lie far apart. */
-function kMeans(stitches, most) {
+export function kMeans(stitches, most) {
   const n = stitches.length / 3;
   const apart = (middles, m, i) =>
     (stitches[3 * i] - middles[3 * m]) ** 2 +

@@ -4,6 +4,7 @@ import { readdirSync } from 'node:fs';
 
 const parts = [
   'kernel.js',
+  'follow.js',
   'choice.js',
   'rivals.js',
   'stock.js',

@@ -2,8 +2,8 @@
 // and whether the beads of a panel show them.
 import { ciede2000 } from '../dist/core/colour/ciede2000.js';
 import { linearToLab65 } from '../dist/core/colour/lab.js';
-import { toLinearRaster } from '../dist/core/sampling/linear.js';
-import { panelToPicture } from '../dist/core/sampling/place.js';
+import { toLinearRaster } from '../dist/core/picture/sampling/linear.js';
+import { panelToPicture } from '../dist/core/picture/sampling/place.js';
 import { segments } from './segments.js';
 
 /** Stitches that a small feature covers. */

@@ -2,10 +2,10 @@
 // and what is lost by choosing beads as if nothing ran out and only then keeping to the stock.
 import { pathToFileURL } from 'node:url';
 import loadHighs from 'highs';
-import { chooseBeads } from '../dist/core/choice/choose.js';
-import { assign } from '../dist/core/stock/assign.js';
-import { chooseWithinStock } from '../dist/core/stock/choose.js';
-import { groupStitches, stockProblem } from '../dist/core/stock/groups.js';
+import { chooseBeads } from '../dist/core/beads/choice/choose.js';
+import { assign } from '../dist/core/beads/stock/assign.js';
+import { chooseWithinStock } from '../dist/core/beads/stock/choose.js';
+import { groupStitches, stockProblem } from '../dist/core/beads/stock/groups.js';
 import { pictureColours, randomColours, uniform } from './synthetic.js';
 
 /** Limits that `most` of the jars together hold `tightness` times what is needed. */

@@ -5,8 +5,8 @@ import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makePattern } from '../dist/core/make.js';
-import { readPalette } from '../dist/core/palette/read-palette.js';
-import { readPicture } from '../dist/node/read-picture.js';
+import { readPalette } from '../dist/core/beads/palette/read-palette.js';
+import { readPicture } from '../dist/node/read/read-picture.js';
 
 const palette = new URL('../palettes/drawers.csv', import.meta.url);
 const { beads } = readPalette(readFileSync(palette, 'utf8'), 'drawers.csv');
