@@ -1,8 +1,8 @@
-// Makes the two finished booklets of docs/booklets and the pictures of their pages anew:
+// Makes the finished booklets of docs/booklets and the pictures of their pages anew:
 //   npm run build && node tools/example-booklets.js
 // Needs poppler-utils. The pictures are also what tests/booklet-goldens.test.ts compares with.
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -13,10 +13,15 @@ const program = join(top, 'bin', 'rondure.js');
 /** Of the pictures: small enough to keep, large enough to read headings. */
 const dotsPerInch = 50;
 
-/** A purse in English with two pictures and a frame, and a repeated motif in Japanese. */
+/** One panel and a purse of two in a frame in English, and a repeated motif in Japanese. */
 export const examples = [
   {
     name: 'kingfisher',
+    chart: ['kingfisher.svg', '--title', 'Kingfisher'],
+    booklet: ['--author', 'The harbour workshop', '--date', '2026-03-14'],
+  },
+  {
+    name: 'harbour-purse',
     frame: ['--width', '85mm', '--height', '45mm'],
     chart: ['kingfisher.svg', '--back', 'lighthouse.svg', '--title', 'Kingfisher and lighthouse'],
     booklet: [
@@ -69,7 +74,12 @@ if (import.meta.url === pathToFileURL(process.argv[1]).href) {
     }
     const pdf = makeExample(example, folder);
     execFileSync('cp', [pdf, join(docs, `${name}.pdf`)]);
-    console.log(`${name}: ${drawPages(pdf, name, docs).length} pages`);
+    const pages = drawPages(pdf, name, docs);
+    const readme = join(docs, 'README.md');
+    const shown = pages.map((page, n) => `![${name}, page ${n + 1}](${page})`).join(' ');
+    const line = new RegExp(`^!\\[${name}, page 1\\].*$`, 'm');
+    writeFileSync(readme, readFileSync(readme, 'utf8').replace(line, shown));
+    console.log(`${name}: ${pages.length} pages`);
   }
   rmSync(folder, { recursive: true, force: true });
 }
