@@ -3,7 +3,7 @@ import type { Bead, BeadOfStitch } from './bead.js';
 import { chooseSteps } from './choice/choose.js';
 import type { ChoiceInput, ChoiceResult, ProofLevel } from './choice/choose.js';
 import { makeFollower } from './choice/follow.js';
-import { linearToLab65 } from '../colour/lab.js';
+import { putLab65 } from '../colour/lab.js';
 import type { HowKept } from './how-kept.js';
 import { RondureError } from '../errors.js';
 import type { Warning } from '../errors.js';
@@ -303,11 +303,14 @@ function weighed(
   const { bare } = colours;
   const more = { ...(mask && { mask }), detail, repeat };
   const found = stitchImportance({ geometry, neighbours, labs, bare, ...more });
-  return { weights: Float64Array.from(beaded, (s) => found.weights[s]), guarded: found.guarded };
+  const weights = new Float64Array(beaded.length);
+  for (let n = 0; n < beaded.length; n++) weights[n] = found.weights[beaded[n]];
+  return { weights, guarded: found.guarded };
 }
 
 /** Several lists as one. */
 function joined(lists: readonly Float64Array[]): Float64Array {
+  if (lists.length === 1) return lists[0];
   const all = new Float64Array(lists.reduce((sum, list) => sum + list.length, 0));
   let at = 0;
   for (const list of lists) {
@@ -380,10 +383,7 @@ function stitchLabs(colours: StitchColours, beaded: readonly number[]): Float64A
   const labs = new Float64Array(3 * beaded.length);
   for (let n = 0; n < beaded.length; n++) {
     const at = 3 * beaded[n];
-    const [L, a, b] = linearToLab65(linear[at], linear[at + 1], linear[at + 2]);
-    labs[3 * n] = L;
-    labs[3 * n + 1] = a;
-    labs[3 * n + 2] = b;
+    putLab65(linear[at], linear[at + 1], linear[at + 2], labs, 3 * n);
   }
   return labs;
 }

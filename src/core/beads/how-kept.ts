@@ -69,7 +69,15 @@ export function howKept(input: KeptInput): HowKept {
       if (apart(palette, beadOf[s], palette, beadOf[n]) >= Math.min(clearly, wanted) / 2) kept++;
     }
   }
-  const patches = patchesOf(stitches, beaded, neighbours);
+  const {
+    stitches: inPatches,
+    from,
+    contrast,
+  } = patchesOf(stitches, beaded, neighbours, standsOut);
+  const patches = Array.from(contrast, (contrast, p) => ({
+    stitches: Array.from(inPatches.subarray(from[p], from[p + 1])),
+    contrast,
+  }));
   let [features, featuresKept] = [0, 0];
   const lost: number[] = [];
   for (const { stitches: own, contrast } of patches) {

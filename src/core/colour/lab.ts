@@ -20,13 +20,28 @@ const kappa = 24389 / 27;
  * last bit between engines.
  */
 export function linearToLab65(r: number, g: number, b: number): [number, number, number] {
+  const lab: [number, number, number] = [0, 0, 0];
+  putLab65(r, g, b, lab, 0);
+  return lab;
+}
+
+/** The same, put down in a list from a place on. */
+export function putLab65(
+  r: number,
+  g: number,
+  b: number,
+  into: Float64Array | number[],
+  at: number,
+): void {
   const x = (506752 / 1228815) * r + (87881 / 245763) * g + (12673 / 70218) * b;
   const y = (87098 / 409605) * r + (175762 / 245763) * g + (12673 / 175545) * b;
   const z = (7918 / 409605) * r + (87881 / 737289) * g + (1001167 / 1053270) * b;
   const fx = compress(x / whiteX);
   const fy = compress(y);
   const fz = compress(z / whiteZ);
-  return [millionth(116 * fy - 16), millionth(500 * (fx - fy)), millionth(200 * (fy - fz))];
+  into[at] = millionth(116 * fy - 16);
+  into[at + 1] = millionth(500 * (fx - fy));
+  into[at + 2] = millionth(200 * (fy - fz));
 }
 
 /** The same from 8-bit sRGB codes (whole numbers 0..255). */

@@ -66,7 +66,7 @@ function cellsOf({ stitches, weights }: ChoiceInput, lab: LabCells): Cells {
   for (let i = 0; i < n; i++) {
     cellOf[i] = lab.cellOf(stitches[3 * i], stitches[3 * i + 1], stitches[3 * i + 2]);
   }
-  const placeAt = new Int32Array(lab.count()).fill(-1);
+  const placeAt = new Int32Array(lab.known().count).fill(-1);
   const used = new Int32Array(n);
   const weight = new Float64Array(n);
   let count = 0;
@@ -93,10 +93,11 @@ function ranks(lab: LabCells, { used }: Cells, open: readonly number[]): Ranks {
   const slot = new Uint8Array(used.length);
   const first = new Float32Array(used.length).fill(Infinity);
   const second = new Float32Array(used.length).fill(Infinity);
+  const { rows } = lab.known();
   for (let c = 0; c < used.length; c++) {
-    const row = lab.row(used[c]);
+    const row = used[c] * lab.beads;
     for (let s = 0; s < open.length; s++) {
-      const d = row[open[s]];
+      const d = rows[row + open[s]];
       if (d < first[c]) {
         second[c] = first[c];
         first[c] = d;
@@ -117,15 +118,16 @@ function openMore(
 ): void {
   const { used, weight } = cells;
   const saved = new Float64Array(beads.length);
+  const { rows } = lab.known();
   while (open.length < Math.min(most, beads.length)) {
     const { first } = ranks(lab, cells, open);
     saved.fill(0);
     for (let c = 0; c < used.length; c++) {
-      const row = lab.row(used[c]);
+      const row = used[c] * lab.beads;
       // Before the first bead is open, near is good and nothing more is known.
       const before = first[c] === Infinity ? 200 : first[c];
       for (let j = 0; j < beads.length; j++) {
-        const less = before - row[beads[j]];
+        const less = before - rows[row + beads[j]];
         if (less > 0) saved[j] += weight[c] * less;
       }
     }
@@ -157,6 +159,7 @@ function swap(
   /** Place of each bead of the palette among the candidates, or -1. */
   const placeOf = new Int16Array(lab.beads).fill(-1);
   beads.forEach((bead, j) => (placeOf[bead] = j));
+  const { rows, nearBead, nearApart } = lab.known();
   for (let turn = 0; turn < swaps; turn++) {
     const { slot, first, second } = ranks(lab, cells, open);
     saved.fill(0);
@@ -164,23 +167,24 @@ function swap(
     loss.fill(0);
     let total = 0;
     for (let c = 0; c < used.length; c++) {
-      const row = lab.row(used[c]);
-      const [w, nearest, s] = [weight[c], first[c], slot[c]];
+      const w = weight[c];
+      const nearest = first[c];
+      const s = slot[c];
       const next = size > 1 ? second[c] : 200;
       total += w * nearest;
       loss[s] += w * (next - nearest);
-      const near = lab.near(used[c]);
       // Mostly a few beads are nearer than the second open one; otherwise all are looked at.
-      const few = row[near[near.length - 1]] >= next;
-      const many = few ? near.length : lab.beads;
+      const near = used[c] * lab.near;
+      const few = nearApart[near + lab.near - 1] >= next;
+      const row = used[c] * lab.beads;
+      const many = few ? lab.near : lab.beads;
       for (let k = 0; k < many; k++) {
-        const bead = few ? near[k] : k;
-        const d = row[bead];
-        const j = placeOf[bead];
+        const d = few ? nearApart[near + k] : rows[row + k];
         if (d >= next) {
           if (few) break;
           continue;
         }
+        const j = placeOf[few ? nearBead[near + k] : k];
         if (j < 0) continue;
         if (d < nearest) {
           saved[j] += w * (nearest - d);
@@ -212,12 +216,13 @@ function served(
   const size = open.length;
   const near = new Uint8Array(used.length * size);
   const count = new Uint8Array(used.length);
+  const { rows } = lab.known();
   for (let c = 0; c < used.length; c++) {
-    const row = lab.row(used[c]);
+    const row = used[c] * lab.beads;
     let least = Infinity;
-    for (const bead of open) if (row[bead] < least) least = row[bead];
+    for (let s = 0; s < size; s++) if (rows[row + open[s]] < least) least = rows[row + open[s]];
     for (let s = 0; s < size; s++) {
-      if (row[open[s]] <= least + slack) near[c * size + count[c]++] = s;
+      if (rows[row + open[s]] <= least + slack) near[c * size + count[c]++] = s;
     }
   }
   const n = placeOf.length;

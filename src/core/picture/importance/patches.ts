@@ -1,59 +1,102 @@
 import { ciede2000, ciede2000Fast } from '../../colour/ciede2000.js';
+import { rememberedFor } from '../../remember.js';
 
-/** Stitches of about one colour that touch. */
-export interface Patch {
-  /** Stitch numbers. */
-  readonly stitches: readonly number[];
-  /** CIEDE2000 of its mean and the mean of the stitches that touch it; 0 when none do. */
-  readonly contrast: number;
+/** Stitches in patches: those of about one colour that touch. */
+export interface Patches {
+  readonly count: number;
+  /** Stitch numbers, one patch after another. */
+  readonly stitches: Int32Array;
+  /** Where each patch begins among these, and last where all end; length count + 1. */
+  readonly from: Int32Array;
+  /**
+   * CIEDE2000 of the mean of each and the mean of the stitches that touch it; 0 where none do, or
+   * where it is less than was asked for.
+   */
+  readonly contrast: Float64Array;
 }
 
 /** CIEDE2000 below which two neighbours belong to one patch. */
 const alike = 8;
+
+/** Who touches whom as flat lists: those of stitch s stand in `to` from `from[s]` to `from[s + 1]`. */
+const flatLists = rememberedFor((neighbours: (s: number) => readonly number[], count: number) => {
+  const from = new Int32Array(count + 1);
+  for (let s = 0; s < count; s++) from[s + 1] = from[s] + neighbours(s).length;
+  const to = new Int32Array(from[count]);
+  for (let s = 0; s < count; s++) to.set(neighbours(s), from[s]);
+  return { from, to };
+});
 
 /**
  * Parts the stitches into patches: neighbours of about one colour, and what touches these, and so on.
  *
  * @param labs L, a, b (D65) of each stitch; length 3·n
  * @param takesPart 1 for stitches that carry a bead; the others are in no patch and around none
- * @param neighbours as in `Footprints`
+ * @param neighbours as in `Footprints`; who touches whom is asked once
+ * @param contrastFrom less contrast is of no interest, CIEDE2000
  */
 export function patchesOf(
   labs: Float64Array,
   takesPart: Uint8Array,
   neighbours: (s: number) => readonly number[],
-): Patch[] {
-  const patchOf = new Int32Array(takesPart.length).fill(-1);
-  const patches: number[][] = [];
-  for (let first = 0; first < takesPart.length; first++) {
+  contrastFrom = 0,
+): Patches {
+  const all = takesPart.length;
+  const near = flatLists(neighbours, all);
+  const patchOf = new Int32Array(all).fill(-1);
+  const stitches = new Int32Array(all);
+  const from = new Int32Array(all + 1);
+  let [count, end] = [0, 0];
+  for (let first = 0; first < all; first++) {
     if (!takesPart[first] || patchOf[first] >= 0) continue;
-    const patch = patches.length;
-    const stitches = [first];
-    patchOf[first] = patch;
+    const begin = end;
+    stitches[end++] = first;
+    patchOf[first] = count;
     // The list grows while it is gone through.
-    for (let k = 0; k < stitches.length; k++) {
-      for (const n of neighbours(stitches[k])) {
-        if (!takesPart[n] || patchOf[n] >= 0 || !areAlike(labs, stitches[k], n)) continue;
-        patchOf[n] = patch;
-        stitches.push(n);
+    for (let k = begin; k < end; k++) {
+      const s = stitches[k];
+      for (let m = near.from[s]; m < near.from[s + 1]; m++) {
+        const n = near.to[m];
+        if (!takesPart[n] || patchOf[n] >= 0 || !areAlike(labs, s, n)) continue;
+        patchOf[n] = count;
+        stitches[end++] = n;
       }
     }
-    patches.push(stitches);
+    from[++count] = end;
   }
-  const seenBy = new Int32Array(takesPart.length).fill(-1);
-  return patches.map((stitches, patch) => {
-    const around: number[] = [];
-    for (const s of stitches) {
-      for (const n of neighbours(s)) {
+  const contrast = new Float64Array(count);
+  const seenBy = new Int32Array(all).fill(-1);
+  for (let patch = 0; patch < count; patch++) {
+    const [own, around] = [[0, 0, 0], [0, 0, 0]]; // prettier-ignore
+    let touching = 0;
+    for (let k = from[patch]; k < from[patch + 1]; k++) {
+      const s = stitches[k];
+      for (let c = 0; c < 3; c++) own[c] += labs[3 * s + c];
+      for (let m = near.from[s]; m < near.from[s + 1]; m++) {
+        const n = near.to[m];
         if (!takesPart[n] || patchOf[n] === patch || seenBy[n] === patch) continue;
         seenBy[n] = patch;
-        around.push(n);
+        touching++;
+        for (let c = 0; c < 3; c++) around[c] += labs[3 * n + c];
       }
     }
-    const contrast =
-      around.length === 0 ? 0 : ciede2000(...meanOf(labs, stitches), ...meanOf(labs, around));
-    return { stitches, contrast };
-  });
+    if (touching === 0) continue;
+    const many = from[patch + 1] - from[patch];
+    for (let c = 0; c < 3; c++) {
+      own[c] /= many;
+      around[c] /= touching;
+    }
+    const [L, a, b] = own;
+    const [L2, a2, b2] = around;
+    if (mostApart(L - L2, a - a2, b - b2) < 0.999 * contrastFrom * contrastFrom) continue;
+    contrast[patch] = ciede2000(L, a, b, L2, a2, b2);
+  }
+  return {
+    count,
+    stitches: stitches.subarray(0, end),
+    from: from.subarray(0, count + 1),
+    contrast,
+  };
 }
 
 /** Most that CIEDE2000 divides a difference of lightness by (L* 0 to 100): S_L at its ends, rounded up. */
@@ -64,6 +107,10 @@ const mostLightScale = 1.75;
  */
 const mostPlaneScale = 2.25 * (1 + Math.sqrt(3) / 2);
 
+/** CIEDE2000² of two colours that differ by so much is at most this. */
+const mostApart = (dL: number, da: number, db: number): number =>
+  dL * dL + mostPlaneScale * (da * da + db * db);
+
 /** Whether two stitches belong to one patch; bounds decide most, without the difference itself. */
 function areAlike(labs: Float64Array, s: number, n: number): boolean {
   const [p, q] = [3 * s, 3 * n];
@@ -71,14 +118,8 @@ function areAlike(labs: Float64Array, s: number, n: number): boolean {
   const da = labs[p + 1] - labs[q + 1];
   const db = labs[p + 2] - labs[q + 2];
   if (Math.abs(dL) >= mostLightScale * alike) return false;
-  if (dL * dL + mostPlaneScale * (da * da + db * db) < 0.999 * alike * alike) return true;
+  if (mostApart(dL, da, db) < 0.999 * alike * alike) return true;
   return (
     ciede2000Fast(labs[p], labs[p + 1], labs[p + 2], labs[q], labs[q + 1], labs[q + 2]) < alike
   );
-}
-
-function meanOf(labs: Float64Array, stitches: readonly number[]): [number, number, number] {
-  const sums: [number, number, number] = [0, 0, 0];
-  for (const s of stitches) for (let c = 0; c < 3; c++) sums[c] += labs[3 * s + c];
-  return [sums[0] / stitches.length, sums[1] / stitches.length, sums[2] / stitches.length];
 }

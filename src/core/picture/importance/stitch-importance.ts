@@ -57,24 +57,34 @@ const guardedMask = 0.5;
 export function stitchImportance(input: ImportanceInput): Importance {
   const { geometry, labs, bare, detail, mask } = input;
   const { count } = geometry;
-  const takesPart = bare.map((is) => 1 - is);
+  const takesPart = new Uint8Array(count);
+  for (let s = 0; s < count; s++) takesPart[s] = 1 - bare[s];
   const weights = Float64Array.from(takesPart);
   const guarded = new Uint8Array(count);
   if (detail > 0) {
-    const patches = patchesOf(labs, takesPart, input.neighbours).map((patch) => {
-      const standsOut = (patch.contrast - contrastFrom) / (contrastFull - contrastFrom);
-      const full = Math.min(1, patch.stitches.length / fewest);
-      const extra = mostShare * detail * detail * full * Math.max(0, Math.min(1, standsOut));
-      return { ...patch, extra };
-    });
-    const together = patches.reduce((sum, { extra }) => sum + extra, 0);
+    const {
+      count: patches,
+      stitches,
+      from,
+      contrast,
+    } = patchesOf(labs, takesPart, input.neighbours, contrastFrom);
+    const extra = new Float64Array(patches);
+    let together = 0;
+    for (let p = 0; p < patches; p++) {
+      const standsOut = (contrast[p] - contrastFrom) / (contrastFull - contrastFrom);
+      const full = Math.min(1, (from[p + 1] - from[p]) / fewest);
+      extra[p] = mostShare * detail * detail * full * Math.max(0, Math.min(1, standsOut));
+      together += extra[p];
+    }
     const scale = count * Math.min(1, (mostTogether * detail) / Math.max(1e-9, together));
-    for (const { stitches, contrast, extra } of patches) {
-      const more = (scale * extra) / stitches.length;
-      const guard = stitches.length <= guardedStitches && contrast > guardedContrast;
-      for (const s of stitches) {
-        weights[s] += more;
-        if (guard) guarded[s] = 1;
+    for (let p = 0; p < patches; p++) {
+      if (extra[p] === 0) continue;
+      const many = from[p + 1] - from[p];
+      const more = (scale * extra[p]) / many;
+      const guard = many <= guardedStitches && contrast[p] > guardedContrast;
+      for (let k = from[p]; k < from[p + 1]; k++) {
+        weights[stitches[k]] += more;
+        if (guard) guarded[stitches[k]] = 1;
       }
     }
   }
@@ -85,8 +95,11 @@ export function stitchImportance(input: ImportanceInput): Importance {
     }
   }
   if (input.repeat) sameInEveryWedge(geometry.shape, weights, guarded);
-  const sum = weights.reduce((all, weight) => all + weight, 0);
-  const beaded = takesPart.reduce((all, takes) => all + takes, 0);
+  let [sum, beaded] = [0, 0];
+  for (let s = 0; s < count; s++) {
+    sum += weights[s];
+    beaded += takesPart[s];
+  }
   for (let s = 0; s < count; s++) weights[s] = millionth((weights[s] * beaded) / sum);
   return { weights, guarded };
 }

@@ -8,12 +8,25 @@ export interface Coverage {
   pixel: Int32Array;
   /** How many pixels follow one another in it: 1, or more that are wholly covered. */
   length: Int32Array;
-  /** Covered area of each of its pixels, 0 to 1. */
+  /** Covered area of each of its pixels, 0 to 1; of a pixel that stands for others like it, theirs too. */
   area: Float64Array;
   /** Area of the rings, pixels, and of their part inside the picture. */
   total: number;
   inside: number;
+  /** The part of the picture that they can touch, pixels. */
+  readonly window: Window;
 }
+
+/** A part of a picture, pixels. */
+export interface Window {
+  left: number;
+  top: number;
+  columns: number;
+  rows: number;
+}
+
+/** Whether all pixels of a window of the picture are known to be alike. */
+export type AllAlike = (window: Window) => boolean;
 
 /** Areas this near to nothing, or to all of a pixel, are rounding. */
 const nothing = 1e-9;
@@ -31,10 +44,12 @@ const asTheyAre = [1, 0, 0, 1, 0, 0] as const;
  *
  * @param width, height pixels; pixel (0, 0) covers 0 to 1
  * @param map from the rings' corners to pixels: x' = a·x + c·y + e, y' = b·x + d·y + f
+ * @param allAlike where it says so, one pixel stands for all
  */
 export function makeCoverage(
   { width, height }: { readonly width: number; readonly height: number },
   [mapA, mapB, mapC, mapD, mapE, mapF]: readonly number[] = asTheyAre,
+  allAlike?: AllAlike,
 ): (rings: RingList, first: number, end: number) => Coverage {
   /** Corners in pixels. */
   let corners = new Float64Array(64);
@@ -46,11 +61,14 @@ export function makeCoverage(
     area: new Float64Array(0),
     total: 0,
     inside: 0,
+    window: { left: 0, top: 0, columns: 0, rows: 0 },
   };
   let left = 0;
   let top = 0;
   let columns = 0;
   let rows = 0;
+  /** Whether the corners lie inside the picture. */
+  let within = false;
 
   return (rings, first, end) => {
     const { from } = rings;
@@ -72,6 +90,15 @@ export function makeCoverage(
     const sign = found.total < 0 ? -1 : 1;
     found.total *= sign;
     if (!bounds(many)) return found;
+    // Below a pixel the rounding of areas is not small beside them.
+    if (allAlike && within && found.total >= 1 && allAlike(found.window)) {
+      roomFor(1);
+      found.pixel[0] = top * width + left;
+      found.length[0] = 1;
+      found.area[0] = found.inside = found.total;
+      found.count = 1;
+      return found;
+    }
     const needed = (columns + 2) * rows;
     // What was read is cleared at once, so that the sums are always all zero here.
     if (sums.length < needed) sums = new Float64Array(2 * needed);
@@ -83,8 +110,9 @@ export function makeCoverage(
         const toX = corners[p] - left;
         const toY = corners[p + 1] - top;
         // Coverage lies to the right of an edge that runs up the page.
-        if (toY > y) addEdge(x, y, toX, toY, -sign);
-        else if (toY < y) addEdge(toX, toY, x, y, sign);
+        // Inside the window nothing is to be cut off.
+        if (toY > y) (within ? addPiece : addEdge)(x, y, toX, toY, -sign);
+        else if (toY < y) (within ? addPiece : addEdge)(toX, toY, x, y, sign);
         x = toX;
         y = toY;
       }
@@ -107,10 +135,12 @@ export function makeCoverage(
       if (y < y0) y0 = y;
       if (y > y1) y1 = y;
     }
+    within = x0 >= 0 && y0 >= 0 && x1 <= width && y1 <= height;
     left = Math.max(0, Math.floor(x0));
     top = Math.max(0, Math.floor(y0));
     columns = Math.min(width, Math.ceil(x1)) - left;
     rows = Math.min(height, Math.ceil(y1)) - top;
+    Object.assign(found.window, { left, top, columns, rows });
     return columns > 0 && rows > 0;
   }
 
@@ -157,14 +187,14 @@ export function makeCoverage(
     let y = ay;
     for (let row = Math.min(rows - 1, Math.floor(ay)); row <= last; row++) {
       const toY = row === last ? by : row + 1;
-      const toX = row === last ? bx : within(ax + (toY - ay) * slope);
+      const toX = row === last ? bx : inWindow(ax + (toY - ay) * slope);
       addInRow(row * (columns + 2), x, toX, sign * (toY - y));
       x = toX;
       y = toY;
     }
   }
 
-  function within(x: number): number {
+  function inWindow(x: number): number {
     return x < 0 ? 0 : x > columns ? columns : x;
   }
 
@@ -190,12 +220,15 @@ export function makeCoverage(
     }
   }
 
+  function roomFor(runs: number): void {
+    if (found.pixel.length >= runs) return;
+    found.pixel = new Int32Array(2 * runs);
+    found.length = new Int32Array(2 * runs);
+    found.area = new Float64Array(2 * runs);
+  }
+
   function harvest(): void {
-    if (found.pixel.length < columns * rows) {
-      found.pixel = new Int32Array(2 * columns * rows);
-      found.length = new Int32Array(2 * columns * rows);
-      found.area = new Float64Array(2 * columns * rows);
-    }
+    roomFor(columns * rows);
     const { pixel, length, area } = found;
     let count = 0;
     let inside = 0;

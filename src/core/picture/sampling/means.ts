@@ -32,7 +32,8 @@ export function meanUnder(
     const pixels = length[n];
     if (pixels === 1) {
       const at = 4 * pixel[n];
-      const weight = area[n] * visibleShare[data[at + 3]];
+      // Only opaque pictures have sums.
+      const weight = sums ? area[n] : area[n] * visibleShare[data[at + 3]];
       visible += weight;
       r += weight * (srgbToLinear[data[at]] - r0);
       g += weight * (srgbToLinear[data[at + 1]] - g0);

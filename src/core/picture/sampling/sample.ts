@@ -9,6 +9,7 @@ import type { Ring } from '../../panel/rings.js';
 import type { Place } from './place.js';
 import type { Picture } from '../picture.js';
 import { makeCoverage } from './coverage.js';
+import type { Coverage } from './coverage.js';
 import { makeDrawingChooser } from './drawing.js';
 import { flattenedOn } from './flatten.js';
 import type { StitchLight } from './drawing.js';
@@ -17,7 +18,7 @@ import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
 import { alphaSums, isKnownOpaque, lightSums } from './row-sums.js';
-import { pixelRuns } from './runs.js';
+import { alphaInWindow, alphaRuns, pixelRuns, sameInWindow } from './runs.js';
 import { keepInk, keepThinLines, lostLines, makeInks, mixedStitches } from './thin.js';
 import { cellRing, cellsInWedge, inEveryWedge, neighbourCells } from './repeat.js';
 
@@ -103,7 +104,8 @@ export function samplePanel(input: SampleInput): StitchColours {
     mixed = mixedStitches(inks);
   }
   const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };
-  const bare = Uint8Array.from(all.covered, (c) => (background === 'bare' && c < 0.5 ? 1 : 0));
+  const bare = new Uint8Array(all.covered.length);
+  if (background === 'bare') all.covered.forEach((c, s) => (bare[s] = c < 0.5 ? 1 : 0));
   return { ...all, bare, lostLines: lost, mixed };
 }
 
@@ -127,7 +129,6 @@ function areaSampler(input: SampleInput): AreaSampler {
   const stitchPx = Math.min(stitchWidthMm, roundHeightMm) / place.mmPerPixel;
   const picture = paper ? strengthenLines(input.picture, stitchPx) : input.picture;
   const { width, height } = picture;
-  const coverRings = makeCoverage(picture, panelToPicture(place, input.picture));
   const choose = paper ? makePaperChooser() : makeDrawingChooser(darkCover);
   const colour = new Float64Array(3);
   const mean = new Float64Array(3);
@@ -141,6 +142,20 @@ function areaSampler(input: SampleInput): AreaSampler {
   const light = drawing ? undefined : lightSums(picture);
   const opaque = isKnownOpaque(picture.data);
   const alpha = drawing && !opaque ? alphaSums(picture) : undefined;
+  const runsOfAlpha = drawing && !opaque ? alphaRuns(picture) : undefined;
+  const runs = drawing && !paper ? pixelRuns(picture) : undefined;
+  const coverRings = makeCoverage(
+    picture,
+    panelToPicture(place, input.picture),
+    runs && ((window) => sameInWindow(picture, runs, window)),
+  );
+
+  const visibleInDrawing = (coverage: Coverage): number => {
+    const { inside, window, count } = coverage;
+    if (opaque || count === 0) return inside;
+    const all = runsOfAlpha ? alphaInWindow(picture, runsOfAlpha, window) : -1;
+    return all === 255 ? inside : all === 0 ? 0 : visibleUnder(coverage, picture, alpha);
+  };
 
   const sample = (rings: RingList, first: number, end: number): number => {
     const coverage = coverRings(rings, first, end);
@@ -149,9 +164,7 @@ function areaSampler(input: SampleInput): AreaSampler {
     colour.fill(1);
     const visible = !drawing
       ? meanUnder(coverage, picture, mean, light)
-      : opaque
-        ? inside
-        : visibleUnder(coverage, picture, alpha);
+      : visibleInDrawing(coverage);
     const covered = share(visible, total);
     if (drawing) {
       const open = ground && { rgb: ground, area: (1 - sampler.inside) * total };

@@ -38,56 +38,66 @@ export interface Shades {
 }
 
 export function makeShades(): Shades {
-  /** By shade: area, and that area's light beyond that of the first colour met. */
+  /** Place of each shade in the lists below, and 1 more; 0 for those not met. */
+  const placeOf = new Uint16Array(shades);
+  /** By place: the shade, its first colour met as 0xrrggbb, the group that it joins. */
+  const shadeAt = new Uint16Array(shades);
+  const firstOf = new Int32Array(shades);
+  const groupOf = new Int32Array(shades);
+  /** Area, and that area's light beyond that of the first colour. */
   const weights = new Float64Array(shades);
   const beyond = new Float64Array(3 * shades);
   /** The areas without the last digits, which depend on the order of adding: ties stay ties. */
   const rounded = new Float64Array(shades);
-  /** First colour met of each shade, 0xrrggbb. */
-  const firstOf = new Int32Array(shades);
-  const groupOf = new Int32Array(shades);
-  const touched: number[] = [];
+  /** The places in order of weight. */
+  const order = new Uint16Array(shades);
+  let count = 0;
   const groups: Group[] = [];
   let visible = 0;
 
   function add(r: number, g: number, b: number, weight: number): void {
     const shade = shadeOf(r, g, b);
     visible += weight;
-    if (weights[shade] === 0) {
-      touched.push(shade);
-      firstOf[shade] = (r << 16) | (g << 8) | b;
-      beyond[3 * shade] = beyond[3 * shade + 1] = beyond[3 * shade + 2] = 0;
+    let at = placeOf[shade] - 1;
+    if (at < 0) {
+      at = count++;
+      placeOf[shade] = count;
+      shadeAt[at] = shade;
+      firstOf[at] = (r << 16) | (g << 8) | b;
+      weights[at] = weight;
+      beyond[3 * at] = beyond[3 * at + 1] = beyond[3 * at + 2] = 0;
+      return;
     }
-    weights[shade] += weight;
-    const first = firstOf[shade];
+    weights[at] += weight;
+    const first = firstOf[at];
     if (first === ((r << 16) | (g << 8) | b)) return;
-    beyond[3 * shade] += weight * (srgbToLinear[r] - srgbToLinear[first >> 16]);
-    beyond[3 * shade + 1] += weight * (srgbToLinear[g] - srgbToLinear[(first >> 8) & 255]);
-    beyond[3 * shade + 2] += weight * (srgbToLinear[b] - srgbToLinear[first & 255]);
+    beyond[3 * at] += weight * (srgbToLinear[r] - srgbToLinear[first >> 16]);
+    beyond[3 * at + 1] += weight * (srgbToLinear[g] - srgbToLinear[(first >> 8) & 255]);
+    beyond[3 * at + 2] += weight * (srgbToLinear[b] - srgbToLinear[first & 255]);
   }
 
   /** Heaviest shade first, ties by number. There are few: each is put in its place. */
   function inOrderOfWeight(): void {
-    for (let n = 0; n < touched.length; n++) {
-      const shade = touched[n];
-      const weight = Math.round(weights[shade] * 1e9) / 1e9;
-      rounded[shade] = weight;
+    for (let n = 0; n < count; n++) {
+      const weight = Math.round(weights[n] * 1e9) / 1e9;
+      rounded[n] = weight;
       let at = n;
       for (; at > 0; at--) {
-        const before = touched[at - 1];
-        if (rounded[before] > weight || (rounded[before] === weight && before < shade)) break;
-        touched[at] = before;
+        const before = order[at - 1];
+        if (rounded[before] > weight) break;
+        if (rounded[before] === weight && shadeAt[before] < shadeAt[n]) break;
+        order[at] = before;
       }
-      touched[at] = shade;
+      order[at] = n;
     }
   }
 
   return {
-    gather({ count, pixel, length, area }, data, runs) {
-      for (const shade of touched) weights[shade] = 0;
-      touched.length = 0;
+    gather({ count: coveredRuns, pixel, length, area }, data, runs) {
+      for (let n = 0; n < count; n++) placeOf[shadeAt[n]] = 0;
+      count = 0;
       visible = 0;
-      for (let n = 0; n < count; n++) {
+      for (let n = 0; n < coveredRuns; n++) {
         const stop = pixel[n] + length[n];
         for (let p = pixel[n]; p < stop;) {
           const from = p;
@@ -107,13 +117,14 @@ export function makeShades(): Shades {
       inOrderOfWeight();
       groups.length = 0;
       // Each joins the nearest group near enough or founds one.
-      for (const shade of touched) {
-        const first = firstOf[shade];
+      for (let n = 0; n < count; n++) {
+        const at = order[n];
+        const first = firstOf[at];
         const [r, g, b] = [first >> 16, (first >> 8) & 255, first & 255];
         const group = nearestGroup(r, g, b, groups, oneColour);
-        groupOf[shade] = group < 0 ? groups.length : group;
-        if (group < 0) groups.push({ r, g, b, weight: rounded[shade] });
-        else groups[group].weight += rounded[shade];
+        groupOf[at] = group < 0 ? groups.length : group;
+        if (group < 0) groups.push({ r, g, b, weight: rounded[at] });
+        else groups[group].weight += rounded[at];
       }
       return groups;
     },
@@ -124,14 +135,15 @@ export function makeShades(): Shades {
       let red = 0;
       let green = 0;
       let blue = 0;
-      for (const shade of touched) {
-        if (groupOf[shade] !== group) continue;
-        const first = firstOf[shade];
-        const own = weights[shade];
+      for (let n = 0; n < count; n++) {
+        const at = order[n];
+        if (groupOf[at] !== group) continue;
+        const first = firstOf[at];
+        const own = weights[at];
         weight += own;
-        red += own * (srgbToLinear[first >> 16] - r0) + beyond[3 * shade];
-        green += own * (srgbToLinear[(first >> 8) & 255] - g0) + beyond[3 * shade + 1];
-        blue += own * (srgbToLinear[first & 255] - b0) + beyond[3 * shade + 2];
+        red += own * (srgbToLinear[first >> 16] - r0) + beyond[3 * at];
+        green += own * (srgbToLinear[(first >> 8) & 255] - g0) + beyond[3 * at + 1];
+        blue += own * (srgbToLinear[first & 255] - b0) + beyond[3 * at + 2];
       }
       colour[0] = r0 + red / weight;
       colour[1] = g0 + green / weight;

@@ -1,5 +1,5 @@
 import type { Bead } from '../../beads/bead.js';
-import { lab65ToLinear, linearToLab65 } from '../../colour/lab.js';
+import { lab65ToLinear, putLab65 } from '../../colour/lab.js';
 import type { StitchColours } from '../sampling/sample.js';
 
 /** `--lift` where nothing else is said. */
@@ -37,7 +37,7 @@ export function liftTone(
   const labs = new Float64Array(3 * count);
   const lights: number[] = [];
   for (let s = 0; s < count; s++) {
-    labs.set(linearToLab65(linear[3 * s], linear[3 * s + 1], linear[3 * s + 2]), 3 * s);
+    putLab65(linear[3 * s], linear[3 * s + 1], linear[3 * s + 2], labs, 3 * s);
     if (!bare[s] && covered[s] >= 0.5) lights.push(labs[3 * s]);
   }
   if (lights.length === 0 || beads.length === 0) return colours;
