@@ -38,10 +38,13 @@ describe.each([
   { command: 'booklet', language: 'en-GB', figures: 3, faces: 3, tables: 8 },
   { command: 'lining', language: 'uk', figures: 4, faces: 2, tables: 0 },
   { command: 'lining', language: 'ja', figures: 4, faces: 2, tables: 0 },
+  { command: 'swatch', language: 'de', figures: 4, faces: 2, tables: 0 },
+  { command: 'swatch', language: 'ja', figures: 4, faces: 2, tables: 0 },
 ])('$command in $language', ({ command, language, figures: least, faces, tables }) => {
   beforeAll(async () => {
     const file = join(folder, `${command}-${language}.pdf`);
-    const argv = [command, from, '--language', language, '-o', file];
+    const what = command === 'swatch' ? '--guide' : from;
+    const argv = [command, what, '--language', language, '-o', file];
     expect(await inProcess(...argv)).toMatchObject({ code: 0, err: '' });
     const said = JSON.parse(tool('qpdf', ['--json=2', file]).toString()) as {
       qpdf: [unknown, Record<string, { value?: Value; stream?: { dict: Dictionary } }>];
@@ -63,7 +66,12 @@ describe.each([
     const stream = resolved(root()['/Metadata']) as Dictionary;
     expect(stream['/Type']).toBe('/Metadata');
     expect(stream['/Filter']).toBeUndefined();
-    expect(metadata).toContain('Fish &amp; &lt;chips&gt;</rdf:li>');
+    const titles: Record<string, string> = {
+      'swatch de': '>Die eigene Masche messen',
+      'swatch ja': '>自分の目を測る',
+    };
+    const title = titles[`${command} ${language}`] ?? 'Fish &amp; &lt;chips&gt;';
+    expect(metadata).toContain(`${title}</rdf:li>`);
     const viewer = resolved(root()['/ViewerPreferences']) as Dictionary;
     expect(viewer['/DisplayDocTitle']).toBe(true);
   });

@@ -74,6 +74,7 @@ export const long = [
   'svg-slow',
   'swatch',
   'swatch-command',
+  'swatch-guide',
   'swatch-photo',
   'swatch-trials',
   'tidy',

@@ -8,8 +8,10 @@ import { stringingColumns } from '../src/booklet/parts/stringing.js';
 import { roomIn } from '../src/booklet/table.js';
 import { handSaidOf } from '../src/core/pages/hand/of-pattern.js';
 import { runPieces } from '../src/core/pages/lists/lines.js';
+import { swatchGuideSvg } from '../src/core/pages/swatch/swatch-guide-svg.js';
 import { textWidth, unparted } from '../src/core/pages/surface/text.js';
 import type { Edition } from '../src/booklet/facts.js';
+import { completeShape } from '../src/core/panel/shape.js';
 import type { Frame } from '../src/core/purse/frame/measures.js';
 import type { Pattern } from '../src/core/pattern/pattern.js';
 import { bareMark, undecidedMark } from '../src/core/pattern/marks.js';
@@ -108,6 +110,11 @@ async function spoken(): Promise<Call[]> {
   for (const [pattern, edition] of patterns()) {
     await bookletPdf({ ...facts, pattern, edition, version: '1.2.3', author: 'A. Maker' }, 'a4');
     for (const { steps } of Object.values(noted.hands)) steps(handSaidOf(pattern));
+  }
+  for (const wish of [{}, { increase: 'first', construction: 'joined', hand: 'left' }] as const) {
+    const shape = completeShape({ wedges: 7, rounds: 10, beadDiameterMm: 2.1, ...wish });
+    const marks = { fromRound: 2, toRound: 10, markedWedge: 1 };
+    swatchGuideSvg({ shape, size: '11/0', ...marks, words: noted, fonts }, 'a4');
   }
   const seen = new Map(calls.map((call) => [JSON.stringify([call.path, call.facts]), call]));
   return [...seen.values()];

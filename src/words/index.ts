@@ -51,5 +51,6 @@ function withPages(pages: PageWords): Words {
     sewing: { ...en.sewing, ...pages.sewing },
     shopping: { ...en.shopping, ...pages.shopping },
     stringing: { ...en.stringing, ...pages.stringing },
+    swatch: { ...en.swatch, ...pages.swatch },
   };
 }

@@ -1,10 +1,12 @@
-import { swatchGuidePdf } from '../../booklet/swatch-guide-pdf.js';
+import { swatchGuideCreator, swatchGuidePdf } from '../../booklet/swatch-guide-pdf.js';
 import { RondureError } from '../../core/errors.js';
 import { swatchGuideMark, swatchGuideSvg } from '../../core/pages/swatch/swatch-guide-svg.js';
 import { defaultSize, sizeOf } from '../../core/beads/palette/sizes.js';
-import { completeShape } from '../../core/panel/shape.js';
-import { bundledFonts } from '../../node/font/fonts.js';
+import { completeShape, stitchCount } from '../../core/panel/shape.js';
+import { rimWedge } from '../../core/swatch/model.js';
+import { fontsForPages } from '../../node/font/fonts.js';
 import { checkFileFree, writeOutputFile } from '../../node/output/output-file.js';
+import { wordsIn } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import type { Io } from '../run/io.js';
 import type { SwatchOptions } from '../options/swatch-options.js';
@@ -19,7 +21,7 @@ export async function writeGuide(options: SwatchOptions, words: Words, io: Io): 
   }
   const writing = {
     force: options.force === true,
-    isOurs: (older: Uint8Array) => isGuide(older, words),
+    isOurs: isGuide,
   };
   if (!dryRun) await checkFileFree(output, writing);
   const { diameterMm, name } = sizeOf(options.size ?? defaultSize);
@@ -35,11 +37,14 @@ export async function writeGuide(options: SwatchOptions, words: Words, io: Io): 
   });
   const toRound = options.toRound ?? rounds;
   const fromRound = options.fromRound ?? Math.min(2, toRound - 1);
-  const fonts = await bundledFonts();
-  const guide = { shape, size: name, fromRound, toRound, markedWedge, words, fonts };
-  const { paper } = options;
+  const { paper, language = 'en-GB' } = options;
+  const { words: said } = await wordsIn([language]);
+  const fonts = await fontsForPages(language, []);
+  const guide = { shape, size: name, fromRound, toRound, markedWedge, words: said, fonts };
   const content =
-    kind === 'svg' ? swatchGuideSvg(guide, paper) : await swatchGuidePdf(guide, paper);
+    kind === 'svg'
+      ? swatchGuideSvg(guide, paper)
+      : (await swatchGuidePdf(guide, paper, language)).bytes;
   if (!dryRun) {
     io.guard?.(true);
     try {
@@ -52,17 +57,20 @@ export async function writeGuide(options: SwatchOptions, words: Words, io: Io): 
   if (json) {
     const object = { schema: 'rondure-swatch-guide', version: 1, file: file ?? null, paper };
     io.out(JSON.stringify(object, null, 2) + '\n');
-  } else if (!quiet) io.out(`${words.swatch.guideMade({ file, paper })}\n`);
+  } else if (!quiet) {
+    const beads = stitchCount(shape);
+    const facts = { ...shape, ...guide, rimWedge: rimWedge(shape.wedges), beads };
+    io.out(`${words.swatch.guideMade({ file, paper })}\n${words.swatch.guideThen(facts)}\n`);
+  }
 }
 
 /** Whether a file is a guide of ours, which may be replaced. */
-function isGuide(older: Uint8Array, words: Words): boolean {
+function isGuide(older: Uint8Array): boolean {
   const text = new TextDecoder('latin1').decode(older);
-  if (text.startsWith('%PDF')) {
-    // What the PDF says about itself stands in it as plain text too (XMP).
-    return (
-      text.includes('<pdf:Producer>Rondure<') && text.includes(`>${words.swatch.guide.title}<`)
-    );
-  }
-  return text.includes(`id="${swatchGuideMark}"`);
+  if (!text.startsWith('%PDF')) return text.includes(`id="${swatchGuideMark}"`);
+  // What the PDF says about itself stands in it as plain text too (XMP); until 2026 by its title.
+  const producer = (name: string) => text.includes(`<pdf:Producer>${name}<`);
+  return (
+    producer(swatchGuideCreator) || (producer('Rondure') && text.includes('>Measure your stitch<'))
+  );
 }

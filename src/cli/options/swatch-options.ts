@@ -2,7 +2,8 @@ import type { Command, Option } from 'commander';
 import { RondureError } from '../../core/errors.js';
 import { defaultSize } from '../../core/beads/palette/sizes.js';
 import { shapeLimits } from '../../core/panel/limits.js';
-import type { Words } from '../../words/index.js';
+import { languages } from '../../words/index.js';
+import type { Language, Words } from '../../words/index.js';
 import { underGroup } from './described.js';
 import { decimal, option, shown, whole } from './option-makers.js';
 import { outputOption, printOptions } from './output-options.js';
@@ -31,6 +32,7 @@ export interface SwatchOptions extends OutputOptions, Omit<ShapeOptions, 'rounds
   protractor: number;
   guide?: true;
   paper: 'a4' | 'letter';
+  language?: Language;
   photo?: string;
   points?: string;
   pixels: number;
@@ -87,6 +89,7 @@ export function addSwatchOptions(command: Command, words: Words): void {
     ...underGroup(words, 'printing', [
       shown(option('--guide', said.guide), off),
       option('--paper <PAPER>', said.paper).choices(['a4', 'letter']).default('a4'),
+      shown(option('--language <LANGUAGE>', said.language).choices(languages), 'en-GB'),
       ...printOptions(words),
       shown(option('--force', said.force), off),
       shown(option('--dry-run', said.dryRun), off),
@@ -112,6 +115,7 @@ export function refuseSwatchContradictions(command: Command, words: Words): void
   for (const [key, name] of measures) {
     if (options.guide && given(key)) contradict('--guide', name, said.notWithGuide);
   }
+  needs('language', '--language', '--guide', options.guide === true);
   const rounds = options.rounds !== undefined;
   needs('across', '--across', '--rounds', rounds);
   needs('rimStitches', '--rim-stitches', '--rounds', rounds);

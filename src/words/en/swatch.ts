@@ -1,24 +1,9 @@
+import type { GuideFacts } from '../pages/english/swatch.js';
+import { pages } from './pages.js';
 import { swatchErrors } from './swatch-errors.js';
 
 /** A number with two places at most, without zeros at its end. */
 const short = (value: number, places = 2) => String(Number(value.toFixed(places)));
-
-/** How a swatch is to be worked and measured. */
-export interface GuideFacts {
-  wedges: number;
-  rounds: number;
-  increase: 'first' | 'middle' | 'last';
-  construction: 'spiral' | 'joined';
-  hand: 'right' | 'left';
-  beadsFace: 'away' | 'toward';
-  size: string;
-  fromRound: number;
-  toRound: number;
-  markedWedge: number;
-  rimWedge: number;
-  /** One for every stitch. */
-  beads: number;
-}
 
 /** The least and the most of an estimate, in its own unit. */
 export interface EstimateEnds {
@@ -72,6 +57,7 @@ export const swatch = {
     pixels: 'how finely the points are read, pixels',
     rulerLength: 'true distance of the two points ruler= in the photograph',
     paper: 'paper of the guide',
+    language: 'language of the guide',
     force: 'replace an earlier file of ours',
     dryRun: 'print what follows, write nothing',
     use: 'swatch.json: stitch width, round height and lean as measured',
@@ -85,73 +71,10 @@ export const swatch = {
       ? 'The guide can be made (trial run, nothing written).'
       : `How to make and measure a swatch is in ${f.file}: print its sheets at 100 % on ${name}, and check the squares.`;
   },
-  guide: {
-    title: 'Measure your stitch',
-    describe:
-      'How to make and measure a swatch, and a turn gauge to lay it on; to be printed at 100 %.',
-    intro:
-      'Every hand works a different stitch. A small trial panel, a swatch, tells how high, how wide and how slanting yours is, so that the chart and the finished size fit your hand.',
-    steps: (f: GuideFacts) => [
-      {
-        head: 'Work it.',
-        text: `String ${f.beads} beads (${f.size}) of one colour on the ball, and work ${f.rounds} rounds of ${f.wedges} wedges with the thread and hook of the purse, a bead on every stitch (the last sheet tells how the stitch is worked), increase in the ${f.increase} stitch of each wedge, ${f.construction === 'spiral' ? 'in a spiral' : 'every round joined'}, ${f.hand} hand. After round ${f.fromRound} mark the thread 1 m from the hook.`,
-      },
-      {
-        head: 'Mark it.',
-        text: `In round ${f.fromRound} and in round ${f.toRound}, put a loop of bright thread around the first stitch of wedge ${f.markedWedge}${f.markedWedge === 1 ? ' (the first stitch of the round)' : ''}.`,
-      },
-      {
-        head: 'Look at it.',
-        text: 'Damp it, pat it out, let it dry. Does it lie flat? When it stands up like a saucer it cups, when its rim waves it ruffles: then leave out step 4, and add --lies\u00a0cups or --lies\u00a0ruffles.',
-      },
-      {
-        head: 'Across.',
-        text: 'The widest place, over the outer edges of the beads, with callipers or between two upright blocks.',
-      },
-      {
-        head: 'Along the rim.',
-        text: `In the middle of wedge ${f.rimWedge}, lay a thread along the last round for 50 mm, over the middles of the beads, and count the stitches from bead middle to bead middle. Halves count.`,
-      },
-      {
-        head: 'Turn.',
-        text: `Lay it on the gauge, beads up, its hole on the cross, the marked stitch of round ${f.fromRound} on the line of 0. Lay a ruler from the cross over the marked stitch of round ${f.toRound}: read the degrees, and whether they are with or against the work.`,
-      },
-      {
-        head: 'Thread.',
-        text: `How many stitches did the metre make, from the end of round ${f.fromRound} until the mark reached the hook?`,
-      },
-      { head: 'Beads.', text: 'String 50 beads, push them together, measure the row.' },
-    ],
-    write: 'Write down',
-    blanks: (f: GuideFacts) => [
-      'across, mm',
-      'stitches along 50 mm of the rim',
-      `turn, round ${f.fromRound} to ${f.toRound}, degrees`,
-      'with or against the work',
-      'stitches from 1 m of thread',
-      '50 beads, mm',
-    ],
-    then: (f: GuideFacts) =>
-      `Then: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "…\u00a0against" --stitch … --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json`,
-    care: 'Take care: keep beads and needles away from small children. Wear goggles when you break a bead. Rest eyes and hands every half hour. Where you live or sell, local rules come first.',
-    stitchTitle: 'The stitch',
-    stitchIntro:
-      'Take the one that you will work the purse in, and keep to it: thread, hook, loops and hand make the size. A swatch in one of them says nothing about the others. What you say of it with your measures stands below each.',
-    ways: {
-      'both-loops': 'Bead single crochet (US), double crochet (UK), under both loops',
-      'bead-side-loop': 'The same under one loop, the one on the side of the beads',
-      slip: 'Slip-stitch bead crochet',
-    },
-    chooseWay: (way: 'both-loops' | 'bead-side-loop' | 'slip') =>
-      `When you give your measures: --stitch ${way}`,
-    gaugeTitle: 'Turn gauge',
-    round: (r: number) => `round ${r}`,
-    lean: (lean: number) => `lean ${lean}`,
-    with: 'with the work',
-    against: 'against the work',
-    scale:
-      'Print at 100 %, “actual size”. Measure the squares: when they are off by more than half a millimetre, print again without scaling. Grey: rounds and wedges of a usual stitch, to centre the piece. Outside the scale: where the marked stitch comes to lie with a lean of 0, 0.25 and 0.5 stitches.',
-  },
+  guide: pages.swatch.guide,
+  /** The command that works out what was written down on the guide. */
+  guideThen: (f: GuideFacts) =>
+    `When you have measured: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "… against" --stitch both-loops --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json (stitch 2 of the last sheet: --stitch bead-side-loop; stitch 3: --stitch slip; when it cups or ruffles, --lies cups or --lies ruffles in place of --across).`,
   rulerNeeds:
     'A known length in the photograph needs --ruler-length and two points ruler=x,y in --points: give both.',
   twoLeans: 'both give the lean',

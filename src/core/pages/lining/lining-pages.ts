@@ -1,7 +1,7 @@
 import { boxOf, drawLiningPiece } from './lining-piece.js';
 import type { LiningSheet } from './lining-piece.js';
 import { liningNoteParts, liningNotes } from './lining-notes.js';
-import { drawRuler, drawTestSquare, rulerHeightMm, testSquaresMm } from '../surface/print-check.js';
+import { rulerHeightMm, rulerPart, testSquarePart, testSquaresMm } from '../surface/print-check.js';
 import { printPapers, safeArea, safeAreaOf } from '../surface/print-sheet.js';
 import type { Area, PrintPaper } from '../surface/print-sheet.js';
 import type { PagePart } from '../surface/page-part.js';
@@ -181,25 +181,16 @@ function pieceAt(sheet: LiningSheet, x: number, y: number): PagePart {
   return { as: 'picture', alt, draw: (surface) => drawLiningPiece(surface, sheet, x, y) };
 }
 
-function square(sheet: LiningSheet, which: 0 | 1, x: number, y: number): PagePart {
-  const { check, print } = sheet.words.lining;
-  const alt = `${which === 0 ? check.mm : check.inch}. ${print}`;
-  return { as: 'picture', alt, draw: (surface) => drawTestSquare(surface, which, x, y, sheet) };
-}
+const square = (sheet: LiningSheet, which: 0 | 1, x: number, y: number): PagePart =>
+  testSquarePart(sheet, which, { x, y }, sheet.words.lining.print);
 
 const squaresInRow = (sheet: LiningSheet, left: number, top: number): PagePart[] => [
   square(sheet, 0, left, top),
   square(sheet, 1, left + testSquaresMm[0] + 2 * spaceMm, top),
 ];
 
-function ruler(sheet: LiningSheet, area: Omit<Area, 'top'>): PagePart {
-  const { check, print } = sheet.words.lining;
-  return {
-    as: 'picture',
-    alt: `${check.cm}, ${check.in}. ${print}`,
-    draw: (surface) => drawRuler(surface, area, sheet),
-  };
-}
+const ruler = (sheet: LiningSheet, area: Omit<Area, 'top'>): PagePart =>
+  rulerPart(sheet, area, sheet.words.lining.print);
 
 const tilesFor = (size: number, tile: number): number =>
   Math.max(1, Math.ceil((size - overlapMm) / (tile - overlapMm) - 1e-9));

@@ -1,9 +1,12 @@
 import type { Area } from './print-sheet.js';
 import type { Surface } from './surface.js';
 
-/** What a part of a page is, for whoever has the page read aloud: a heading, or a sentence of a numbered list. */
+/**
+ * What a part of a page is, for whoever has the page read aloud: the heading of a sheet, one below
+ * it, a paragraph, or an item of a list.
+ */
 interface TextPart {
-  readonly as: 'title' | 'step';
+  readonly as: 'title' | 'head' | 'text' | 'step';
 }
 
 /** A picture, and what is said in its place. */

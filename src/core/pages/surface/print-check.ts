@@ -1,5 +1,6 @@
 import type { Words } from '../../../words/index.js';
 import type { Fonts } from './font.js';
+import type { PagePart } from './page-part.js';
 import type { Surface } from './surface.js';
 import { drawText, mmPerPoint } from './text.js';
 
@@ -14,6 +15,35 @@ export const rulerHeightMm = 16;
 interface Lettering {
   readonly words: Words;
   readonly fonts: Fonts;
+}
+
+/** A test square as a part of a page; `print` says what it is for, in its place. */
+export function testSquarePart(
+  lettering: Lettering,
+  which: 0 | 1,
+  at: { x: number; y: number },
+  print: string,
+): PagePart {
+  const { check } = lettering.words.lining;
+  return {
+    as: 'picture',
+    alt: `${which === 0 ? check.mm : check.inch}. ${print}`,
+    draw: (surface) => drawTestSquare(surface, which, at.x, at.y, lettering),
+  };
+}
+
+/** A ruler as a part of a page; `print` says what it is for, in its place. */
+export function rulerPart(
+  lettering: Lettering,
+  area: { left: number; right: number; bottom: number },
+  print: string,
+): PagePart {
+  const { check } = lettering.words.lining;
+  return {
+    as: 'picture',
+    alt: `${check.cm}, ${check.in}. ${print}`,
+    draw: (surface) => drawRuler(surface, area, lettering),
+  };
 }
 
 /** A square to measure the print by, its top left corner at x, y. */
@@ -46,7 +76,7 @@ export function drawTestSquare(
 }
 
 /** A ruler of centimetres above and inches below one line, as long as there is room for. */
-export function drawRuler(
+function drawRuler(
   surface: Surface,
   { left, right, bottom }: { left: number; right: number; bottom: number },
   { words, fonts }: Lettering,

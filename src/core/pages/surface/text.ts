@@ -101,14 +101,19 @@ export function unbroken(said: string, { face }: TextStyle): string[] {
   return parts;
 }
 
-/** Parts set one after the other into lines no wider than given. */
-export function setInLines(parts: readonly string[], style: TextStyle, widthMm: number): string[] {
+/** Parts set one after the other into lines no wider than given, of which `takenMm` of the first is taken. */
+export function setInLines(
+  parts: readonly string[],
+  style: TextStyle,
+  widthMm: number,
+  takenMm = 0,
+): string[] {
   const lines: string[] = [];
   let line = '';
-  let wide = 0;
+  let wide = takenMm;
   for (const part of parts) {
     // Letters are as wide together as one by one.
-    if (line !== '' && wide + textWidth(part.trimEnd(), style) > widthMm) {
+    if (wide > 0 && wide + textWidth(part.trimEnd(), style) > widthMm) {
       lines.push(line.trimEnd());
       line = '';
       wide = 0;
@@ -119,9 +124,9 @@ export function setInLines(parts: readonly string[], style: TextStyle, widthMm: 
   return line.trimEnd() === '' ? lines : [...lines, line.trimEnd()];
 }
 
-/** A text in lines no wider than given; a longer word is shortened. */
-export function wrapped(text: string, style: TextStyle, widthMm: number): string[] {
-  const lines = setInLines(unbroken(unparted(text), style), style, widthMm);
+/** A text in lines no wider than given, `takenMm` of the first being taken; a longer word is shortened. */
+export function wrapped(text: string, style: TextStyle, widthMm: number, takenMm = 0): string[] {
+  const lines = setInLines(unbroken(unparted(text), style), style, widthMm, takenMm);
   return lines.map((line) => shortened(line, style, widthMm));
 }
 

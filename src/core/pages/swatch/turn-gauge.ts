@@ -2,7 +2,8 @@ import { directionOf, naturalOutline } from '../../panel/shape.js';
 import { markedTurn } from '../../swatch/model.js';
 import type { Polyline, Surface } from '../surface/surface.js';
 import type { SwatchGuide } from './guide-facts.js';
-import { drawText, mmPerPoint } from '../surface/text.js';
+import { drawText, mmPerPoint, textWidth, wrapped } from '../surface/text.js';
+import type { TextStyle } from '../surface/text.js';
 
 const black = '#000000';
 const grey = '#8a8a8a';
@@ -45,14 +46,14 @@ export function drawTurnGauge(
   }
   const style = { face: fonts.regular, sizeMm: 10.5 * mmPerPoint, ink: '#444444' };
   const between = ((Math.floor(shape.wedges / 2) + 0.5) * 360) / shape.wedges;
-  const [labelX, labelY] = at(between, last + 5);
-  drawText(surface, said.round(reached), style, labelX, labelY, 'middle');
   const wedges = Array.from({ length: shape.wedges }, (_, k) =>
     ray((k * 360) / shape.wedges, 3, scale - scaleMm),
   );
   surface.strokePath(wedges, { stroke: grey, widthMm: 0.2 });
   const cross = [0, 90].map((turn) => ray(turn, -3, 3));
   surface.strokePath([...cross, ray(0, 3, scale)], { stroke: black, widthMm: 0.35 });
+  const outside = last + 8 < scale - scaleMm;
+  drawLabel([said.round(reached)], style, ...at(between, outside ? last + 4 : last - 4));
   drawDegrees();
   drawLeans();
   drawSides();
@@ -89,10 +90,28 @@ export function drawTurnGauge(
       const side = Math.sin((degrees * Math.PI) / 180);
       const anchor = Math.abs(side) < 0.4 ? 'middle' : side > 0 ? 'start' : 'end';
       const [tx, ty] = at(degrees, scale + numbersMm + (anchor === 'middle' ? 5 : 4));
-      drawText(surface, said.lean(lean), style, tx, ty + 1.2, anchor);
+      // Beside the scale there may be no room but for the number; below the gauge stands what it is.
+      const room = anchor === 'middle' ? Infinity : place.radius - Math.abs(tx - x);
+      const named = said.lean(lean);
+      const text = textWidth(named, style) <= room ? named : words.lists.decimal(String(lean));
+      drawText(surface, text, style, tx, ty + 1.2, anchor);
       return ray(degrees, scale + numbersMm - 0.6, scale + numbersMm + 2);
     });
     surface.strokePath(marks, { stroke: black, widthMm: 0.5 });
+  }
+
+  /** Lines about a place, white behind them: wedge lines may run there. */
+  function drawLabel(lines: readonly string[], style: TextStyle, tx: number, ty: number): void {
+    const lineMm = 1.25 * style.sizeMm;
+    const half = Math.max(...lines.map((line) => textWidth(line, style))) / 2 + 1;
+    const top = ty - (lines.length * lineMm) / 2;
+    const bottom = top + lines.length * lineMm;
+    const [left, right] = [tx - half, tx + half];
+    const ground = Float64Array.of(left, top, right, top, right, bottom, left, bottom);
+    surface.fillPath([ground], { fill: '#ffffff' });
+    lines.forEach((line, n) =>
+      drawText(surface, line, style, tx, top + (n + 0.8) * lineMm, 'middle'),
+    );
   }
 
   /** With the work on one side, against it on the other, with arrows. */
@@ -104,7 +123,7 @@ export function drawTurnGauge(
       const text = side === direction ? said.with : said.against;
       const middle = side * 45;
       const [tx, ty] = at(side * 36, 0.58 * scale);
-      drawText(surface, text, style, tx, ty, 'middle');
+      drawLabel(wrapped(text, style, 0.42 * scale), style, tx, ty);
       const from = middle - side * 22;
       const arc = Float64Array.from(
         Array.from({ length: 23 }, (_, k) => at(from + side * 2 * k, radius)).flat(),

@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * Czech. No native crocheter has checked it yet. To be looked at first: kolo (M; řada), klín (M; díl,
@@ -31,4 +32,5 @@ export const cs: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * German. No native crocheter has checked it yet. To be looked at first: Segment (M; Keil),
@@ -31,4 +32,5 @@ export const de: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

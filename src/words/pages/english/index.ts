@@ -11,6 +11,7 @@ import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import type { English } from './spelling.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /** What stands on pages, in one of the Englishes. */
 export const englishPages = (english: English) => ({
@@ -26,4 +27,5 @@ export const englishPages = (english: English) => ({
   sewing: sewing(english),
   shopping: shopping(english),
   stringing: stringing(english),
+  swatch: swatch(english),
 });

@@ -9,6 +9,8 @@ export interface English {
   readonly licence: string;
   readonly metre: string;
   readonly metres: string;
+  readonly millimetre: string;
+  readonly callipers: string;
   /** The stitch of every panel, in full. */
   readonly stitch: string;
   /** Its abbreviation and what that means. */
@@ -25,6 +27,8 @@ const british = {
   licence: 'Licence',
   metre: 'metre',
   metres: 'metres',
+  millimetre: 'millimetre',
+  callipers: 'callipers',
 } as const;
 
 /** UK spelling, both sets of terms: for the command line and the text files. */
@@ -52,6 +56,8 @@ export const usEnglish: English = {
   licence: 'License',
   metre: 'meter',
   metres: 'meters',
+  millimetre: 'millimeter',
+  callipers: 'calipers',
   stitch: 'single crochet (sc) in US terms, which is double crochet in UK terms',
   sign: ['sc', 'single crochet, a US term; in UK terms double crochet (dc)'],
 };

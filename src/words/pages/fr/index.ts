@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * French. No native crocheter has checked it yet. To be looked at first: secteur (M; quartier),
@@ -30,4 +31,5 @@ export const fr: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

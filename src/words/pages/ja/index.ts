@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * What stands on pages, in Japanese. No native crocheter has checked it yet. Terms of little
@@ -31,4 +32,5 @@ export const ja: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * Polish. No native crocheter has checked it yet. To be looked at first: półsłupek / oczko ścisłe (M:
@@ -33,4 +34,5 @@ export const pl: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

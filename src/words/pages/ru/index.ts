@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * Russian. No native crocheter has checked it yet. To be looked at first: сдвиг (L: how far a stitch
@@ -32,4 +33,5 @@ export const ru: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

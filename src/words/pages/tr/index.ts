@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * What stands on pages, in Turkish: the reader is addressed with the polite imperative (siz).
@@ -32,4 +33,5 @@ export const tr: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };

@@ -11,6 +11,7 @@ import { rounds } from './rounds.js';
 import { sewing } from './sewing.js';
 import { shopping } from './shopping.js';
 import { stringing } from './stringing.js';
+import { swatch } from './swatch.js';
 
 /**
  * What stands on pages, in simplified Chinese. No native crocheter has checked it yet. Terms of
@@ -32,4 +33,5 @@ export const zh: PageWords = {
   sewing,
   shopping,
   stringing,
+  swatch,
 };
