@@ -1,4 +1,5 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
+import { useFocusOver } from './actions/focus.js';
 import { allActions } from './actions/known.js';
 import { steps } from './steps/list.js';
 import { look, view } from './store/store.js';
@@ -9,7 +10,7 @@ import { Icon } from './parts/icon.js';
 export function Help() {
   const say = words.value;
   const box = useRef<HTMLElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useFocusOver(box, '[data-action="help"]');
   const keyName = (key: string) =>
     key
       .split('+')
@@ -49,6 +50,12 @@ export function Help() {
                   <dt>{say.actions[one.id]}</dt>
                   <dd>
                     <kbd>{keyName(one.keys![0])}</kbd>
+                    {one.id === 'to-step' && (
+                      <>
+                        {' … '}
+                        <kbd>{one.keys!.at(-1)}</kbd>
+                      </>
+                    )}
                   </dd>
                 </div>
               ))}

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { focusCard } from './actions/focus.js';
 import { ActionButton } from './parts/action-button.js';
 import { Icon } from './parts/icon.js';
 import { Help } from './help.js';
@@ -12,7 +13,7 @@ import { newEdition } from './offline/offline.js';
 import { Panel } from './panel/panel.js';
 import { hanging } from './picture-in/ways-in.js';
 import { stepNamed, steps } from './steps/list.js';
-import { chart, choosing, look, opening, piece, pieces, told, view } from './store/store.js';
+import { chart, choosing, opening, openStep, piece, pieces, told, view } from './store/store.js';
 import { atWork } from './steps/work/work-store.js';
 import { Thread } from './thread/thread.js';
 import { Tongue } from './tongue.js';
@@ -42,6 +43,11 @@ function Title() {
 export function Table() {
   const say = words.value;
   const step = stepNamed(view.value.step);
+  useWayBack(atWork.value ?? (colouring.value ? 'coloured-chart' : undefined));
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (card.current) card.current.scrollTop = 0;
+  }, [step.id]);
   if (atWork.value && !shelfOpen.value) return <Later key="work" load={workScreen} />;
   if (colouring.value) return <Later key="coloured" load={colouredScreen} />;
   return (
@@ -70,7 +76,7 @@ export function Table() {
       <main data-state={stateOf()} data-kept={unsaved.value ? 'saving' : keeping.value}>
         {step.View ? <step.View /> : <Panel />}
         <Thread />
-        <section class="card" aria-label={step.name(say)}>
+        <section class="card" ref={card} tabIndex={-1} aria-label={step.name(say)}>
           <div class="sheet">
             <Told />
             <step.Card />
@@ -83,6 +89,18 @@ export function Table() {
       {hanging.value && <div class="hanging">{say.picture.drop}</div>}
     </div>
   );
+}
+
+/** Back from a screen in the table's place, the keyboard lies on the button that opened it. */
+function useWayBack(screen: string | undefined): void {
+  const was = useRef(screen);
+  useEffect(() => {
+    const left = was.current;
+    was.current = screen;
+    if (left === undefined || screen !== undefined) return;
+    document.querySelector<HTMLElement>(`.card [data-action="${left}"]`)?.focus();
+    if (document.activeElement === document.body) focusCard();
+  }, [screen]);
 }
 
 const workScreen = async () => (await import('./steps/work/at-work.js')).AtWork;
@@ -114,7 +132,11 @@ function Way({ open }: { open: string }) {
           type="button"
           data-step={id}
           aria-current={id === open ? 'step' : undefined}
-          onClick={() => look({ step: id })}
+          onClick={({ detail }) => {
+            openStep(id);
+            // Pressed by key: whoever does without a pointer goes on in the card.
+            if (detail === 0) focusCard();
+          }}
         >
           <Icon name={icon} />
           <span>{name(say)}</span>

@@ -1,5 +1,5 @@
 import { chromium } from 'playwright-core';
-import type { BrowserContext, Page } from 'playwright-core';
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromiumPath } from '../../tools/test-tools.js';
 import { serveBuiltPage } from './serve-page.js';
 import type { ServeHow } from './serve-page.js';
@@ -9,13 +9,16 @@ export interface OpenPage {
   readonly address: string;
   /**
    * A fresh page in a browser that has kept nothing yet, and what it asked for outside its own address or wrote to
-   * the console. `before` may prepare the browser.
+   * the console. `before` may prepare the browser, `more` says what kind of device it is.
    */
   open(
     width?: number,
     height?: number,
     before?: (context: BrowserContext) => Promise<unknown>,
+    more?: BrowserContextOptions,
   ): Promise<{ page: Page; strays: string[]; said: string[] }>;
+  /** Another window of the browser that a page is in, with what it has kept. */
+  openBeside(page: Page): Promise<{ page: Page }>;
   /** The server goes away, and the page's open connections with it. */
   goOffline(): Promise<void>;
   close(): Promise<void>;
@@ -36,10 +39,11 @@ export async function openBuiltPage(
   return {
     address,
     goOffline,
-    async open(width = 1280, height = 800, before) {
+    async open(width = 1280, height = 800, before, more = {}) {
       const context = await browser.newContext({
         viewport: { width, height },
         locale: 'en-GB',
+        ...more,
       });
       await before?.(context);
       const page = await context.newPage();
@@ -55,6 +59,11 @@ export async function openBuiltPage(
       page.on('pageerror', (error) => said.push(error.message));
       await page.goto(address);
       return { page, strays, said };
+    },
+    async openBeside(first) {
+      const page = await first.context().newPage();
+      await page.goto(address);
+      return { page };
     },
     async close() {
       await browser.close();

@@ -6,7 +6,7 @@ import { stringPlans } from '../../src/core/work/stringing-steps.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { drop, saved } from '../support/page-acts.js';
-import { shownRun, tapOn, toWork } from '../support/work-acts.js';
+import { keptWork, shownRun, tapOn, toWork } from '../support/work-acts.js';
 
 // Stringing and crocheting beside the bead mat: what is shown is the list, and it stops where the maker stops.
 
@@ -26,22 +26,6 @@ async function patternOf(page: Page) {
   return parsePattern(Buffer.from(unzipSync(bytes)['pattern.json']).toString(), 'pattern.json');
 }
 
-const kept = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<{ strung: number[]; worked: number } | undefined>((done, fail) => {
-        const opening = indexedDB.open('rondure');
-        opening.onerror = () => fail(opening.error);
-        opening.onsuccess = () => {
-          const all = opening.result.transaction('pieces').objectStore('pieces').getAll();
-          all.onsuccess = () => {
-            opening.result.close();
-            done(all.result[0]?.piece.work?.panels['0:1']);
-          };
-        };
-      }),
-  );
-
 test('beads are strung as the list says, run by run, and after a reload from the same bead on', async () => {
   const { page, strays, said } = await built.open(390, 844);
   await settled(page);
@@ -57,7 +41,7 @@ test('beads are strung as the list says, run by run, and after a reload from the
     }
   };
   await on(30);
-  await expect.poll(async () => (await kept(page))?.strung[0]).toBe(thread.length);
+  await expect.poll(async () => (await keptWork(page))?.strung[0]).toBe(thread.length);
   await page.reload();
   await page.locator('.at-work.string').waitFor();
   await on(10);
@@ -79,18 +63,18 @@ test('what hands did is no step of the undo, and goes with the piece to another 
   await page.locator('.title').press('Tab');
   await toWork(page, 'crochet');
   for (let n = 0; n < 25; n++) await tapOn(page);
-  const worked = (await kept(page))!.worked;
+  const worked = (await keptWork(page))!.worked;
   expect(worked).toBeGreaterThan(25);
   await page.locator('[data-action="to-table"]').click();
   await page.locator('[data-action="undo"]').click();
   await expect.poll(() => page.locator('.title').inputValue()).toBe('Kingfisher');
-  expect((await kept(page))!.worked).toBe(worked);
+  expect((await keptWork(page))!.worked).toBe(worked);
   await page.locator('[data-action="shelf"]').click();
   const { name, bytes } = await saved(page, 'save-piece');
   const { page: other } = await built.open(820, 1180);
   await settled(other);
   await drop(other, name, bytes, 'application/zip');
-  await expect.poll(async () => (await kept(other))?.worked).toBe(worked);
+  await expect.poll(async () => (await keptWork(other))?.worked).toBe(worked);
   await toWork(other, 'crochet');
   expect(await other.locator('.counter b').innerText()).toMatch(/^Round \d+ of 22$/);
 });

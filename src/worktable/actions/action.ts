@@ -16,5 +16,6 @@ export interface Action {
   possible?(): boolean;
   /** For something that is on or off. Reads signals. */
   on?(): boolean;
-  do(): void;
+  /** `key`: which of its keys was pressed; none by its button. */
+  do(key?: string): void;
 }

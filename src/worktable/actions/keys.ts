@@ -1,7 +1,8 @@
 import { colouring } from '../coloured/state.js';
 import { shelfOpen } from '../keep/state.js';
+import { atWork } from '../steps/work/work-store.js';
 import { look, view } from '../store/store.js';
-import type { Action } from './action.js';
+import type { Action, ActionId } from './action.js';
 import { allActions } from './known.js';
 
 /** A key as it is written in the list of actions. */
@@ -12,6 +13,18 @@ export function keyOf(event: KeyboardEvent): string {
   return control + shift + key;
 }
 
+/** Keys that a slider has for itself. */
+const slides = /^(Arrow(Left|Right|Up|Down)|Home|End|PageUp|PageDown)$/;
+
+/** What can be done by key while something hides the table: nothing that would change what is not seen. */
+const overTable: readonly ActionId[] = ['shelf', 'save-piece', 'open', 'help'];
+
+function hasKeyNow({ id, step }: Action): boolean {
+  if (shelfOpen.peek() || view.peek().help) return overTable.includes(id);
+  if (atWork.peek()) return step === 'work' || id === 'save-piece';
+  return step === undefined || step === view.peek().step;
+}
+
 /** What a key does now; none while something is typed. */
 export function actionFor(event: KeyboardEvent): Action | undefined {
   const at = event.target as HTMLElement | null;
@@ -20,15 +33,12 @@ export function actionFor(event: KeyboardEvent): Action | undefined {
   ) as HTMLInputElement | null;
   const pressed = keyOf(event);
   const types = typing && typing.type !== 'range' && typing.type !== 'checkbox';
-  if (types && !/^Ctrl\+(Shift\+)?[zy]$/.test(pressed)) return undefined;
-  if (types && pressed.includes('z')) return undefined;
+  // Files are opened and saved from a field, too: the browser would take these keys for itself.
+  if (types && !/^Ctrl\+[osy]$/.test(pressed)) return undefined;
+  if (typing?.type === 'range' && slides.test(pressed)) return undefined;
   if (/^( |Enter)$/.test(pressed) && at?.closest('button, summary, a')) return undefined;
-  const { step } = view.peek();
   return allActions().find(
-    (one) =>
-      one.keys?.includes(pressed) &&
-      (one.step === undefined || one.step === step) &&
-      (one.possible?.() ?? true),
+    (one) => one.keys?.includes(pressed) && hasKeyNow(one) && (one.possible?.() ?? true),
   );
 }
 
@@ -51,6 +61,6 @@ export function listenForKeys(): void {
     const action = actionFor(event);
     if (!action) return;
     event.preventDefault();
-    action.do();
+    action.do(keyOf(event));
   });
 }

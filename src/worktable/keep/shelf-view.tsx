@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { useFocusOver } from '../actions/focus.js';
 import { ActionButton } from '../parts/action-button.js';
 import { Icon } from '../parts/icon.js';
 import { language, words } from '../words.js';
@@ -11,7 +12,7 @@ import { keeping, pieceId, shelfOpen } from './state.js';
 export function Shelf() {
   const say = words.value;
   const box = useRef<HTMLElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useFocusOver(box, '[data-action="shelf"]');
   const there = onShelf.value.filter((one) => !one.removedAt);
   const removed = onShelf.value.filter((one) => one.removedAt);
   return (

@@ -24,6 +24,7 @@ export function Panel() {
   const say = words.value.table;
   const made = chart.value;
   const { shape } = made ?? {};
+  const byKeys = stepNamed(view.value.step).hand !== undefined;
   const label = shape
     ? say.panelLabel({
         rounds: figure(shape.rounds),
@@ -33,7 +34,11 @@ export function Panel() {
     : say.panel;
   return (
     <section class="panel" aria-label={say.panel}>
-      <div class="ground">
+      <div
+        class="ground"
+        // Arrow keys act on it there; a screen reader hands them over to an application only.
+        {...(byKeys && { tabIndex: 0, role: 'application', 'aria-label': label })}
+      >
         <canvas ref={canvas} role="img" aria-label={label} />
         <p class="lit" aria-live="polite">
           {litSentence()}

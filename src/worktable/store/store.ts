@@ -40,6 +40,12 @@ export function look(part: Partial<View>): void {
   view.value = { ...view.peek(), ...part };
 }
 
+/** Opens a step. What was said of the one before is done with; what went wrong still stands there. */
+export function openStep(step: string): void {
+  if (told.peek()?.kind === 'note') told.value = undefined;
+  look({ step });
+}
+
 /** Changes what is wished, as one step. */
 export function wish(name: string, part: Partial<Piece['wish']>): void {
   pieces.change(name, (now) => ({ ...now, wish: { ...now.wish, ...part } }));

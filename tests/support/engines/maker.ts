@@ -55,7 +55,10 @@ export async function makerAt(page: EnginePage, address: string): Promise<Maker>
     async tap(selector) {
       const found = JSON.stringify(selector);
       await until(`document.querySelector(${found})`, `there is ${selector}`);
-      await until(`!document.querySelector(${found}).disabled`, `${selector} can be pressed`);
+      await until(
+        `!document.querySelector(${found}).matches(':disabled, [aria-disabled="true"]')`,
+        `${selector} can be pressed`,
+      );
       const [x, y] = await page.evaluate<[number, number]>(`(() => {
         const one = document.querySelector(${found});
         one.scrollIntoView({ block: 'center', inline: 'center' });

@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Obrázek',
   'as-text': 'Jako text',
   'thread-way': 'Opačně',
+  'to-step': 'Otevřít krok',
   help: 'Klávesy',
   light: 'Světle',
   dark: 'Tmavě',

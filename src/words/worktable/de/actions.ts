@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Bild',
   'as-text': 'Als Text',
   'thread-way': 'Andersherum',
+  'to-step': 'Einen Schritt öffnen',
   help: 'Tasten',
   light: 'Hell',
   dark: 'Dunkel',

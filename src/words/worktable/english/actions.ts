@@ -14,6 +14,7 @@ export const actions = {
   overlay: 'Picture',
   'as-text': 'As text',
   'thread-way': 'Other way round',
+  'to-step': 'Open a step',
   help: 'Keys',
   light: 'Light',
   dark: 'Dark',

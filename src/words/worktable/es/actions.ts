@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Imagen',
   'as-text': 'Como texto',
   'thread-way': 'En el otro sentido',
+  'to-step': 'Abrir un paso',
   help: 'Teclas',
   light: 'Claro',
   dark: 'Oscuro',

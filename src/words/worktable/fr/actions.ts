@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Image',
   'as-text': 'En texte',
   'thread-way': 'Dans l’autre sens',
+  'to-step': 'Ouvrir une étape',
   help: 'Touches',
   light: 'Clair',
   dark: 'Sombre',

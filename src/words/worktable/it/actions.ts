@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Immagine',
   'as-text': 'Come testo',
   'thread-way': 'Nell’altro senso',
+  'to-step': 'Aprire un passo',
   help: 'Tasti',
   light: 'Chiaro',
   dark: 'Scuro',

@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: '絵',
   'as-text': '文字で読む',
   'thread-way': '逆向き',
+  'to-step': '手順を開く',
   help: 'キー',
   light: '明るく',
   dark: '暗く',

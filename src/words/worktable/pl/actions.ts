@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Obraz',
   'as-text': 'Jako tekst',
   'thread-way': 'W drugą stronę',
+  'to-step': 'Otwórz krok',
   help: 'Klawisze',
   light: 'Jasno',
   dark: 'Ciemno',

@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Картинка',
   'as-text': 'Текстом',
   'thread-way': 'В другую сторону',
+  'to-step': 'Открыть шаг',
   help: 'Клавиши',
   light: 'Светло',
   dark: 'Темно',

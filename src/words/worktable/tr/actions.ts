@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Resim',
   'as-text': 'Yazıyla',
   'thread-way': 'Öbür yöne',
+  'to-step': 'Bir adımı aç',
   help: 'Tuşlar',
   light: 'Açık',
   dark: 'Koyu',

@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: 'Картинка',
   'as-text': 'Текстом',
   'thread-way': 'В інший бік',
+  'to-step': 'Відкрити крок',
   help: 'Клавіші',
   light: 'Світло',
   dark: 'Темно',

@@ -16,6 +16,7 @@ export const actions: WorktableWords['actions'] = {
   overlay: '图片',
   'as-text': '文字版',
   'thread-way': '反方向',
+  'to-step': '打开一个步骤',
   help: '按键',
   light: '浅色',
   dark: '深色',

@@ -1,3 +1,4 @@
+import { focusPanel } from '../../actions/focus.js';
 import { acrossRounds, alongRound } from '../../../core/brush/places.js';
 import { brush, handle } from '../../store/brush.js';
 import { look, shownPanel, view } from '../../store/store.js';
@@ -26,7 +27,9 @@ function stepFrom(s: number, way: Way): number {
 
 /** Moves the cell cursor by one. */
 export function go(way: Way): void {
-  if (shownPanel.peek()) look({ litStitch: stepFrom(here(), way), litBead: undefined });
+  if (!shownPanel.peek()) return;
+  focusPanel();
+  look({ litStitch: stepFrom(here(), way), litBead: undefined });
 }
 
 /** Lays what the brush holds at the cursor and goes on; with the tool that moves, moves the marked part. */
@@ -34,6 +37,7 @@ export function goWith(way: Way): void {
   const s = here();
   const panel = shownPanel.peek();
   if (s < 0 || !panel) return go(way);
+  focusPanel();
   const to = stepFrom(s, way);
   if (brush.peek().tool === 'move') {
     const { centres } = panel.geometry;

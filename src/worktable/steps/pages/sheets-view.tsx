@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { useFocusOver } from '../../actions/focus.js';
 import { Icon } from '../../parts/icon.js';
 import { chart, piece } from '../../store/store.js';
 import { figure, language, words } from '../../words.js';
@@ -49,7 +50,7 @@ function OneSheet(props: { address: string; n: number; drawn: number; of: number
   const { address, n, drawn, of } = props;
   const say = words.value;
   const box = useRef<HTMLElement>(null);
-  useEffect(() => box.current?.focus(), []);
+  useFocusOver(box, '[data-action="look-booklet"]');
   const go = (to: number) => {
     if (to >= 0 && to < drawn) openSheet.value = to;
   };

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { useFocusOver } from '../../actions/focus.js';
 import { pictureCanvas } from '../../panel/picture-bitmap.js';
 import { Icon } from '../../parts/icon.js';
 import { PullPoint } from '../../parts/pull-point.js';
@@ -35,18 +36,16 @@ const inside = (x: number, y: number): Place => [
 
 /** The photo with its lines; `take` works the stitch out from them. */
 export function SwatchLines({ take }: { take: () => void }) {
-  const say = words.value.panel.photo;
   const photo = swatchPhoto.value;
+  return photo ? <Lines photo={photo} take={take} /> : null;
+}
+
+function Lines({ photo, take }: { photo: SwatchPhoto; take: () => void }) {
+  const say = words.value.panel.photo;
   const canvas = useRef<HTMLCanvasElement>(null);
   const box = useRef<HTMLElement>(null);
-  const isOpen = photo !== undefined;
-  useEffect(() => {
-    if (isOpen) box.current?.focus();
-  }, [isOpen]);
-  useEffect(() => {
-    if (photo && canvas.current) drawLines(canvas.current, photo);
-  }, [photo]);
-  if (!photo) return null;
+  useFocusOver(box, '[data-form="photo"]');
+  useEffect(() => drawLines(canvas.current!, photo), [photo]);
   const { picture, centre, beads, ruler } = photo;
   const widthPx = 720;
   const heightPx = Math.round((widthPx * picture.height) / picture.width);

@@ -52,7 +52,11 @@ export const workActions: readonly Action[] = [
     icon: 'to-left',
     keys: ['Escape'],
     possible: () => atWork.value !== undefined,
-    do: () => markWork((now) => ({ ...now, open: undefined })),
+    do: () => {
+      // A page that was opened anew at the work knows of no step.
+      look({ step: 'work' });
+      markWork((now) => ({ ...now, open: undefined }));
+    },
   },
   {
     id: 'work-next',

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { focusOn } from '../../actions/focus.js';
 import { stitchCount, stitchesBefore, stitchesInRound } from '../../../core/panel/shape.js';
 import { bareMark, undecidedMark } from '../../../core/pattern/marks.js';
 import { cuesAt, lengthIndexAt, workedBefore, workStep } from '../../../core/work/round-at-hand.js';
@@ -52,7 +53,10 @@ export function CrochetScreen() {
   const step = presentStep();
   const cues = cuesAt(shape, marks.value, lengths, worked);
   const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), [step === undefined]);
+  useEffect(
+    () => (button.current ? button.current.focus() : focusOn('.at-work .tap.done')),
+    [step === undefined],
+  );
   const slips = step ? slipLines(step) : [];
   const lines = [...cueLines(cues), ...slips];
   useEffect(() => speakUp([...lines, step ? stepSaid(step) : ''].join(' ')), [worked]);
@@ -98,7 +102,7 @@ export function CrochetScreen() {
             <span class="hint">{say.tapWorked}</span>
           </button>
         ) : (
-          <div class="tap done" data-done="panel">
+          <div class="tap done" data-done="panel" tabIndex={-1}>
             <h2>{say.panelDone}</h2>
             <p>{shape.construction === 'spiral' ? say.endSpiral : say.endJoined}</p>
             <NoteList />

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useRef } from 'preact/hooks';
+import { useFocusOver } from '../../actions/focus.js';
 import { ActionButton } from '../../parts/action-button.js';
 import { words } from '../../words.js';
 import { CheckStrung } from './check-strung.js';
@@ -13,25 +14,25 @@ export function HelpSheets() {
   const say = words.value.mending;
   if (helping.value === 'find')
     return (
-      <Sheet title={say.findTitle}>
+      <Sheet key="find" title={say.findTitle}>
         <FindPlace />
       </Sheet>
     );
   if (helping.value === 'check')
     return (
-      <Sheet title={say.checkTitle}>
+      <Sheet key="check" title={say.checkTitle}>
         <CheckStrung />
       </Sheet>
     );
   if (helping.value === 'wrong')
     return (
-      <Sheet title={say.wrongTitle}>
+      <Sheet key="wrong" title={say.wrongTitle}>
         <WrongComing />
       </Sheet>
     );
   if (helping.value === 'note')
     return (
-      <Sheet title={say.notes}>
+      <Sheet key="note" title={say.notes}>
         <NoteHere />
       </Sheet>
     );
@@ -40,7 +41,8 @@ export function HelpSheets() {
 
 function Sheet({ title, children }: { title: string; children: ComponentChildren }) {
   const box = useRef<HTMLElement>(null);
-  useEffect(() => box.current?.focus(), [title]);
+  // Space goes on with the work as soon as the sheet is gone.
+  useFocusOver(box, '.at-work button.tap', true);
   return (
     <section class="help-sheet" ref={box} tabIndex={-1} aria-label={title}>
       <div class="head">

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { focusOn } from '../../actions/focus.js';
 import { stepAt, strungBefore, threadStands } from '../../../core/work/stringing-steps.js';
 import type { StringStep } from '../../../core/work/stringing-steps.js';
 import { ActionButton } from '../../parts/action-button.js';
@@ -28,7 +29,10 @@ export function StringScreen() {
   const now = strung.value;
   const step = plan && stepAt(plan, now);
   const button = useRef<HTMLButtonElement>(null);
-  useEffect(() => button.current?.focus(), [stringLength.value, step === undefined]);
+  useEffect(
+    () => (button.current ? button.current.focus() : focusOn('.at-work .tap.done')),
+    [stringLength.value, step === undefined],
+  );
   useEffect(() => speakUp(spokenStep(step, now)), [step, now]);
   if (!plan) return null;
   if (!step) return <LengthDone />;
@@ -121,7 +125,7 @@ function LengthDone() {
   const plan = plans.value[at];
   const open = at + 1 < plans.value.length;
   return (
-    <div class="tap done" data-done="length">
+    <div class="tap done" data-done="length" tabIndex={-1}>
       <h2>
         {say.lengthDone({
           n: figure(at + 1),
