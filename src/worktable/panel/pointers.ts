@@ -46,7 +46,8 @@ export function watchPointers(canvas: HTMLCanvasElement, touched: Touched): void
     }
     down.set(event.pointerId, at);
     canvas.setPointerCapture(event.pointerId);
-    wandered = false;
+    // Two fingers are no tap, however little they move.
+    wandered = down.size > 1;
     pulled = false;
     if (down.size > 1) {
       pull?.drop();

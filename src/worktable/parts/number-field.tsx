@@ -72,6 +72,11 @@ function Slider(props: {
         pull?.end();
         pull = undefined;
       }}
+      // The finger came to scroll: whatever it touched on its way stays as it was.
+      onPointerCancel={() => {
+        pull?.drop();
+        pull = undefined;
+      }}
     />
   );
 }

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import {
   cornerOf,
   hingesOf,
@@ -211,6 +212,7 @@ function Lining() {
 function Card() {
   const say = words.value.purse;
   const px = pxPerMm.value;
+  const before = useRef(px);
   return (
     <>
       <h3>{say.size}</h3>
@@ -230,6 +232,9 @@ function Card() {
         step={0.01}
         value={px}
         onInput={(event) => calibrate(event.currentTarget.valueAsNumber)}
+        // The finger came to scroll.
+        onPointerDown={() => (before.current = pxPerMm.peek())}
+        onPointerCancel={() => calibrate(before.current)}
       />
     </>
   );

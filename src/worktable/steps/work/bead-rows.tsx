@@ -42,7 +42,8 @@ function drawRows(
   const around = getComputedStyle(canvas.parentElement!);
   const inside = canvas.parentElement!.clientWidth - 2 * parseFloat(around.paddingLeft);
   const room = Math.min(wide, inside);
-  if (room <= 0 || beads.length === 0) return;
+  // Not a number where the screen is gone already.
+  if (!(room > 0) || beads.length === 0) return;
   const widest = Math.min(inRow, beads.length);
   const gap = 0.35;
   const size = Math.floor(Math.min(most, room / (widest + (widest > 5 ? gap : 0))));
