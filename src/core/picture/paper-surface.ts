@@ -76,7 +76,11 @@ function valueOf(fit: Float64Array, terms: readonly number[]): number {
   return sum;
 }
 
-function fitAll(blocks: readonly PaperPiece[], weights: Float64Array, degree: number): Float64Array[] {
+function fitAll(
+  blocks: readonly PaperPiece[],
+  weights: Float64Array,
+  degree: number,
+): Float64Array[] {
   return [0, 1, 2].map((c) => fitOne(blocks, weights, degree, c));
 }
 
