@@ -129,7 +129,13 @@ describe('thumbnails', () => {
       const read = PNG.sync.read(file);
       expect([read.width, read.height]).toEqual([33, 21]);
       expect([...read.data]).toEqual([...picture.data]);
-      expect(pictureFromPng(thumbnailPng(picture))).toEqual(picture);
+      const png = thumbnailPng(picture);
+      expect(pictureFromPng(png)).toBe(picture);
+      // Two others, and it is no longer at hand: now it is unpacked.
+      for (const grey of [1, 2]) thumbnailPng(paint(2, 2, () => [grey, grey, grey]));
+      const unpacked = pictureFromPng(png);
+      expect(unpacked).toEqual(picture);
+      expect(unpacked).not.toBe(picture);
     }
   });
 });

@@ -28,29 +28,47 @@ export function thumbnailOf(picture: Picture, mostPx = 512): Picture {
   return { width, height, data };
 }
 
+/** A thumbnail is smaller; one of another program may be larger, and is left out. */
+const mostSidePx = 1024;
+/** What was packed or unpacked last, of front and back: a chart asks for it several times. */
+const lately: { readonly png: string; readonly picture: Picture | undefined }[] = [];
+const mostLately = 2;
+
+function keepLately(png: string, picture: Picture | undefined): void {
+  lately.unshift({ png, picture });
+  lately.length = Math.min(lately.length, mostLately);
+}
+
 /** The picture as a PNG in base64: 8-bit RGB where it is opaque, otherwise RGBA. */
-export function thumbnailPng({ width, height, data }: Picture): string {
+export function thumbnailPng(picture: Picture): string {
+  const { width, height, data } = picture;
   const channels = isOpaque(data) ? 3 : 4;
   const pixels = new Uint8Array(channels * width * height);
   for (let p = 0; p < width * height; p++) {
     for (let c = 0; c < channels; c++) pixels[channels * p + c] = data[4 * p + c];
   }
-  return base64(
+  const png = base64(
     encode({ width, height, data: pixels, channels, depth: 8 }, { zlib: { level: 2 } }),
   );
+  if (Math.max(width, height) <= mostSidePx) keepLately(png, picture);
+  return png;
 }
 
-/** A thumbnail is smaller; one of another program may be larger, and is left out. */
-const mostSidePx = 1024;
-
-/** Reads a PNG of `thumbnailPng`: 8 bits a channel, RGB or RGBA; undefined when it is damaged. */
+/**
+ * Reads a PNG of `thumbnailPng`: 8 bits a channel, RGB or RGBA; undefined when it is damaged. Whoever
+ * gets it must not write into it: it may be the very picture that was packed.
+ */
 export function pictureFromPng(png: string): Picture | undefined {
+  const known = lately.find((one) => one.png === png);
+  if (known) return known.picture;
+  let picture: Picture | undefined;
   try {
-    return decoded(Uint8Array.from(atob(png), (letter) => letter.charCodeAt(0)));
+    picture = decoded(Uint8Array.from(atob(png), (letter) => letter.charCodeAt(0)));
   } catch {
     // The reader of PNGs has no error of its own.
-    return undefined;
   }
+  keepLately(png, picture);
+  return picture;
 }
 
 function decoded(bytes: Uint8Array): Picture | undefined {
