@@ -54,6 +54,7 @@ export function makeCoverage(
   /** Corners in pixels. */
   let corners = new Float64Array(64);
   let sums = new Float64Array(0);
+  const window: Window = { left: 0, top: 0, columns: 0, rows: 0 };
   const found: Coverage = {
     count: 0,
     pixel: new Int32Array(0),
@@ -61,7 +62,7 @@ export function makeCoverage(
     area: new Float64Array(0),
     total: 0,
     inside: 0,
-    window: { left: 0, top: 0, columns: 0, rows: 0 },
+    window,
   };
   let left = 0;
   let top = 0;
@@ -140,7 +141,10 @@ export function makeCoverage(
     top = Math.max(0, Math.floor(y0));
     columns = Math.min(width, Math.ceil(x1)) - left;
     rows = Math.min(height, Math.ceil(y1)) - top;
-    Object.assign(found.window, { left, top, columns, rows });
+    window.left = left;
+    window.top = top;
+    window.columns = columns;
+    window.rows = rows;
     return columns > 0 && rows > 0;
   }
 
