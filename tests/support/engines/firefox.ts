@@ -27,7 +27,8 @@ export async function startFirefox(): Promise<Engine> {
         type: (text) => page.keyboard.type(text),
         async key(name, held) {
           if (held) await page.keyboard.down(held);
-          await page.keyboard.press(name as KeyInput);
+          // BiDi knows the space bar by what it writes.
+          await page.keyboard.press((name === 'Space' ? ' ' : name) as KeyInput);
           if (held) await page.keyboard.up(held);
         },
         screenshot: () => page.screenshot(),

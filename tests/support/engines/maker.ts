@@ -39,7 +39,7 @@ export async function makerAt(page: EnginePage, address: string): Promise<Maker>
   async function until(expression: string, what: string, seconds = 90): Promise<void> {
     const end = Date.now() + 1000 * seconds;
     for (;;) {
-      if (await page.evaluate<boolean>(`!!(${expression})`)) return;
+      if (await page.evaluate<boolean>(`(async () => !!(await (${expression})))()`)) return;
       if (Date.now() > end) throw new Error(`waited ${seconds} s in vain: ${what}`);
       await after(100);
     }
@@ -59,11 +59,18 @@ export async function makerAt(page: EnginePage, address: string): Promise<Maker>
         `!document.querySelector(${found}).matches(':disabled, [aria-disabled="true"]')`,
         `${selector} can be pressed`,
       );
-      const [x, y] = await page.evaluate<[number, number]>(`(() => {
-        const one = document.querySelector(${found});
-        one.scrollIntoView({ block: 'center', inline: 'center' });
-        const { left, top, width, height } = one.getBoundingClientRect();
-        return [left + width / 2, top + height / 2];
+      // A press goes where the element was when it was looked for: it has to stand still.
+      const [x, y] = await page.evaluate<[number, number]>(`(async () => {
+        let was = '';
+        for (let looks = 0; ; looks++) {
+          const one = document.querySelector(${found});
+          one.scrollIntoView({ block: 'center', inline: 'center' });
+          const { left, top, width, height } = one.getBoundingClientRect();
+          const middle = [left + width / 2, top + height / 2];
+          if (was === middle.join() || looks > 100) return middle;
+          was = middle.join();
+          await new Promise((done) => setTimeout(done, 60));
+        }
       })()`);
       await page.pressAt(x, y);
     },
