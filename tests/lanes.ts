@@ -20,6 +20,7 @@ export const long = [
   'booklet',
   'booklet-boxes',
   'booklet-charts',
+  'booklet-fill',
   'booklet-lining',
   'booklet-listing',
   'brush',

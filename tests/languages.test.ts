@@ -18,6 +18,7 @@ import { bareMark, undecidedMark } from '../src/core/pattern/marks.js';
 import { fontsForPages } from '../src/node/font/fonts.js';
 import { languageNames, languages, wordsIn } from '../src/words/index.js';
 import type { Language, PageWords, Words } from '../src/words/index.js';
+import { inInches } from '../src/words/pages/english/inches-first.js';
 import { englishPages } from '../src/words/pages/english/index.js';
 import { ukEnglish } from '../src/words/pages/english/spelling.js';
 import { numbersIn } from '../src/words/pages/numbers.js';
@@ -140,6 +141,10 @@ const said = (value: unknown): string =>
     .map(([, text]) => text)
     .join(' | ');
 
+/** Of lengths that stand in inches or yards first, the metric ones alone. */
+const metric = (text: string) =>
+  text.replace(/[\d.,–]+(?: (?:to|x) [\d.,]+)*\u00a0(?:in|yd) \(([^)]+)\)/g, '$1');
+
 function answer(pages: PageWords, { path, facts }: Call): unknown {
   let at: unknown = pages;
   for (const key of path) at = (at as Record<string, unknown> | undefined)?.[key];
@@ -181,7 +186,7 @@ describe.each(languages)('%s', (language) => {
     for (const [path, text] of texts(english)) {
       // Half an hour is 30 minutes in Japanese.
       if (language === 'ja' && text.includes('half hour')) continue;
-      expect(figures(here.get(path)!, language), path).toEqual(figures(text, 'en-GB'));
+      expect(figures(metric(here.get(path)!), language), path).toEqual(figures(text, 'en-GB'));
     }
     for (const call of asked) {
       const wanted = answer(english, call);
@@ -190,8 +195,10 @@ describe.each(languages)('%s', (language) => {
       const where = `${call.path.join('.')} ${JSON.stringify(call.facts)}`;
       expect(said(got).trim(), where).not.toBe('');
       expect(said(got), where).not.toMatch(/undefined|NaN|\[object/);
-      expect(figures(said(got), language), `${where}: ${said(got)}`).toEqual(
-        figures(said(wanted), 'en-GB'),
+      // Inches that stand behind already come first there.
+      const behind = language === 'en-US' ? / \([\d.–]+ in\)/g : /$^/;
+      expect(figures(metric(said(got)), language), `${where}: ${said(got)}`).toEqual(
+        figures(said(wanted).replace(behind, ''), 'en-GB'),
       );
     }
   });
@@ -312,4 +319,52 @@ test('nothing that stands on pages is left in English', async () => {
       expect(words[part as keyof Words], `${language}: ${part}`).toMatchObject(said as object);
     }
   }
+});
+
+describe('US English', () => {
+  // The inch is 25.4 mm and the yard 0.9144 m exactly (international yard and pound agreement, 1959).
+  test.each([
+    ['95–100 mm across', '3.7–3.9\u00a0in (95–100\u00a0mm) across'],
+    ['About 95–100 mm (3.8–3.9 in) across', 'About 3.8–3.9\u00a0in (95–100\u00a0mm) across'],
+    [
+      'cut line 109.7 mm, 5 mm all round',
+      'cut line 4.32\u00a0in (109.7\u00a0mm), 0.2\u00a0in (5\u00a0mm) all round',
+    ],
+    ['finish 5 to 10 mm below', 'finish 0.2 to 0.4\u00a0in (5 to 10\u00a0mm) below'],
+    ['24 x 13 cm', '9.4 x 5.1\u00a0in (24 x 13\u00a0cm)'],
+    ['a tail of 20\u00a0cm.', 'a tail of 7.9\u00a0in (20\u00a0cm).'],
+    [
+      'take 70.6 m; 1.10 m long',
+      'take 77.2\u00a0yd (70.6\u00a0m); 1.20\u00a0yd (1.10\u00a0m) long',
+    ],
+    ['1,200 m', '1,312\u00a0yd (1,200\u00a0m)'],
+    ['Crochet hook, 0.6 to 1 mm for 11/0', 'Crochet hook, 0.6 to 1 mm for 11/0'],
+  ])('says %j as %j', (text, wanted) => {
+    expect(inInches(text)).toBe(wanted);
+  });
+
+  test('no length that a tape can measure stands in millimetres, centimetres or metres alone', async () => {
+    const pages = await loadPages['en-US']();
+    const { lining, swatch: _, ...rest } = pages;
+    const { check: _c, marks: _m, ...lined } = lining;
+    const all = texts({ ...rest, lining: lined }).map(([, text]) => text);
+    for (const call of asked) {
+      const [part, inner] = call.path;
+      if (part === 'swatch' || (part === 'lining' && ['check', 'marks'].includes(inner))) continue;
+      all.push(said(answer(pages, call) ?? ''));
+    }
+    let lengths = 0;
+    for (const text of all) {
+      for (const [whole, before, number, unit] of text.matchAll(
+        /(\()?(?:[\d.,]+(?:–| to | x ))*([\d.,]+)[ \u00a0](mm|cm|m|meters?)\b/g,
+      )) {
+        const mm =
+          Number(number.replaceAll(',', '')) * (unit === 'mm' ? 1 : unit === 'cm' ? 10 : 1000);
+        if (mm < 5) continue;
+        lengths++;
+        expect(before, `${whole} | ${text}`).toBe('(');
+      }
+    }
+    expect(lengths).toBeGreaterThan(100);
+  });
 });

@@ -4,6 +4,8 @@ import type { Block } from './flow-page.js';
 
 /** Between blocks one below the other. */
 const blockGapMm = 3;
+/** Between blocks of a row. */
+const rowGapMm = 5;
 /** Drawings beside words may reach so far below them. */
 const mostOverhangMm = 14;
 
@@ -67,35 +69,74 @@ export function addSideBySide(
 }
 
 /** Blocks in rows over the whole width, each row with as many as it holds. */
-export function addRows(flow: Flow, blocks: readonly Block[], gapMm = 5): void {
-  const { look } = flow;
-  let row: Block[] = [];
-  let used = 0;
-  const end = () => {
-    const over = Math.max(0, ...row.map(({ overMm }) => overMm));
-    const high = over + Math.max(0, ...row.map(({ heightMm, overMm }) => heightMm - overMm));
+export function addRows(flow: Flow, blocks: readonly Block[]): void {
+  for (const row of rowsOf(flow, blocks)) {
+    const { over, high } = measured(row);
     if (!flow.fits(high)) flow.next();
-    let { left } = look;
+    let { left } = flow.look;
     for (const block of row) {
       block.put(flow.pages.at(-1)!, left, flow.y + over - block.overMm);
-      left += block.widthMm + gapMm;
+      left += block.widthMm + rowGapMm;
     }
-    if (row.length > 0) flow.y += high + blockGapMm;
-  };
+    flow.y += high + blockGapMm;
+  }
+}
+
+/** Shares of their own size in which drawings are still read with ease. */
+const sizes = [1, 0.94, 0.88];
+
+/**
+ * The same in the largest of some sizes that has room for all rows on this page, so that none is
+ * left alone on another; in full size where none has.
+ */
+export function addRowsTogether(flow: Flow, blocksIn: (share: number) => readonly Block[]): void {
+  const share = sizes.find((one) => {
+    const highs = rowsOf(flow, blocksIn(one)).map((row) => measured(row).high);
+    return flow.fits(highs.reduce((sum, high) => sum + high + blockGapMm, -blockGapMm));
+  });
+  addRows(flow, blocksIn(share ?? 1));
+}
+
+/** What stands above the line on which the blocks of a row begin, and how high the row is. */
+function measured(row: readonly Block[]): { over: number; high: number } {
+  const over = Math.max(0, ...row.map(({ overMm }) => overMm));
+  const high = over + Math.max(0, ...row.map(({ heightMm, overMm }) => heightMm - overMm));
+  return { over, high };
+}
+
+/** Blocks of a group begin a row together, unless they are wider than it. */
+function rowsOf(flow: Flow, blocks: readonly Block[]): Block[][] {
+  const rows: Block[][] = [];
+  let used = Infinity;
   const wideFrom = (n: number) => {
     const { group } = blocks[n];
     if (blocks[n - 1]?.group === group) return blocks[n].widthMm;
     const own = blocks.filter((one) => one.group === group);
-    const wide = own.reduce((sum, { widthMm }) => sum + widthMm + gapMm, -gapMm);
+    const wide = own.reduce((sum, { widthMm }) => sum + widthMm + rowGapMm, -rowGapMm);
     return wide > flow.wide + 1e-6 ? blocks[n].widthMm : wide;
   };
   for (const [n, block] of blocks.entries()) {
-    if (row.length > 0 && used + wideFrom(n) > flow.wide + 1e-6) {
-      end();
-      [row, used] = [[], 0];
+    if (used + wideFrom(n) > flow.wide + 1e-6) {
+      rows.push([]);
+      used = 0;
     }
-    row.push(block);
-    used += block.widthMm + gapMm;
+    rows[rows.length - 1].push(block);
+    used += block.widthMm + rowGapMm;
   }
-  end();
+  return rows.map((row) => headsOver(row, flow.wide));
+}
+
+/** A row whose heads reach as far as the next one, or to the end of the row. */
+function headsOver(row: readonly Block[], wideMm: number): Block[] {
+  let room = wideMm + rowGapMm;
+  const lefts = row.map(({ widthMm }) => {
+    const left = wideMm + rowGapMm - room;
+    room -= widthMm + rowGapMm;
+    return left;
+  });
+  return row.map((block, n) => {
+    const next = row.findIndex((one, m) => m > n && one.withHead !== undefined);
+    const end = next < 0 ? wideMm : lefts[next] - rowGapMm;
+    return block.withHead?.(end - lefts[n]) ?? block;
+  });
 }

@@ -48,6 +48,8 @@ export interface Block {
   readonly overMm: number;
   /** Steps of one thing: they stay in one row where a row holds them. */
   readonly group: string;
+  /** The same with its head set so wide, where it has one: a row may have room for it. */
+  readonly withHead?: (wideMm: number) => Block;
   /** Puts it on a page with its top left corner there. */
   put(page: FlowPage, left: number, top: number): void;
 }

@@ -8,7 +8,7 @@ import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { directionOf } from '../../core/panel/shape.js';
 import { isLeanOfSwatch } from '../../core/pages/lists/rounds.js';
 import type { Flow } from '../flow.js';
-import { addBeside, addRows } from '../flow-blocks.js';
+import { addBeside, addRows, addRowsTogether } from '../flow-blocks.js';
 import { addSigns } from './signs.js';
 import { whereOf } from '../facts.js';
 import { handBlocks } from './hands.js';
@@ -82,5 +82,5 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
   }
   const left = addBeside(flow, handBlocks(flow, facts, besideWords), tell);
   addSigns(flow, facts, second);
-  addRows(flow, [...left, ...handBlocks(flow, facts, inRows)]);
+  addRowsTogether(flow, (share) => [...left, ...handBlocks(flow, facts, inRows, share)]);
 }

@@ -27,9 +27,14 @@ const lineMm = ({ sizeMm }: TextStyle): number => 1.23 * sizeMm;
 
 /**
  * Pictures of what the hands do, in the order of the work, each with its question above and its sentence below, so narrow that
- * four of them stand side by side; in large print in their own size, the sentence beside them.
+ * four of them stand side by side (`share`: smaller still); in large print in their own size, the sentence beside them.
  */
-export function handBlocks(flow: Flow, facts: BookletFacts, names: readonly HandName[]): Block[] {
+export function handBlocks(
+  flow: Flow,
+  facts: BookletFacts,
+  names: readonly HandName[],
+  share = 1,
+): Block[] {
   const { pattern, words, fonts } = facts;
   const { look } = flow;
   // A purse of one panel worked twice has a front and a back all the same.
@@ -43,15 +48,16 @@ export function handBlocks(flow: Flow, facts: BookletFacts, names: readonly Hand
   const quarter = (flow.wide - 3 * gapMm) / 4;
   const wide = { small: quarter, large: 1.5 * quarter + gapMm / 2 };
 
-  const blockOf = ({ drawing, frame, ask, said }: Cell): Block => {
+  const blockOf = (cell: Cell, headWideMm?: number): Block => {
+    const { drawing, frame, ask, said } = cell;
     const own = drawing.widthMm === largeFrame.widthMm ? wide.large : wide.small;
-    const scale = look.large ? 1 : Math.min(1, own / drawing.widthMm);
+    const scale = look.large ? 1 : share * Math.min(1, own / drawing.widthMm);
     const box = inkBox(drawing, hand);
     const high = scale * (box.bottom - box.top);
     const beside = look.large;
     const widthMm = beside ? flow.wide : own;
     const textMm = beside ? widthMm - drawing.widthMm - gapMm : own;
-    const asked = ask === undefined ? [] : linesOf(ask, head, widthMm);
+    const asked = ask === undefined ? [] : linesOf(ask, head, headWideMm ?? widthMm);
     const lines = linesOf(said, style, textMm);
     const headMm = asked.length * lineMm(head);
     const under = lines.length * lineMm(style);
@@ -59,6 +65,7 @@ export function handBlocks(flow: Flow, facts: BookletFacts, names: readonly Hand
       widthMm,
       overMm: headMm,
       group: drawing.name,
+      ...(ask !== undefined && { withHead: (wideMm: number) => blockOf(cell, wideMm) }),
       heightMm: headMm + (beside ? Math.max(high, under) : high + 1 + under),
       put(page, left, top) {
         const { section } = flow;

@@ -23,5 +23,7 @@ async function english(which: 'ukEnglish' | 'usEnglish'): Promise<PageWords> {
     import('./english/index.js'),
     import('./english/spelling.js'),
   ]);
-  return englishPages(spelling[which]);
+  const pages = englishPages(spelling[which]);
+  if (which === 'ukEnglish') return pages;
+  return (await import('./english/inches-first.js')).inchesFirst(pages);
 }

@@ -54,14 +54,14 @@ export const hands: PageWords['hands'] = {
     ask: 'Wie laufen die Runden?',
     steps: (f) => [
       f.construction === 'spiral'
-        ? 'Als Spirale: Jede Runde geht in die nächste über. So sieht man es beim Häkeln; ein schwarzer Punkt ist die erste Masche einer Runde.'
-        : 'Als Ringe: Jede Runde wird geschlossen, bevor die nächste beginnt. So sieht man es beim Häkeln; ein schwarzer Punkt ist die erste Masche einer Runde.',
+        ? 'Als Spirale: Jede Runde geht in die nächste über. Gesehen wie beim Häkeln; schwarze Punkte sind erste Maschen.'
+        : 'Als Ringe: Jede Runde wird geschlossen, bevor die nächste beginnt. Gesehen wie beim Häkeln; schwarze Punkte sind erste Maschen.',
     ],
   },
   marker: {
     ask: 'Wo beginnt eine Runde?',
     steps: () => [
-      '(1) Sobald in die markierte Masche gehäkelt ist, den Maschenmarkierer in die eben entstandene Masche hochsetzen.',
+      '(1) Sobald in die markierte Masche gehäkelt ist, den Markierer in die neue Masche setzen.',
     ],
   },
   'round-end': {

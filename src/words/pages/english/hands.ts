@@ -95,7 +95,7 @@ export const hands = ({ centre }: English) => ({
   'new-length': {
     ask: 'How do I join the next length?',
     steps: (f: HandSaid) => [
-      `(1) In the last stitch of the old length, once its bead is at the work, take the new thread over the hook, with a tail of ${f.tailCm} cm. (2) Draw it through everything that is on the hook.`,
+      `(1) In the last stitch, once its bead is at the work, take the new thread over the hook, with a tail of ${f.tailCm} cm. (2) Draw it through everything on the hook.`,
       '(3) Lay both tails along the edge and work the next 5 to 10 stitches over them; sew in later what is left of them.',
     ],
   },
