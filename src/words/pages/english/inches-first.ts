@@ -18,16 +18,25 @@ const inch = 25.4;
 /** International yard, 0.9144 m since 1959. */
 const yard = 914.4;
 
-/** A text whose lengths stand in inches, or yards from a metre on, with the metric ones behind in brackets. */
+/**
+ * A text whose lengths stand in inches, or yards from a metre on, with the metric ones behind in
+ * brackets: behind a stroke where brackets are open or open next. Inches that stand there already are
+ * worked out anew, so that the same millimetres are the same inches everywhere.
+ */
 export function inInches(text: string): string {
-  return text.replace(length, (whole, metric: string, unit: keyof typeof mmOf, known?: string) => {
+  return text.replace(length, (...found) => {
+    const [whole, metric, unit] = found as unknown as [string, string, keyof typeof mmOf];
+    const at = found.at(-2) as unknown as number;
     const toMm = (one: string) => Number(one.replaceAll(',', '')) * mmOf[unit];
     const longest = Math.max(...metric.split(/–| to | x /).map(toMm));
     if (longest < leastMm) return whole;
     const long = mmOf[unit] === 1000;
-    const said =
-      known ?? metric.replace(new RegExp(number, 'g'), (one) => inUnit(toMm(one), one, long));
-    return `${said}\u00a0${long ? 'yd' : 'in'} (${metric}\u00a0${unit})`;
+    const said = metric.replace(new RegExp(number, 'g'), (one) => inUnit(toMm(one), one, long));
+    const before = text.slice(0, at);
+    const open = before.split('(').length > before.split(')').length;
+    const beside = open || text.startsWith(' (', at + whole.length);
+    const [from, to] = beside ? [' / ', ''] : [' (', ')'];
+    return `${said}\u00a0${long ? 'yd' : 'in'}${from}${metric}\u00a0${unit}${to}`;
   });
 }
 
