@@ -18,7 +18,7 @@ import { bareMark, undecidedMark } from '../src/core/pattern/marks.js';
 import { fontsForPages } from '../src/node/font/fonts.js';
 import { languageNames, languages, wordsIn } from '../src/words/index.js';
 import type { Language, PageWords, Words } from '../src/words/index.js';
-import { inInches } from '../src/words/pages/english/inches-first.js';
+import { inInches } from '../src/words/pages/inches-first.js';
 import { englishPages } from '../src/words/pages/english/index.js';
 import { ukEnglish } from '../src/words/pages/english/spelling.js';
 import { numbersIn } from '../src/words/pages/numbers.js';
@@ -143,7 +143,9 @@ const said = (value: unknown): string =>
 
 /** Of lengths that stand in inches or yards first, the metric ones alone. */
 const metric = (text: string) =>
-  text.replace(/[\d.,–]+(?: (?:to|x) [\d.,]+)*\u00a0(?:in|yd) \(([^)]+)\)/g, '$1');
+  text
+    .replace(/[\d.,–]+(?: (?:to|x) [\d.,]+)*\u00a0(?:in|yd) \/ /g, '')
+    .replace(/[\d.,–]+(?: (?:to|x) [\d.,]+)*\u00a0(?:in|yd) \(([^)]+)\)/g, '$1');
 
 function answer(pages: PageWords, { path, facts }: Call): unknown {
   let at: unknown = pages;

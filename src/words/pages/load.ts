@@ -25,5 +25,5 @@ async function english(which: 'ukEnglish' | 'usEnglish'): Promise<PageWords> {
   ]);
   const pages = englishPages(spelling[which]);
   if (which === 'ukEnglish') return pages;
-  return (await import('./english/inches-first.js')).inchesFirst(pages);
+  return (await import('./inches-first.js')).inchesFirst(pages);
 }

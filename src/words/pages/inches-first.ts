@@ -1,4 +1,4 @@
-import type { PageWords } from '../index.js';
+import type { PageWords } from './index.js';
 
 /** A number as US English writes it, and several in a range or a product. */
 const number = String.raw`\d[\d,]*(?:\.\d+)?`;
