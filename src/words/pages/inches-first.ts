@@ -4,7 +4,7 @@ import type { PageWords } from './index.js';
 const number = String.raw`\d[\d,]*(?:\.\d+)?`;
 const numbers = String.raw`${number}(?:(?:–| to | x )${number})*`;
 const length = new RegExp(
-  String.raw`(?<![\w.,–])(${numbers})[ \u00a0](mm|cm|m|meters?)\b(?: \((${numbers}) in\))?`,
+  String.raw`(?<![\w.,–])(${numbers})[ \u00a0](mm|cm|m|meters?)\b(?: \(${numbers} in\))?`,
   'g',
 );
 
@@ -24,9 +24,7 @@ const yard = 914.4;
  * worked out anew, so that the same millimetres are the same inches everywhere.
  */
 export function inInches(text: string): string {
-  return text.replace(length, (...found) => {
-    const [whole, metric, unit] = found as unknown as [string, string, keyof typeof mmOf];
-    const at = found.at(-2) as unknown as number;
+  return text.replace(length, (whole, metric: string, unit: keyof typeof mmOf, at: number) => {
     const toMm = (one: string) => Number(one.replaceAll(',', '')) * mmOf[unit];
     const longest = Math.max(...metric.split(/–| to | x /).map(toMm));
     if (longest < leastMm) return whole;

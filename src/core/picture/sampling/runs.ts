@@ -13,26 +13,24 @@ export function samePixel(data: Picture['data'], p: number, q: number): boolean 
   );
 }
 
+/** Run lengths of pixels that are the same in what is asked. */
+const runsOf = (same: typeof samePixel) =>
+  fromSecondTime(({ data }): Uint16Array => {
+    const runs = new Uint16Array(data.length / 4).fill(1);
+    for (let p = runs.length - 2; p >= 0; p--) {
+      if (runs[p + 1] < 65_535 && same(data, p, p + 1)) runs[p] = runs[p + 1] + 1;
+    }
+    return runs;
+  });
+
 /**
  * How many pixels, itself counted, are the same from each pixel on, over the ends of rows too and
  * 65,535 at most; where it is worth having.
  */
-export const pixelRuns = fromSecondTime(({ data }): Uint16Array => {
-  const runs = new Uint16Array(data.length / 4).fill(1);
-  for (let p = runs.length - 2; p >= 0; p--) {
-    if (runs[p + 1] < 65_535 && samePixel(data, p, p + 1)) runs[p] = runs[p + 1] + 1;
-  }
-  return runs;
-});
+export const pixelRuns = runsOf(samePixel);
 
 /** The same for their alpha alone. */
-export const alphaRuns = fromSecondTime(({ data }): Uint16Array => {
-  const runs = new Uint16Array(data.length / 4).fill(1);
-  for (let p = runs.length - 2; p >= 0; p--) {
-    if (runs[p + 1] < 65_535 && data[4 * p + 3] === data[4 * p + 7]) runs[p] = runs[p + 1] + 1;
-  }
-  return runs;
-});
+export const alphaRuns = runsOf((data, p, q) => data[4 * p + 3] === data[4 * q + 3]);
 
 /**
  * Whether the pixels of a window of a picture, which is not empty, are all the same, and opaque or clear.
