@@ -15,7 +15,7 @@ export interface Numbers {
   readonly short: (value: number, digits: number) => string;
   /** Millimetres of a size: one with just so many decimals, or a range such as 95–100 without. */
   readonly sizeMm: (size: SizeRange, digits: number) => string;
-  /** The same in inches, to a tenth. */
+  /** The same in inches, to a tenth, from the whole millimetres that are written beside them. */
   readonly sizeInches: (size: SizeRange) => string;
   /** The form that goes with a number: of `{ one: 'bead', other: 'beads' }` for 3 `beads`. */
   readonly form: (value: number, forms: Forms) => string;
@@ -78,6 +78,7 @@ export function numbersIn(language: Language): Numbers {
     const grouped = whole.length < from ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, group);
     return rest === undefined ? grouped : `${grouped}${decimal}${rest}`;
   };
+  const inches = (mm: number): string => fixed(Math.round(mm) / 25.4, 1);
   const form = (value: number, forms: Forms): string => forms[rules.select(value)] ?? forms.other;
   return {
     count,
@@ -85,7 +86,7 @@ export function numbersIn(language: Language): Numbers {
     short: (value, digits) => fixed(String(Number(value.toFixed(digits)))),
     sizeMm: ({ leastMm, mostMm }, digits) =>
       leastMm === mostMm ? fixed(leastMm, digits) : span(fixed(leastMm, 0), fixed(mostMm, 0)),
-    sizeInches: ({ leastMm, mostMm }) => span(fixed(leastMm / 25.4, 1), fixed(mostMm / 25.4, 1)),
+    sizeInches: ({ leastMm, mostMm }) => span(inches(leastMm), inches(mostMm)),
     form,
     many: (value, forms) => `${count(value)} ${form(value, forms)}`,
   };
