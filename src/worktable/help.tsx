@@ -49,10 +49,12 @@ export function Help() {
                 <div key={one.id}>
                   <dt>{say.actions[one.id]}</dt>
                   <dd>
-                    <kbd>{keyName(one.keys![0])}</kbd>
+                    {one.keys!.slice(0, one.eachKey ? undefined : 1).map((key) => (
+                      <kbd key={key}>{keyName(key)}</kbd>
+                    ))}
                     {one.id === 'to-step' && (
                       <>
-                        {' … '}
+                        <span>…</span>
                         <kbd>{one.keys!.at(-1)}</kbd>
                       </>
                     )}

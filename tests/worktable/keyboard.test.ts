@@ -209,7 +209,7 @@ test('no key of a step is taken by the whole table', async () => {
   const groups = await page.locator('.help dl').evaluateAll((all) =>
     all.map((one) => ({
       name: one.querySelector('.group')!.textContent,
-      keys: Array.from(one.querySelectorAll('dd'), (dd) => dd.textContent),
+      keys: Array.from(one.querySelectorAll('dd kbd'), (key) => key.textContent),
     })),
   );
   const [table, ...steps] = groups;

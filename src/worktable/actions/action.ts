@@ -10,6 +10,8 @@ export interface Action {
   readonly icon: IconName;
   /** As `KeyboardEvent.key`, after `Ctrl+` or `Shift+`; Ctrl is Command where that is usual. */
   readonly keys?: readonly string[];
+  /** Whether each of its keys does a part of its own; the list of keys names them all then. */
+  readonly eachKey?: boolean;
   /** The step that it belongs to; its keys hold only there. Everywhere when absent. */
   readonly step?: string;
   /** Reads signals; always when absent. */

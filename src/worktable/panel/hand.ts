@@ -35,8 +35,8 @@ export interface PanelHand {
   readonly quiet?: boolean;
   /** Reads what `draw` hangs on besides piece, chart and view. */
   watch?(): unknown;
-  /** What is said of the stitch that is lit up. */
-  says?(s: number): string;
+  /** What is said of the stitch that is lit up (-1: of none); undefined: what is said elsewhere. */
+  says?(s: number): string | undefined;
   /** The wheel, or two fingers: larger by a factor, turned clockwise, about a place. */
   pinch?(by: { factor: number; degrees: number; about: Spot }): void;
   /** Draws on the panel, in millimetres of the bead face. */

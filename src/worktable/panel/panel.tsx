@@ -99,9 +99,10 @@ function litSentence(): string {
   const { litStitch } = view.value;
   const panel = shownPanel.value;
   const made = chart.value;
-  if (!panel || !made || litStitch < 0 || litStitch >= panel.geometry.count) return '';
+  if (!panel || !made || litStitch >= panel.geometry.count) return '';
   const own = stepNamed(view.value.step).hand?.says?.(litStitch);
   if (own !== undefined) return own;
+  if (litStitch < 0) return '';
   const round = roundOfStitch(made.shape, litStitch);
   const place = {
     round: figure(round),

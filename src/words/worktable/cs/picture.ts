@@ -32,6 +32,9 @@ export const picture: WorktableWords['picture'] = {
   mind: 'Co se nesmí ztratit',
   mindHow: 'Přejeďte na dílu oko nebo zobák: jeho korálky se vyberou s větší péčí.',
   mindSize: 'Štětec',
+  mindKeys:
+    'Klávesnicí: šipky vedou štětec podél kola a z kola na kolo, mezerník přejede, čárka a tečka ho zmenší a zvětší. Se Shiftem přejíždějí šipky cestou. Esc štětec odloží.',
+  mindThere: ({ place }) => `${place}; přejeto štětcem`,
   opening: 'Otevírám obrázek …',
   noPicture:
     'Toto schéma přišlo bez obrázku. Korálky zůstanou, jak jsou; nový obrázek položíte tak, že ho otevřete.',

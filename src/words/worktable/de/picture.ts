@@ -33,6 +33,9 @@ export const picture: WorktableWords['picture'] = {
   mindHow:
     'Auf dem Teil über ein Auge oder einen Schnabel pinseln: Diese Perlen werden mit mehr Sorgfalt ausgesucht.',
   mindSize: 'Pinsel',
+  mindKeys:
+    'Mit der Tastatur: Die Pfeile führen den Pinsel die Runde entlang und von Runde zu Runde, die Leertaste pinselt, Komma und Punkt machen ihn kleiner und größer. Mit der Umschalttaste pinseln die Pfeile im Gehen. Esc legt den Pinsel weg.',
+  mindThere: ({ place }) => `${place}; darübergepinselt`,
   opening: 'Das Bild wird geöffnet …',
   noPicture:
     'Dieser Zählplan kam ohne sein Bild. Seine Perlen bleiben, wie sie sind; ein neues Bild öffnen, um es aufzulegen.',

@@ -31,6 +31,9 @@ export const picture = {
   mind: 'What must not be lost',
   mindHow: 'Brush over an eye or a beak on the panel: its beads are chosen with more care.',
   mindSize: 'Brush',
+  mindKeys:
+    'By keyboard: the arrows move the brush along the round and from round to round, Space brushes, comma and full stop make it smaller and larger. With Shift, the arrows brush as they go. Esc puts the brush away.',
+  mindThere: ({ place }: { place: string }) => `${place}; brushed over`,
   opening: 'Opening the picture …',
   noPicture:
     'This chart came without its picture. Its beads stay as they are; open a picture to lay a new one.',

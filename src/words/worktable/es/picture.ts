@@ -33,6 +33,9 @@ export const picture: WorktableWords['picture'] = {
   mindHow:
     'Pase el pincel por un ojo o un pico en el panel: sus abalorios se eligen con más cuidado.',
   mindSize: 'Pincel',
+  mindKeys:
+    'Con el teclado: las flechas llevan el pincel por la vuelta y de vuelta en vuelta, Espacio pinta, coma y punto lo hacen más pequeño y más grande. Con Mayús, las flechas pintan al pasar. Esc deja el pincel.',
+  mindThere: ({ place }) => `${place}; marcado`,
   opening: 'Abriendo la imagen …',
   noPicture:
     'Este esquema ha llegado sin su imagen. Sus abalorios se quedan como están; abrir una imagen para poner una nueva.',

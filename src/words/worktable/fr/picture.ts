@@ -32,6 +32,9 @@ export const picture: WorktableWords['picture'] = {
   mind: 'Ce qui ne doit pas se perdre',
   mindHow: 'Passez le pinceau sur un œil ou un bec : ses perles sont choisies avec plus de soin.',
   mindSize: 'Pinceau',
+  mindKeys:
+    'Au clavier\u00a0: les flèches mènent le pinceau le long du tour et de tour en tour, Espace marque, virgule et point le font plus petit et plus grand. Avec Maj, les flèches marquent en passant. Échap repose le pinceau.',
+  mindThere: ({ place }) => `${place}\u00a0; marqué`,
   opening: 'L’image s’ouvre …',
   noPicture:
     'Cette grille est venue sans son image. Ses perles restent telles quelles ; ouvrir une image pour en poser une nouvelle.',

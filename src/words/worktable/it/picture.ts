@@ -32,6 +32,9 @@ export const picture: WorktableWords['picture'] = {
   mind: 'Ciò che non deve perdersi',
   mindHow: 'Passate il pennello su un occhio o un becco: le sue perline sono scelte con più cura.',
   mindSize: 'Pennello',
+  mindKeys:
+    'Con la tastiera: le frecce portano il pennello lungo il giro e da un giro all’altro, Spazio segna, virgola e punto lo fanno più piccolo e più grande. Con Maiusc le frecce segnano passando. Esc posa il pennello.',
+  mindThere: ({ place }) => `${place}; segnato`,
   opening: 'L’immagine si apre …',
   noPicture:
     'Questo schema è arrivato senza la sua immagine. Le perline restano come sono; aprire un’immagine per posarne una nuova.',

@@ -33,6 +33,9 @@ export const picture: WorktableWords['picture'] = {
   mind: 'Co nie może zginąć',
   mindHow: 'Zamaluj na panelu oko albo dziób: ich koraliki będą dobrane staranniej.',
   mindSize: 'Pędzel',
+  mindKeys:
+    'Z klawiatury: strzałki prowadzą pędzel wzdłuż okrążenia i z okrążenia na okrążenie, spacja zamalowuje, przecinek i kropka zmniejszają go i powiększają. Z Shiftem strzałki zamalowują po drodze. Esc odkłada pędzel.',
+  mindThere: ({ place }) => `${place}; zamalowane`,
   opening: 'Otwieram obraz …',
   noPicture:
     'Ten schemat przyszedł bez obrazu. Koraliki zostają, jak są; otworzyć obraz, żeby położyć nowy.',

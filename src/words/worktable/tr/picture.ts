@@ -32,6 +32,9 @@ export const picture: WorktableWords['picture'] = {
   mindHow:
     'Panelde bir gözün ya da gaganın üstünden fırçayla geçin: boncukları daha özenle seçilir.',
   mindSize: 'Fırça',
+  mindKeys:
+    'Klavyeyle: oklar fırçayı sıra boyunca ve sıradan sıraya götürür, boşluk işaretler, virgül ve nokta onu küçültür ve büyütür. Shift ile oklar giderken işaretler. Esc fırçayı bırakır.',
+  mindThere: ({ place }) => `${place}; işaretli`,
   opening: 'Resim açılıyor …',
   noPicture:
     'Bu şema resmi olmadan geldi. Boncukları olduğu gibi kalır; yenisini koymak için bir resim açın.',

@@ -30,6 +30,9 @@ export const picture: WorktableWords['picture'] = {
   mind: '不能丢失的地方',
   mindHow: '在钩片上用刷子涂过眼睛或嘴：那里的珠子会选得更仔细。',
   mindSize: '刷子',
+  mindKeys:
+    '用键盘：方向键让刷子沿圈移动和逐圈移动，空格涂过，逗号和句号把刷子变小和变大。按住Shift时，方向键边走边涂。Esc放下刷子。',
+  mindThere: ({ place }) => `${place}；已涂过`,
   opening: '正在打开图片…',
   noPicture: '这份图解没有附图片。珠子保持不变；打开一张图片即可放上新图。',
   steps: {

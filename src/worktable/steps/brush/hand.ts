@@ -1,12 +1,10 @@
-import { roundOfStitch, stitchesBefore } from '../../../core/panel/shape.js';
-import { placeOfStitch } from '../../../core/brush/places.js';
 import { cellPath } from '../../panel/cells.js';
 import type { HandScene, PanelHand } from '../../panel/hand.js';
 import { brush } from '../../store/brush.js';
 import type { BrushTool } from '../../store/brush.js';
 import { laidOn } from '../../store/laid.js';
-import { chart, piece, shownPanel, view } from '../../store/store.js';
-import { figure, words } from '../../words.js';
+import { placeSaid } from '../../store/place-said.js';
+import { piece, shownPanel, view } from '../../store/store.js';
 import { loop, partPull } from './part.js';
 import { layingPull, pickingPull, replaceAt } from './tools.js';
 
@@ -31,27 +29,8 @@ export const brushHand: PanelHand = {
   cursor: () => 'crosshair',
   watch: () => brush.value,
   draw,
-  says,
+  says: placeSaid,
 };
-
-/** Where the cell cursor is and what lies there, spoken. */
-function says(s: number): string {
-  const say = words.value.brush;
-  const made = chart.value;
-  const panel = shownPanel.value;
-  if (!made || !panel) return '';
-  const { wedge } = placeOfStitch(made.shape, s);
-  const round = roundOfStitch(made.shape, s);
-  const bead = made.beads[panel.beadOf[s]];
-  const place = {
-    round: figure(round),
-    stitch: figure(s - stitchesBefore(made.shape, round) + 1),
-    wedge: figure(wedge),
-    bead: bead ? `${bead.letter} ${bead.name}` : say.none,
-  };
-  const byHand = piece.value.laid[`${view.value.panel}:${s}`] !== undefined;
-  return byHand ? say.placeByHand(place) : say.place(place);
-}
 
 function draw(context: CanvasRenderingContext2D, { panel, pxPerMm }: HandScene): void {
   const px = 1 / pxPerMm;

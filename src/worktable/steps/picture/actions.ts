@@ -5,6 +5,7 @@ import { plainWish } from '../../sample/sample.js';
 import { piece, pieces, wish } from '../../store/store.js';
 import { words } from '../../words.js';
 import { brushing } from './mind.js';
+import { brushHere, brushOn, brushRadii, moveBrush, putBrushAway, sizeBrush } from './mind-keys.js';
 import { placed, placeOf, shifted, sized, wheeled } from './place.js';
 
 const hasPicture = () => piece.value.picture !== undefined;
@@ -40,6 +41,13 @@ const brush = (what: 'mind' | 'unmind'): Pick<Action, 'possible' | 'on' | 'do'> 
   on: () => brushing.value === what,
   do: () => (brushing.value = brushing.peek() === what ? undefined : what),
 });
+
+const withBrush: Pick<Action, 'possible'> = {
+  possible: () => hasPicture() && brushing.value !== undefined,
+};
+
+const arrows = (before: string) =>
+  ['Left', 'Right', 'Up', 'Down'].map((way) => `${before}Arrow${way}`);
 
 /** What can be done with the picture. */
 export const pictureActions: readonly Action[] = [
@@ -106,6 +114,32 @@ export const pictureActions: readonly Action[] = [
     possible: isMinded,
     do: () => pieces.change(say().mind, ({ minded: _gone, ...now }) => now),
   },
+  // While the brush is taken up the arrows are its own.
+  { id: 'mind-go', icon: 'pencil', keys: arrows(''), eachKey: true, ...withBrush, do: moveBrush },
+  {
+    id: 'mind-go-on',
+    icon: 'pencil',
+    keys: arrows('Shift+'),
+    eachKey: true,
+    ...withBrush,
+    do: brushOn,
+  },
+  { id: 'mind-here', icon: 'pencil', keys: [' ', 'Enter'], ...withBrush, do: brushHere },
+  {
+    id: 'mind-larger',
+    icon: 'nearer',
+    keys: ['.'],
+    ...withBrush,
+    do: () => sizeBrush(brushRadii.step),
+  },
+  {
+    id: 'mind-smaller',
+    icon: 'farther',
+    keys: [','],
+    ...withBrush,
+    do: () => sizeBrush(-brushRadii.step),
+  },
+  { id: 'mind-done', icon: 'close', keys: ['Escape'], ...withBrush, do: putBrushAway },
   { id: 'to-left', icon: 'to-left', keys: ['ArrowLeft'], possible: hasPicture, do: nudge(-1, 0) },
   { id: 'to-right', icon: 'to-right', keys: ['ArrowRight'], possible: hasPicture, do: nudge(1, 0) },
   { id: 'up', icon: 'up', keys: ['ArrowUp'], possible: hasPicture, do: nudge(0, -1) },

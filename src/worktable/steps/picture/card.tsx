@@ -4,6 +4,7 @@ import { NumberField } from '../../parts/number-field.js';
 import { chart, piece, wish } from '../../store/store.js';
 import { figure, words } from '../../words.js';
 import { brushing, brushMm } from './mind.js';
+import { brushRadii } from './mind-keys.js';
 import { placed, placeOf } from './place.js';
 
 /** The card of the step Picture. */
@@ -132,9 +133,9 @@ function Minded() {
           <span>{say.mindSize}</span>
           <input
             type="range"
-            min="1"
-            max="20"
-            step="0.5"
+            min={brushRadii.least}
+            max={brushRadii.most}
+            step={brushRadii.step}
             value={brushMm.value}
             onInput={(event) => (brushMm.value = event.currentTarget.valueAsNumber)}
           />
@@ -144,6 +145,7 @@ function Minded() {
         </label>
       )}
       <p class="small">{say.mindHow}</p>
+      {brushing.value && <p class="small by-keys">{say.mindKeys}</p>}
     </fieldset>
   );
 }

@@ -1,9 +1,9 @@
 import { reachMm } from '../../panel/scene.js';
 import type { HandScene, PanelHand, Spot } from '../../panel/hand.js';
 import type { ChartPanel } from '../../store/chart.js';
-import { piece, pieces, shownPanel } from '../../store/store.js';
+import { look, piece, pieces, shownPanel } from '../../store/store.js';
 import { words } from '../../words.js';
-import { beginBrush, brushing } from './mind.js';
+import { beginBrush, brushing, brushMm, drawBrush, saysOfBrush } from './mind.js';
 import { placed, placeOf, shifted, sized, turned, wheeled } from './place.js';
 
 /** Radius of the knob and the distance of its middle from the rim, as shares of the panel's reach. */
@@ -15,7 +15,11 @@ export const pictureHand: PanelHand = {
     if (!piece.peek().picture) return undefined;
     const panel = shownPanel.peek();
     const say = words.peek().picture.steps;
-    if (brushing.peek()) return beginBrush(at);
+    if (brushing.peek()) {
+      // The brush of the keyboard is put aside.
+      look({ litStitch: -1 });
+      return beginBrush(at);
+    }
     if (panel && isOnKnob(panel, at)) return turning(say.turn, at);
     let last = at;
     let moved = false;
@@ -45,8 +49,16 @@ export const pictureHand: PanelHand = {
     if (brushing.peek()) return 'crosshair';
     return isOnKnob(panel, at) ? 'grab' : 'move';
   },
+  /** A tap of the brush lights up no stitch. */
+  get quiet() {
+    return brushing.peek() !== undefined;
+  },
+  watch: () => [brushing.value, brushMm.value],
+  says: saysOfBrush,
   draw(context, scene) {
-    if (piece.peek().picture && !brushing.peek()) drawKnob(context, scene);
+    if (!piece.peek().picture) return;
+    if (brushing.peek()) drawBrush(context, scene);
+    else drawKnob(context, scene);
   },
 };
 

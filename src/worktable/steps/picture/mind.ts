@@ -1,14 +1,65 @@
 import { signal } from '@preact/signals';
 import { repeatDegrees } from '../../panel/draw-panel.js';
-import type { Pull, Spot } from '../../panel/hand.js';
+import type { HandScene, Pull, Spot } from '../../panel/hand.js';
+import { maskOf } from '../../picture-in/minded.js';
 import type { ChartPanel } from '../../store/chart.js';
-import { piece, pieces, shownPanel } from '../../store/store.js';
-import { words } from '../../words.js';
+import { placeSaid } from '../../store/place-said.js';
+import { piece, pieces, shownPanel, view } from '../../store/store.js';
+import { figure, words } from '../../words.js';
 
 /** What a finger does on the panel: undefined moves the picture. */
 export const brushing = signal<'mind' | 'unmind' | undefined>(undefined);
 /** Radius of the brush, millimetres on the panel. */
 export const brushMm = signal(5);
+
+/** Whether the keyboard has sized it last, which is said then instead of its place. */
+export const sizeTold = signal(false);
+
+/** Brushes over places, one after the other, as one step. */
+export function brushAlong([first, ...others]: readonly Spot[]): void {
+  const pull = beginBrush(first);
+  for (const spot of others) pull?.move(spot);
+  pull?.end();
+}
+
+/** Where the brush of the keyboard is and what lies there, or how large it is, spoken. */
+export function saysOfBrush(s: number): string | undefined {
+  if (!brushing.value) return undefined;
+  const say = words.value.picture;
+  if (sizeTold.value) return `${say.mindSize}: ${figure(2 * brushMm.value)} ${say.mm}`;
+  const panel = shownPanel.value;
+  if (!panel || s < 0) return '';
+  const place = placeSaid(s);
+  const { centres } = panel.geometry;
+  return isBrushed(panel, centres[2 * s], centres[2 * s + 1]) ? say.mindThere({ place }) : place;
+}
+
+/** Whether a place on the panel has been brushed over. */
+function isBrushed(panel: ChartPanel, xMm: number, yMm: number): boolean {
+  const mask = maskOf(piece.value)?.picture;
+  const { picture } = piece.value.picture ?? {};
+  if (!mask || !picture || !panel.place) return false;
+  const [x, y] = onPicture(panel, { xMm, yMm });
+  const column = Math.floor((x * mask.width) / picture.width);
+  const row = Math.floor((y * mask.height) / picture.height);
+  const inside = column >= 0 && row >= 0 && column < mask.width && row < mask.height;
+  return inside && mask.data[4 * (row * mask.width + column)] > 0;
+}
+
+/** The brush of the keyboard on the panel, as large as it is. */
+export function drawBrush(context: CanvasRenderingContext2D, { panel, pxPerMm }: HandScene): void {
+  const s = view.peek().litStitch;
+  const { count, centres } = panel.geometry;
+  if (s < 0 || s >= count) return;
+  const ring = new Path2D();
+  ring.arc(centres[2 * s], centres[2 * s + 1], brushMm.peek(), 0, 7);
+  context.strokeStyle = '#161616';
+  context.lineWidth = 5 / pxPerMm;
+  context.stroke(ring);
+  context.strokeStyle = '#ffffff';
+  context.lineWidth = 2 / pxPerMm;
+  context.stroke(ring);
+}
 
 /** Brushes over the picture, or wipes off, one step a pull. */
 export function beginBrush(at: Spot): Pull | undefined {
@@ -29,7 +80,7 @@ export function beginBrush(at: Spot): Pull | undefined {
 }
 
 /** From the panel to the picture: pixels from its top left corner, to a tenth. */
-function onPicture(panel: ChartPanel, { xMm, yMm }: Spot): [number, number] {
+function onPicture(panel: ChartPanel, { xMm, yMm }: Pick<Spot, 'xMm' | 'yMm'>): [number, number] {
   const { picture } = piece.peek().picture!;
   const place = panel.place!;
   let [x, y] = [xMm, yMm];
