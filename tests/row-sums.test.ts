@@ -53,7 +53,10 @@ test('a picture sampled for the third time gives the very bits of the first', ()
         const wish = { place: 'fit', zoom, rotateDegrees: zoom * 100 } as const;
         const place = placePicture(picture, lay.geometry, wish, {});
         const laid = { picture, uprightWidth: width, place };
-        const once = () => sampleStitches(lay, laid, { art, background });
+        const once = () => {
+          const { lostLines, mixed, ...found } = sampleStitches(lay, laid, { art, background });
+          return { ...found, lostLines: lostLines(), mixed: mixed() };
+        };
         const first = once();
         once();
         expect(once()).toEqual(first);
@@ -61,6 +64,36 @@ test('a picture sampled for the third time gives the very bits of the first', ()
     ),
     { numRuns: 150, seed: 29 },
   );
+});
+
+test('light taken along the edges of footprints is the light of their pixels, but for rounding', () => {
+  let most = 0;
+  fc.assert(
+    fc.property(
+      fc.integer(),
+      fc.integer({ min: 3, max: 90 }),
+      fc.integer({ min: 3, max: 90 }),
+      fc.constantFrom(1, 9, 30),
+      fc.double({ min: 0.4, max: 3, noNaN: true }),
+      (seed, width, height, square, zoom) => {
+        const picture = pictureOf(seed, width, height, { opaque: true, square });
+        const wish = { place: 'fill', zoom, rotateDegrees: zoom * 100 } as const;
+        const place = placePicture(picture, lay.geometry, wish, {});
+        const laid = { picture, uprightWidth: width, place };
+        const how = { art: 'photo', background: '#204060' } as const;
+        const exact = sampleStitches(lay, laid, how);
+        const quick = sampleStitches(lay, laid, { ...how, quick: true });
+        expect(quick.covered).toEqual(exact.covered);
+        quick.linear.forEach((one, k) => {
+          most = Math.max(most, Math.abs(one - exact.linear[k]));
+        });
+        expect(most).toBeLessThan(1e-11);
+      },
+    ),
+    { numRuns: 200, seed: 29 },
+  );
+  // Not the same way twice.
+  expect(most).toBeGreaterThan(0);
 });
 
 test('what the bounds call one colour or two is what CIEDE2000 calls so', () => {

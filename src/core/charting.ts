@@ -84,7 +84,7 @@ export class Charting {
    */
   follow(): Followed {
     const { lays, pictured, plain } = this.#panels();
-    const panels = pictured.map(({ panel }) => panel);
+    const panels = pictured.map((one) => one.followed());
     const { beadOf, open, objective } = this.#decision.follow(this.#wish, panels, plain);
     const all = plain ? [...beadOf, plain.beadOf] : beadOf;
     return {
@@ -110,7 +110,7 @@ export class Charting {
     yield { stage: 'panel' };
     const under = this.#panels(wish);
     yield { stage: 'beads' };
-    const panels = under.pictured.map((pictured) => pictured.lined());
+    const panels = under.pictured.map((one) => one.settled());
     const chosen: SharedDecision = yield* this.#decision.steps(wish, panels, under.plain);
     yield { stage: 'pattern' };
     return patternOf(wish, under, chosen);

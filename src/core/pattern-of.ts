@@ -131,7 +131,7 @@ const placeOf = ({ place, backPlace = place }: PanelWish, panel: number) =>
   panel === 0 ? place : backPlace;
 
 function maskWarnings({ mask }: PanelWish, [front]: readonly PicturePanel[]): Warning[] {
-  const { mask: masked } = front.panel;
+  const { mask: masked } = front;
   return mask && masked && saysNothing(masked)
     ? [warning('mask-says-nothing', { name: mask.name })]
     : [];
@@ -178,17 +178,17 @@ function lostWarnings(
   beads: readonly PatternBead[],
 ): Warning[] {
   const lost = pictured.filter(
-    ({ lostLines }, n) => lostLines >= thinLinesFrom && !(n > 0 && back === 'same'),
+    ({ lostLines }, n) => lostLines() >= thinLinesFrom && !(n > 0 && back === 'same'),
   );
   const told: Warning[] = lost.map(({ lostLines, entry }) => {
-    const percent = Math.round(100 * lostLines);
+    const percent = Math.round(100 * lostLines());
     const several = pictured.length > 1 && back !== 'same';
     return warning('thin-lines-lost', { percent, ...(several && { file: entry.file }) });
   });
   pictured.forEach(({ mixed, entry }, n) => {
-    if (mixed < tooFineFrom || (n > 0 && back === 'same')) return;
+    if (mixed() < tooFineFrom || (n > 0 && back === 'same')) return;
     const several = pictured.length > 1 && back !== 'same';
-    const percent = Math.round(100 * mixed);
+    const percent = Math.round(100 * mixed());
     told.push(warning('motif-too-fine', { percent, ...(several && { file: entry.file }) }));
   });
   const [first, second] = beads;

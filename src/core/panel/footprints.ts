@@ -5,7 +5,7 @@ import { clipToConvex, insideRing, reversedRing, ringArea } from './rings.js';
 import { ringList } from './ring-list.js';
 import type { RingList } from './ring-list.js';
 import type { Ring } from './rings.js';
-import { touchingCells } from './touching.js';
+import { acrossEdges, touchingCells } from './touching.js';
 import { millionth } from '../units.js';
 
 /** Corners of the round hole at the centre, drawn as a polygon of the same area. */
@@ -23,6 +23,11 @@ export interface Footprints {
   rings(s: number): readonly Ring[];
   /** The rings of all stitches, one stitch after another; made once, when first asked for. */
   all(): AllRings;
+  /**
+   * Of the edge that begins at each corner of `all` the stitch on its other side, where that has the
+   * very same edge the other way round; otherwise -1. Length corners; made once.
+   */
+  across(): Int32Array;
   /** Area of the footprint, square millimetres. */
   area(s: number): number;
   /** The stitch that owns a point, or -1 outside the edge and in the hole. */
@@ -82,6 +87,10 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
     return oriented(Float64Array.from(ring));
   }
 
+  const touching = touchingCells(delaunay, voronoi);
+  const near = new Array<readonly number[] | undefined>(count);
+  const neighbours = (s: number): readonly number[] => (near[s] ??= touching(s));
+
   let together: AllRings | undefined;
   const all = (): AllRings => {
     if (together) return together;
@@ -91,12 +100,12 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
     return (together = { ...ringList(each.flat()), firstOf });
   };
 
-  const touching = touchingCells(delaunay, voronoi);
-  const near = new Array<readonly number[] | undefined>(count);
+  let edges: Int32Array | undefined;
   let last = 0;
   return {
     rings,
     all,
+    across: () => (edges ??= acrossEdges(all(), all().firstOf, neighbours)),
     area: (s) => rings(s).reduce((sum, ring) => sum + ringArea(ring), 0),
     owner(x, y) {
       const distance = Math.hypot(x, y);
@@ -105,7 +114,7 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
       last = delaunay.find(x, y, last);
       return last;
     },
-    neighbours: (s) => (near[s] ??= touching(s)),
+    neighbours,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { RingList } from './ring-list.js';
 import type { Delaunay, Voronoi } from 'd3-delaunay';
 
 /**
@@ -36,4 +37,43 @@ function shareEdge(one: Float64Array, other: Float64Array): boolean {
     }
   }
   return false;
+}
+
+/**
+ * Of the edge that begins at each corner of the cells' rings the cell that has the very same edge the
+ * other way round; -1 where none has, as where cells are cut. Length corners.
+ *
+ * @param firstOf first ring of each cell, and last the number of rings
+ */
+export function acrossEdges(
+  { corners, from }: RingList,
+  firstOf: Int32Array,
+  neighbours: (cell: number) => readonly number[],
+): Int32Array {
+  const across = new Int32Array(corners.length / 2).fill(-1);
+  const edgesOf = (cell: number): [number, number][] => {
+    const edges: [number, number][] = [];
+    for (let ring = firstOf[cell]; ring < firstOf[cell + 1]; ring++) {
+      const stop = from[ring + 1];
+      for (let p = from[ring]; p < stop; p += 2) {
+        edges.push([p, p + 2 === stop ? from[ring] : p + 2]);
+      }
+    }
+    return edges;
+  };
+  const same = (p: number, q: number): boolean =>
+    corners[p] === corners[q] && corners[p + 1] === corners[q + 1];
+  const edges = Array.from({ length: firstOf.length - 1 }, (_, cell) => edgesOf(cell));
+  edges.forEach((own, cell) => {
+    for (const other of neighbours(cell)) {
+      if (other < cell) continue;
+      for (const [p, next] of own) {
+        const found = edges[other].find(([q, after]) => same(p, after) && same(next, q));
+        if (!found) continue;
+        across[p / 2] = other;
+        across[found[0] / 2] = cell;
+      }
+    }
+  });
+  return across;
 }

@@ -68,9 +68,12 @@ export interface Standing {
 
 /** A panel with its picture on it. */
 export interface PicturePanel {
-  readonly panel: ColouredPanel;
-  /** The same with its thin lines kept, where edges are (see lines/); worked out when it is asked for. */
-  lined(): ColouredPanel;
+  /** Its stitches at once, for `Charting.follow`: light to 1e-11, thin lines not kept. */
+  followed(): ColouredPanel;
+  /** Its stitches for a pattern; thin lines are kept, where edges are (see lines/). */
+  settled(): ColouredPanel;
+  /** What the maker's mask adds to each stitch. */
+  readonly mask?: Float64Array;
   /** What the pattern remembers of the picture, its thumbnail apart. */
   readonly entry: Omit<PatternPicture, 'thumbnail'>;
   /** The picture's small copy for the pattern, a PNG in base64; made when it is asked for. */
@@ -78,9 +81,9 @@ export interface PicturePanel {
   /** What was done with it where the wish left that open. */
   readonly standing: Standing;
   /** Share of its lines that are thinner than a bead. */
-  readonly lostLines: number;
+  lostLines(): number;
   /** Share of a repeated drawing's stitches that hold several colours; 0 where it does not repeat. */
-  readonly mixed: number;
+  mixed(): number;
   /** How much of what is its own, not its ground, does not show; worked out when it is asked for. */
   cutOff(): CutOff;
 }
@@ -99,15 +102,12 @@ export function makePicturePanel(): (
   const cutOutOf = remembered(cutOut);
   const open = remembered(openPicture);
   const underFrame = remembered(bareUnderFrame);
-  const sampled = remembered(sampleStitches);
-  const lifted = remembered(liftTone);
-  const coloured = remembered(withBare);
+  const [quickly, sampled] = [remembered(sampleStitches), remembered(sampleStitches)];
+  const [quickLift, lifted] = [remembered(liftTone), remembered(liftTone)];
+  const [quickBare, coloured] = [remembered(withBare), remembered(withBare)];
   const maskOf = remembered(maskOfStitches);
-  const panelOf = remembered((panel: ColouredPanel) => panel);
   const linedOf = remembered(keepLines);
-  const liftedLines = remembered(liftTone);
-  const linedColours = remembered(withBare);
-  const linedPanel = remembered((panel: ColouredPanel) => panel);
+  const [quickPanel, panelOf] = [remembered(asItIs), remembered(asItIs)];
   const ground = remembered(
     (
       background: PictureWish['background'],
@@ -140,29 +140,32 @@ export function makePicturePanel(): (
     const art = wished === 'auto' ? opened.artOf(near) : wished;
     const laid = { picture: near, uprightWidth: picture.width, place };
     const how = { art, paper, darkCover, background };
-    const bySampling = sampled(lay, laid, how);
-    const colours = coloured(lifted(bySampling, wish.beads, wish.lift ?? 0), framed);
+    const exact = () => sampled(lay, laid, how);
     // Where a frame bares stitches, the wedges no longer hold the same string.
     const repeat = (wish.place.repeat ?? false) && !framed?.includes(1);
     const masked = mask && maskOf(mask, picture, { lay, place });
     const { geometry, footprints } = lay;
-    const panel = panelOf({
+    const common = {
       geometry,
       footprints,
-      colours,
       repeat,
       ...(masked && { mask: masked }),
       ...(chosen && !chosen.light && { ground: chosen.bead }),
-    });
+    };
+    const lift = wish.lift ?? 0;
     return {
-      panel,
-      lined: () => {
-        if (!wish.edges) return panel;
-        const lines = linedOf(bySampling, lay, laid, how);
-        if (lines === bySampling) return panel;
-        const all = linedColours(liftedLines(lines, wish.beads, wish.lift ?? 0), framed);
-        return linedPanel({ ...panel, colours: all });
+      followed: () => {
+        const taken = art === 'photo' ? quickly(lay, laid, { ...how, quick: true }) : exact();
+        return quickPanel({
+          ...common,
+          colours: quickBare(quickLift(taken, wish.beads, lift), framed),
+        });
       },
+      settled: () => {
+        const taken = wish.edges ? linedOf(exact(), lay, laid, how) : exact();
+        return panelOf({ ...common, colours: coloured(lifted(taken, wish.beads, lift), framed) });
+      },
+      ...(masked && { mask: masked }),
       entry: {
         file: pictureName,
         width: picture.width,
@@ -182,8 +185,8 @@ export function makePicturePanel(): (
         ...(cut && { cut: cut.cut }),
       },
       thumbnail: () => opened.thumbnailOf(near),
-      lostLines: colours.lostLines,
-      mixed: place.repeat ? colours.mixed : 0,
+      lostLines: () => exact().lostLines(),
+      mixed: () => (place.repeat ? exact().mixed() : 0),
       cutOff: () =>
         cutOff(opened.subjectOf(opened.seen(wish.paper ?? false)), size, {
           ...lay,
@@ -201,6 +204,8 @@ function nearPicture(opened: OpenPicture, paper: boolean, place: Place, shape: S
   const mostPx = mostPxFor(seen, mmPerPixel, shape);
   return mostPx === undefined ? seen : opened.reduced(paper, mostPx);
 }
+
+const asItIs = (panel: ColouredPanel): ColouredPanel => panel;
 
 /** The colours of a panel of which a frame bares some stitches more. */
 function withBare(colours: StitchColours, framed: Uint8Array | undefined): StitchColours {

@@ -1,3 +1,4 @@
+import { srgbToLinear } from '../../colour/srgb.js';
 import type { Picture } from '../picture.js';
 import type { Coverage } from './coverage.js';
 import { makeShades, nearestGroup } from './shades.js';
@@ -11,7 +12,8 @@ const clearlyDarker = 50;
 const ownColourFromShare = 0.12;
 
 /** Luma of Rec. 709 of a coded colour, 0..255. */
-const lumaOf = ({ r, g, b }: Group): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
+const luma709 = (r: number, g: number, b: number): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
+const lumaOf = ({ r, g, b }: Group): number => luma709(r, g, b);
 
 /** What fills the part of a footprint that no picture covers. */
 export interface Ground {
@@ -59,82 +61,90 @@ export function makeDrawingChooser(
   colour: Float64Array,
 ) => StitchLight | undefined {
   const shades = makeShades();
+  /** The groups that count as colours of their own, and what they cover with those that joined them. */
+  const own: Group[] = [];
+  const area: number[] = [];
 
   return (coverage, { data, runs }, ground, colour) => {
+    const open = ground !== undefined && ground.area > 0;
+    if (!open && isOnePixel(coverage, data)) {
+      const at = 4 * coverage.pixel[0];
+      for (let c = 0; c < 3; c++) colour[c] = srgbToLinear[data[at + c]];
+      return { luma: luma709(data[at], data[at + 1], data[at + 2]), cover: 1, darkShare: 0 };
+    }
     shades.gather(coverage, data, runs);
-    if (ground && ground.area > 0) shades.add(...ground.rgb, ground.area);
-    const visible = shades.visible();
+    if (open) shades.add(...ground.rgb, ground.area);
     const groups = shades.groups();
     if (groups.length === 0) return undefined;
     if (groups.length === 1) {
       shades.meanOf(0, colour);
       return { luma: lumaOf(groups[0]), cover: 1, darkShare: 0 };
     }
-    const { winner, loser, ...choice } = decide(groups, visible);
-    shades.meanOf(groups.indexOf(winner), colour);
-    if (!loser) return choice;
-    const linear = new Float64Array(3);
-    shades.meanOf(groups.indexOf(loser.group), linear);
-    return { ...choice, darker: { luma: lumaOf(loser.group), cover: loser.cover, linear } };
+    return decide(groups, shades.visible(), colour);
   };
 
-  function decide(
-    groups: readonly Group[],
-    visible: number,
-  ): {
-    winner: Group;
-    loser: { group: Group; cover: number } | undefined;
-    luma: number;
-    cover: number;
-    darkShare: number;
-  } {
-    const heaviest = groups.reduce((a, b) => (b.weight > a.weight ? b : a));
-    const own = groups.filter(
-      (group) => group === heaviest || group.weight >= ownColourFromShare * visible,
-    );
-    const area = own.map(({ weight }) => weight);
-    for (const group of groups) {
-      if (!own.includes(group)) area[nearestGroup(group.r, group.g, group.b, own)] += group.weight;
-    }
-    const cover = area.map((one) => one / visible);
-    const coverOf = (group: Group): number => cover[own.indexOf(group)];
-    let winner = own[area.indexOf(Math.max(...area))];
+  function decide(groups: readonly Group[], visible: number, colour: Float64Array): StitchLight {
+    gatherOwn(groups, visible);
+    let winner = 0;
+    for (let k = 1; k < own.length; k++) if (area[k] > area[winner]) winner = k;
     // Where a dark colour must cover more than half, even the largest may cover too little.
-    if (darkCover > 0.5) winner = lightEnough(winner, own, coverOf);
-    const limit = lumaOf(winner) - clearlyDarker;
-    own.forEach((group, k) => {
-      if (area[k] < darkCover * visible || lumaOf(group) > limit) return;
-      if (lumaOf(group) < lumaOf(winner)) winner = group;
-    });
-    const luma = lumaOf(winner);
-    let loser: Group | undefined;
-    for (const group of own) {
-      if (lumaOf(group) > luma - clearlyDarker) continue;
-      if (!loser || coverOf(group) > coverOf(loser)) loser = group;
+    if (darkCover > 0.5) winner = lightEnough(winner, visible);
+    const limit = lumaOf(own[winner]) - clearlyDarker;
+    for (let k = 0; k < own.length; k++) {
+      if (area[k] < darkCover * visible || lumaOf(own[k]) > limit) continue;
+      if (lumaOf(own[k]) < lumaOf(own[winner])) winner = k;
+    }
+    const luma = lumaOf(own[winner]);
+    let loser = -1;
+    for (let k = 0; k < own.length; k++) {
+      if (lumaOf(own[k]) > luma - clearlyDarker) continue;
+      if (loser < 0 || area[k] / visible > area[loser] / visible) loser = k;
     }
     let dark = 0;
     for (const group of groups) if (lumaOf(group) <= luma - clearlyDarker) dark += group.weight;
+    shades.meanOf(groups.indexOf(own[winner]), colour);
+    const choice = { luma, cover: area[winner] / visible, darkShare: dark / visible };
+    if (loser < 0) return choice;
+    const linear = new Float64Array(3);
+    shades.meanOf(groups.indexOf(own[loser]), linear);
     return {
-      winner,
-      darkShare: dark / visible,
-      loser: loser && { group: loser, cover: coverOf(loser) },
-      luma,
-      cover: coverOf(winner),
+      ...choice,
+      darker: { luma: lumaOf(own[loser]), cover: area[loser] / visible, linear },
     };
   }
 
+  function gatherOwn(groups: readonly Group[], visible: number): void {
+    let heaviest = groups[0];
+    for (const group of groups) if (group.weight > heaviest.weight) heaviest = group;
+    own.length = area.length = 0;
+    for (const group of groups) {
+      if (group !== heaviest && !(group.weight >= ownColourFromShare * visible)) continue;
+      own.push(group);
+      area.push(group.weight);
+    }
+    if (own.length === groups.length) return;
+    for (const group of groups) {
+      if (!own.includes(group)) area[nearestGroup(group.r, group.g, group.b, own)] += group.weight;
+    }
+  }
+
   /** The largest colour that covers enough, or that no other is clearly lighter than. */
-  function lightEnough(
-    largest: Group,
-    own: readonly Group[],
-    coverOf: (group: Group) => number,
-  ): Group {
+  function lightEnough(largest: number, visible: number): number {
     let winner = largest;
-    while (coverOf(winner) < darkCover) {
-      const lighter = own.filter((group) => lumaOf(group) >= lumaOf(winner) + clearlyDarker);
-      if (lighter.length === 0) break;
-      winner = lighter.reduce((a, b) => (coverOf(b) > coverOf(a) ? b : a));
+    while (area[winner] / visible < darkCover) {
+      let lighter = -1;
+      for (let k = 0; k < own.length; k++) {
+        if (lumaOf(own[k]) < lumaOf(own[winner]) + clearlyDarker) continue;
+        if (lighter < 0 || area[k] / visible > area[lighter] / visible) lighter = k;
+      }
+      if (lighter < 0) break;
+      winner = lighter;
     }
     return winner;
   }
+}
+
+/** Whether one opaque pixel is covered, or stands for all that are. */
+function isOnePixel({ count, length, pixel }: Coverage, data: Picture['data']): boolean {
+  return count === 1 && length[0] === 1 && data[4 * pixel[0] + 3] === 255;
 }

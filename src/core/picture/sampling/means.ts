@@ -72,31 +72,20 @@ export function meanUnder(
   return visible;
 }
 
-/**
- * How much of a coverage lets something be seen, pixels.
- *
- * @param sums of alpha of the same picture, where it has them
- */
+/** How much of a coverage lets something be seen, pixels. */
 export function visibleUnder(
   { count, pixel, length, area }: Coverage,
-  { width, data }: Pick<Picture, 'width' | 'data'>,
-  sums?: Uint32Array,
+  data: Picture['data'],
 ): number {
   let visible = 0;
   for (let n = 0; n < count; n++) {
-    const pixels = length[n];
-    if (pixels === 1) {
-      visible += area[n] * visibleShare[data[4 * pixel[n] + 3]];
+    let at = 4 * pixel[n] + 3;
+    if (length[n] === 1) {
+      visible += area[n] * visibleShare[data[at]];
       continue;
     }
     let alpha = 0;
-    if (sums) {
-      const from = pixel[n] + Math.floor(pixel[n] / width);
-      alpha = sums[from + pixels] - sums[from];
-    } else {
-      const stop = 4 * (pixel[n] + pixels);
-      for (let at = 4 * pixel[n] + 3; at < stop; at += 4) alpha += data[at];
-    }
+    for (const stop = at + 4 * length[n]; at < stop; at += 4) alpha += data[at];
     visible += alpha / 255;
   }
   return visible;

@@ -8,7 +8,7 @@ import { fromSecondTime } from './second-time.js';
 const mostExactPx = 8192;
 
 /*
- * Running sums along each row of a picture: at channels·(y·(width + 1) + x) + c that of channel c
+ * Running sums of light along each row of a picture: at 3·(y·(width + 1) + x) + c that of channel c
  * of the x pixels before x. Every number is exact, so that a difference of two is the same as
  * adding up pixel by pixel.
  */
@@ -34,21 +34,6 @@ const sumsOfLight = fromSecondTime(({ width, height, data }): Float64Array => {
   return sums;
 });
 
-const sumsOfAlpha = fromSecondTime(({ width, height, data }): Uint32Array => {
-  const sums = new Uint32Array((width + 1) * height);
-  let at = 0;
-  let from = 3;
-  for (let y = 0; y < height; y++) {
-    let alpha = 0;
-    at += 1;
-    for (let x = 0; x < width; x++, from += 4) sums[at++] = alpha += data[from];
-  }
-  return sums;
-});
-
 /** Row sums of linear red, green and blue of an opaque picture, where they are worth having. */
 export const lightSums = (picture: Picture): Float64Array | undefined =>
   picture.width <= mostExactPx && isKnownOpaque(picture.data) ? sumsOfLight(picture) : undefined;
-
-/** Row sums of alpha, 0 to 255, where they are worth having. */
-export const alphaSums = (picture: Picture): Uint32Array | undefined => sumsOfAlpha(picture);

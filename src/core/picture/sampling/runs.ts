@@ -13,24 +13,17 @@ export function samePixel(data: Picture['data'], p: number, q: number): boolean 
   );
 }
 
-/** Run lengths of pixels that are the same in what is asked. */
-const runsOf = (same: typeof samePixel) =>
-  fromSecondTime(({ data }): Uint16Array => {
-    const runs = new Uint16Array(data.length / 4).fill(1);
-    for (let p = runs.length - 2; p >= 0; p--) {
-      if (runs[p + 1] < 65_535 && same(data, p, p + 1)) runs[p] = runs[p + 1] + 1;
-    }
-    return runs;
-  });
-
 /**
  * How many pixels, itself counted, are the same from each pixel on, over the ends of rows too and
  * 65,535 at most; where it is worth having.
  */
-export const pixelRuns = runsOf(samePixel);
-
-/** The same for their alpha alone. */
-export const alphaRuns = runsOf((data, p, q) => data[4 * p + 3] === data[4 * q + 3]);
+export const pixelRuns = fromSecondTime(({ data }): Uint16Array => {
+  const runs = new Uint16Array(data.length / 4).fill(1);
+  for (let p = runs.length - 2; p >= 0; p--) {
+    if (runs[p + 1] < 65_535 && samePixel(data, p, p + 1)) runs[p] = runs[p + 1] + 1;
+  }
+  return runs;
+});
 
 /**
  * Whether the pixels of a window of a picture, which is not empty, are all the same, and opaque or clear.
@@ -52,22 +45,4 @@ export function sameInWindow(
     if (runs[at] < columns || !samePixel(data, first, at)) return false;
   }
   return true;
-}
-
-/**
- * The alpha of a window of a picture, which is not empty, or -1 where it has several.
- *
- * @param runs of the picture's alpha
- */
-export function alphaInWindow(
-  { width, data }: Pick<Picture, 'width' | 'data'>,
-  runs: Uint16Array,
-  { left, top, columns, rows }: Window,
-): number {
-  const first = top * width + left;
-  const alpha = data[4 * first + 3];
-  for (let row = 0, at = first; row < rows; row++, at += width) {
-    if (runs[at] < columns || data[4 * at + 3] !== alpha) return -1;
-  }
-  return alpha;
 }

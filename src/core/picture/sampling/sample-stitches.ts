@@ -22,6 +22,8 @@ export interface SampleHow {
   readonly darkCover?: number | undefined;
   /** `#rrggbb`, or `bare`. */
   readonly background: string;
+  /** See `samplePanel`. */
+  readonly quick?: boolean;
 }
 
 /**
@@ -31,7 +33,7 @@ export interface SampleHow {
 export function sampleStitches(
   { geometry, footprints }: Pick<Lay, 'geometry' | 'footprints'>,
   { picture, uprightWidth, place }: LaidPicture,
-  { art, paper, darkCover, background }: SampleHow,
+  { art, paper, darkCover, background, quick }: SampleHow,
 ): StitchColours {
   return samplePanel({
     picture,
@@ -40,6 +42,7 @@ export function sampleStitches(
     place: { ...place, mmPerPixel: (place.mmPerPixel * uprightWidth) / picture.width },
     art,
     ...(paper && { paper }),
+    ...(quick && { quick }),
     ...(darkCover !== undefined && { darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,
   });

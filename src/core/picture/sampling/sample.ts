@@ -1,3 +1,6 @@
+import { alphaBlocks, alphaInWindow } from './alpha-blocks.js';
+import { lightUnderAll } from './edge-light.js';
+import type { EdgeLight } from './edge-light.js';
 import { srgbToLinear } from '../../colour/srgb.js';
 import { cornerRadius } from '../../panel/edge.js';
 import type { Footprints } from '../../panel/footprints.js';
@@ -17,8 +20,8 @@ import { meanUnder, visibleUnder } from './means.js';
 import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
-import { alphaSums, isKnownOpaque, lightSums } from './row-sums.js';
-import { alphaInWindow, alphaRuns, pixelRuns, sameInWindow } from './runs.js';
+import { isKnownOpaque, lightSums } from './row-sums.js';
+import { pixelRuns, sameInWindow } from './runs.js';
 import { keepInk, keepThinLines, lostLines, makeInks, mixedStitches } from './thin.js';
 import { cellRing, cellsInWedge, inEveryWedge, neighbourCells } from './repeat.js';
 
@@ -33,9 +36,9 @@ export interface StitchColours {
   /** 1 where the background is bare and the picture covers less than half. */
   readonly bare: Uint8Array;
   /** Share of a drawing's lines that are too thin to be seen, 0 to 1 (see thin.ts). */
-  readonly lostLines: number;
+  lostLines(): number;
   /** Share of a drawing's stitches that hold several colours (see thin.ts). */
-  readonly mixed: number;
+  mixed(): number;
 }
 
 /** What `samplePanel` needs. */
@@ -54,6 +57,8 @@ export interface SampleInput {
   background: readonly [number, number, number] | 'bare';
   /** See drawing.ts. */
   darkCover?: number;
+  /** Photographs at once, but for rounding (see edge-light.ts). */
+  quick?: boolean;
 }
 
 /**
@@ -84,7 +89,13 @@ export function samplePanel(input: SampleInput): StitchColours {
   } else {
     const square = squareAround(geometry, place);
     const all = footprints.all();
+    const quick = input.quick && input.art === 'photo' ? quickLight(input) : undefined;
     for (let s = 0; s < count; s++) {
+      if (quick?.whole[s]) {
+        covered[s] = 1;
+        for (let k = 3 * s; k < 3 * s + 3; k++) linear[k] = quick.linear[k];
+        continue;
+      }
       const [first, end] = [all.firstOf[s], all.firstOf[s + 1]];
       if (first < end) keep(s, all, first, end);
       else keep(s, ringList([speckAround(geometry, s)]), 0, 1);
@@ -96,17 +107,23 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (sample(part, 0, cut.length) >= 0 && sample.inside === 1) keep(s, part, 0, cut.length);
     }
   }
-  let lost = 0;
-  let mixed = 0;
-  if (inks) {
-    const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
-    lost = lostLines(inks, neighbours, keepThinLines(inks, neighbours, linear));
-    mixed = mixedStitches(inks);
-  }
+  const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
+  const drawn = inks && keepThinLines(inks, neighbours, linear);
   const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };
   const bare = new Uint8Array(all.covered.length);
   if (background === 'bare') all.covered.forEach((c, s) => (bare[s] = c < 0.5 ? 1 : 0));
-  return { ...all, bare, lostLines: lost, mixed };
+  return {
+    ...all,
+    bare,
+    lostLines: () => (inks && drawn ? lostLines(inks, neighbours, drawn) : 0),
+    mixed: () => (inks ? mixedStitches(inks) : 0),
+  };
+}
+
+/** The light of the stitches that lie in the picture wholly, where it has sums of light. */
+function quickLight({ picture, footprints, place }: SampleInput): EdgeLight | undefined {
+  const sums = lightSums(picture);
+  return sums && lightUnderAll(footprints, picture, sums, panelToPicture(place, picture));
 }
 
 /** Colour of one area of the panel. */
@@ -141,8 +158,7 @@ function areaSampler(input: SampleInput): AreaSampler {
   };
   const light = drawing ? undefined : lightSums(picture);
   const opaque = isKnownOpaque(picture.data);
-  const alpha = drawing && !opaque ? alphaSums(picture) : undefined;
-  const runsOfAlpha = drawing && !opaque ? alphaRuns(picture) : undefined;
+  const alpha = drawing && !opaque ? alphaBlocks(picture) : undefined;
   const runs = drawing && !paper ? pixelRuns(picture) : undefined;
   const coverRings = makeCoverage(
     picture,
@@ -153,8 +169,8 @@ function areaSampler(input: SampleInput): AreaSampler {
   const visibleInDrawing = (coverage: Coverage): number => {
     const { inside, window, count } = coverage;
     if (opaque || count === 0) return inside;
-    const all = runsOfAlpha ? alphaInWindow(picture, runsOfAlpha, window) : -1;
-    return all === 255 ? inside : all === 0 ? 0 : visibleUnder(coverage, picture, alpha);
+    const all = alpha ? alphaInWindow(alpha, window) : -1;
+    return all === 255 ? inside : all === 0 ? 0 : visibleUnder(coverage, picture.data);
   };
 
   const sample = (rings: RingList, first: number, end: number): number => {

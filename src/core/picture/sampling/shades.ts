@@ -53,27 +53,43 @@ export function makeShades(): Shades {
   const order = new Uint16Array(shades);
   let count = 0;
   const groups: Group[] = [];
-  let visible = 0;
+  /** All that was taken, pixels. Lists hold numbers that change often: a closure boxes each anew. */
+  const visible = new Float64Array(1);
+
+  /** What was taken last: its colour as 0xrrggbb, its place, and its light beyond the first colour's. */
+  let colour = -1;
+  let at = -1;
+  const more = new Float64Array(3);
 
   function add(r: number, g: number, b: number, weight: number): void {
+    const own = (r << 16) | (g << 8) | b;
+    if (own !== colour) {
+      colour = own;
+      turnTo(r, g, b);
+    }
+    visible[0] += weight;
+    weights[at] += weight;
+    if (firstOf[at] === colour) return;
+    beyond[3 * at] += weight * more[0];
+    beyond[3 * at + 1] += weight * more[1];
+    beyond[3 * at + 2] += weight * more[2];
+  }
+
+  function turnTo(r: number, g: number, b: number): void {
     const shade = shadeOf(r, g, b);
-    visible += weight;
-    let at = placeOf[shade] - 1;
+    at = placeOf[shade] - 1;
     if (at < 0) {
       at = count++;
       placeOf[shade] = count;
       shadeAt[at] = shade;
-      firstOf[at] = (r << 16) | (g << 8) | b;
-      weights[at] = weight;
-      beyond[3 * at] = beyond[3 * at + 1] = beyond[3 * at + 2] = 0;
+      firstOf[at] = colour;
+      weights[at] = beyond[3 * at] = beyond[3 * at + 1] = beyond[3 * at + 2] = 0;
       return;
     }
-    weights[at] += weight;
     const first = firstOf[at];
-    if (first === ((r << 16) | (g << 8) | b)) return;
-    beyond[3 * at] += weight * (srgbToLinear[r] - srgbToLinear[first >> 16]);
-    beyond[3 * at + 1] += weight * (srgbToLinear[g] - srgbToLinear[(first >> 8) & 255]);
-    beyond[3 * at + 2] += weight * (srgbToLinear[b] - srgbToLinear[first & 255]);
+    more[0] = srgbToLinear[r] - srgbToLinear[first >> 16];
+    more[1] = srgbToLinear[g] - srgbToLinear[(first >> 8) & 255];
+    more[2] = srgbToLinear[b] - srgbToLinear[first & 255];
   }
 
   /** Heaviest shade first, ties by number. There are few: each is put in its place. */
@@ -96,23 +112,27 @@ export function makeShades(): Shades {
     gather({ count: coveredRuns, pixel, length, area }, data, runs) {
       for (let n = 0; n < count; n++) placeOf[shadeAt[n]] = 0;
       count = 0;
-      visible = 0;
+      visible[0] = 0;
+      colour = -1;
       for (let n = 0; n < coveredRuns; n++) {
-        const stop = pixel[n] + length[n];
-        for (let p = pixel[n]; p < stop;) {
+        const own = area[n];
+        let p = pixel[n];
+        const stop = p + length[n];
+        while (p < stop) {
           const from = p;
-          if (runs) p = Math.min(stop, p + runs[p]);
+          const at = 4 * p;
+          if (stop - p === 1) p = stop;
+          else if (runs) p = Math.min(stop, p + runs[p]);
           else for (p++; p < stop && samePixel(data, from, p);) p++;
-          const alpha = data[4 * from + 3];
-          const share = area[n] * visibleShare[alpha];
-          if (alpha > 0) {
-            add(data[4 * from], data[4 * from + 1], data[4 * from + 2], (p - from) * share);
-          }
+          const alpha = data[at + 3];
+          if (alpha === 0) continue;
+          const share = alpha === 255 ? own : own * visibleShare[alpha];
+          add(data[at], data[at + 1], data[at + 2], (p - from) * share);
         }
       }
     },
     add,
-    visible: () => visible,
+    visible: () => visible[0],
     groups() {
       inOrderOfWeight();
       groups.length = 0;

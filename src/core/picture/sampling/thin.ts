@@ -27,7 +27,7 @@ export function makeInks(count: number): Inks {
 
 /** Writes down what the chooser found under stitch s; nothing where nothing was covered. */
 export function keepInk(inks: Inks, s: number, choice: StitchLight | undefined): void {
-  const { darker } = choice ?? {};
+  const darker = choice?.darker;
   inks.luma[s] = choice?.luma ?? 255;
   inks.cover[s] = choice?.cover ?? 0;
   inks.darkLuma[s] = darker?.luma ?? 255;
