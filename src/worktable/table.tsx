@@ -56,10 +56,14 @@ export function Table() {
         <div class="first">
           <ActionButton id="shelf" look="quiet" />
           <Title />
-          <ActionButton id="undo" look="quiet" />
-          <ActionButton id="redo" look="quiet" />
         </div>
-        <Way open={step.id} />
+        <div class="reach">
+          <div class="undoing">
+            <ActionButton id="undo" look="quiet" />
+            <ActionButton id="redo" look="quiet" />
+          </div>
+          <Way open={step.id} />
+        </div>
         <div class="rest">
           <Tongue />
           <ActionButton id={theme.value === 'dark' ? 'light' : 'dark'} look="quiet" />

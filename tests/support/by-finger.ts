@@ -36,6 +36,8 @@ export class FingersAlone {
       from[1] + (y * n) / 12,
     ]);
     await this.pull(way);
+    // A tap while the window still runs would only stop it.
+    await this.page.locator('body').evaluate(rest);
   }
 
   /** Taps the middle of what a selector finds, once it was pushed into sight; its target is no smaller than a fingertip. */
@@ -43,8 +45,14 @@ export class FingersAlone {
     const { at, size } = await this.inSight(selector);
     // 44 CSS pixels (WCAG 2.2, 2.5.5).
     if (Math.min(...size) < 43.9) throw new Error(`${selector} is ${size.join(' by ')} pixels`);
-    // Down and up in one go: where the machine is busy, two messages would be a long press.
-    await this.page.touchscreen.tap(at[0], at[1]);
+    for (let taps = 0; taps < 3; taps++) {
+      const clicked = await this.page.evaluateHandle(watchClick);
+      // Down and up in one go: where the machine is busy, two messages would be a long press.
+      await this.page.touchscreen.tap(at[0], at[1]);
+      // After a pull Chromium now and then takes what its protocol sends for the end of it: one taps again.
+      if (await clicked.evaluate(({ came }) => came)) return;
+    }
+    throw new Error(`${selector} is tapped in vain`);
   }
 
   /** Pushes what a selector finds into sight, as often as somebody would put up with. */
@@ -62,6 +70,15 @@ export class FingersAlone {
 }
 
 const isPlace = (at: At | readonly At[]): at is At => typeof at[0] === 'number';
+
+/** Whether a click comes soon, wherever it goes. */
+function watchClick(): { came: Promise<boolean> } {
+  const came = new Promise<boolean>((done) => {
+    addEventListener('click', () => done(true), { capture: true, once: true });
+    setTimeout(() => done(false), 1500);
+  });
+  return { came };
+}
 
 /** Until something has stood still for some frames. */
 async function rest(one: Element): Promise<void> {
