@@ -6,7 +6,7 @@ import type { Pattern } from '../../core/pattern/pattern.js';
 import type { Language } from '../../words/pages/languages.js';
 import { Said } from '../said.js';
 import type { PagesWish } from '../store/piece.js';
-import type { PagesAnswer, PagesAsk } from './messages.js';
+import type { GuideFacts, PagesAnswer, PagesAsk, PagesOf } from './messages.js';
 import bold from '../../../fonts/NotoSans-Bold.ttf?url';
 import regular from '../../../fonts/NotoSans-Regular.ttf?url';
 import boldText from '../../../fonts/Literata-Bold.ttf?url';
@@ -68,35 +68,34 @@ async function easternFor(
 
 /** Asks a thread of its own, which is started for it and ended after it; hands over each answer until one is the last. */
 async function ask(
-  what: PagesAsk['what'],
-  pattern: Pattern,
+  of: PagesOf,
   wish: PagesWish,
   spoken: Language,
   {
     isLast = () => true,
     stop,
-    also,
-  }: {
-    isLast?: (answer: PagesAnswer) => boolean;
-    stop?: AbortSignal;
-    also?: PagesAsk['also'];
-  } = {},
+  }: { isLast?: (answer: PagesAnswer) => boolean; stop?: AbortSignal } = {},
 ): Promise<PagesAnswer> {
   const { second } = wish;
   const language = wish.language ?? spoken;
   const two = second !== undefined && second !== language;
+  const patterns = of.what === 'swatch-guide' ? [] : [of.pattern];
+  const also = of.what === 'class' ? of.also : undefined;
   const worker = new Worker(new URL('./pages-worker.ts', import.meta.url), { type: 'module' });
   try {
     const asked: PagesAsk = {
-      what,
-      pattern,
-      ...(also && { also }),
+      ...of,
       wish,
       languages: two ? [language, second] : [language],
       paper: wish.paper ?? 'a4',
       fonts: await fontFiles(''),
       text: await fontFiles('text'),
-      eastern: await easternFor(wish, [pattern, ...(also?.patterns ?? [])], language, also?.names),
+      eastern: await easternFor(
+        wish,
+        [...patterns, ...(also?.patterns ?? [])],
+        language,
+        also?.names,
+      ),
     };
     const answer = await new Promise<PagesAnswer>((done, fail) => {
       worker.onmessage = ({ data }: MessageEvent<PagesAnswer>) => {
@@ -125,7 +124,7 @@ export async function makePages(
   wish: PagesWish,
   spoken: Language,
 ): Promise<Blob> {
-  const answer = await ask(what, pattern, wish, spoken);
+  const answer = await ask({ what, pattern }, wish, spoken);
   const type = what === 'booklet' ? 'application/pdf' : 'application/zip';
   return new Blob(['bytes' in answer ? (answer.bytes as BlobPart) : ''], { type });
 }
@@ -140,7 +139,7 @@ export async function makeBlankFile(
   blank: Pattern,
   spoken: Language,
 ): Promise<Blob> {
-  const answer = await ask(name, blank, {}, spoken);
+  const answer = await ask({ what: name, pattern: blank }, {}, spoken);
   const type = name.endsWith('.pdf') ? 'application/pdf' : 'image/svg+xml';
   return new Blob(['bytes' in answer ? (answer.bytes as BlobPart) : ''], { type });
 }
@@ -156,7 +155,27 @@ export async function makeClass(
   wish: PagesWish,
   spoken: Language,
 ): Promise<Blob> {
-  const answer = await ask('class', first, wish, spoken, { also: { patterns, names } });
+  const answer = await ask(
+    { what: 'class', pattern: first, also: { patterns, names } },
+    wish,
+    spoken,
+  );
+  return new Blob(['bytes' in answer ? (answer.bytes as BlobPart) : ''], {
+    type: 'application/pdf',
+  });
+}
+
+/**
+ * Makes the guide to a swatch, in the first language of the pages and on their paper.
+ *
+ * @throws Said
+ */
+export async function makeSwatchGuide(
+  guide: GuideFacts,
+  { language, paper }: PagesWish,
+  spoken: Language,
+): Promise<Blob> {
+  const answer = await ask({ what: 'swatch-guide', guide }, { language, paper }, spoken);
   return new Blob(['bytes' in answer ? (answer.bytes as BlobPart) : ''], {
     type: 'application/pdf',
   });
@@ -168,7 +187,7 @@ export async function makeLists(
   wish: PagesWish,
   spoken: Language,
 ): Promise<Readonly<Record<string, string>>> {
-  const answer = await ask('lists', pattern, wish, spoken);
+  const answer = await ask({ what: 'lists', pattern }, wish, spoken);
   return 'lists' in answer ? answer.lists : {};
 }
 
@@ -190,5 +209,5 @@ export async function makePictures(
     if (!stop.aborted) shown(new Blob([png as BlobPart], { type: 'image/png' }), page, pages);
     return page === pages;
   };
-  await ask('pictures', pattern, wish, spoken, { isLast: take, stop });
+  await ask({ what: 'pictures', pattern }, wish, spoken, { isLast: take, stop });
 }

@@ -1,6 +1,7 @@
 import '../jitless.js';
 import { blankPdf } from '../../booklet/blank-pdf.js';
 import { bookletPdf } from '../../booklet/booklet-pdf.js';
+import { swatchGuidePdf } from '../../booklet/swatch-guide-pdf.js';
 import { makeBlank } from '../../core/pages/blank-outputs.js';
 import type { BlankName } from '../../core/pages/blank-outputs.js';
 import { classPdf } from '../../booklet/class-pdf.js';
@@ -39,12 +40,18 @@ async function unicodeBreaks() {
 }
 
 async function* make(ask: PagesAsk): AsyncGenerator<PagesAnswer> {
-  const { what, pattern, languages, paper, wish, fonts, text, eastern } = ask;
+  const { languages, paper, wish, fonts, text, eastern } = ask;
   const read = (name: 'JP' | 'SC') => eastern[name] ?? fonts;
   const choice = fontChoiceForPages(languages[0], [], read, await unicodeBreaks());
   const further = choice.further?.filter(({ name }) => name.toUpperCase() in eastern) ?? [];
   const lettering = loadFonts(fonts.regular, fonts.bold, { ...choice, further, text });
   const said = await wordsIn(languages);
+  if (ask.what === 'swatch-guide') {
+    const guide = { ...ask.guide, words: said.words, fonts: lettering };
+    yield { bytes: (await swatchGuidePdf(guide, paper, languages[0])).bytes };
+    return;
+  }
+  const { what, pattern } = ask;
   // The command line's lists name the terms of both Englishes.
   const lists = languages[0].startsWith('en') ? en : said.words;
   if (what === 'lists') {
@@ -89,8 +96,8 @@ async function* make(ask: PagesAsk): AsyncGenerator<PagesAnswer> {
     yield* bookletPictures(facts, paper);
     return;
   }
-  if (what === 'class') {
-    const { patterns = [], names = [] } = ask.also ?? {};
+  if (ask.what === 'class') {
+    const { patterns, names } = ask.also;
     const handOut = { patterns: [pattern, ...patterns], names };
     yield { bytes: (await classPdf(facts, handOut, paper)).bytes };
     return;

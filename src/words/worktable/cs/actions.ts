@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Otočit obrázek doprava',
   'measure-stitch': 'Změřit moje očko',
   'photo-swatch': 'Změřit na fotce',
+  'swatch-guide': 'Návod ke vzorku',
   'hand-right': 'Pravá ruka',
   'hand-left': 'Levá ruka',
   'face-away': 'Ode mě',

@@ -32,6 +32,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Očko široké ${wide} mm, kolo vysoké ${high} mm`,
   measuredLean: (lean) => `posun ${lean}`,
   notMeasured: 'Ještě nezměřeno: platí obvyklé velikosti.',
+  guideHow:
+    'PDF v jazyce stránek: jak vzorek uháčkovat a změřit, a měřidlo pootočení, na které se položí.',
   swatchRounds: 'Kola vzorku',
   across: 'Jak je široký, přes korálky?',
   rim: 'Kolik korálků leží na kousku okraje …',

@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Bild nach rechts drehen',
   'measure-stitch': 'Meine Masche messen',
   'photo-swatch': 'Auf einem Foto messen',
+  'swatch-guide': 'Anleitung zur Probe',
   'hand-right': 'Rechte Hand',
   'hand-left': 'Linke Hand',
   'face-away': 'Von mir weg',

@@ -34,6 +34,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Masche ${wide} mm breit, Runde ${high} mm hoch`,
   measuredLean: (lean) => `Versatz ${lean}`,
   notMeasured: 'Noch nicht gemessen: Es gelten übliche Größen.',
+  guideHow:
+    'Ein PDF in der Sprache der Seiten: wie man die Probe häkelt und misst, und ein Drehungsmesser, auf den sie gelegt wird.',
   swatchRounds: 'Runden der Probe',
   across: 'Wie breit ist sie, über die Perlen?',
   rim: 'Wie viele Perlen liegen an einem Stück des Randes …',

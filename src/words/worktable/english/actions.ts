@@ -56,6 +56,7 @@ export const actions = {
   'turn-right': 'Turn the picture right',
   'measure-stitch': 'Measure my stitch',
   'photo-swatch': 'Measure on a photo',
+  'swatch-guide': 'Swatch guide to print',
   'hand-right': 'Right hand',
   'hand-left': 'Left hand',
   'face-away': 'Away from me',

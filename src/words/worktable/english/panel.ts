@@ -32,6 +32,8 @@ export const panel = {
   measured: ({ w, h }: { w: string; h: string }) => `Stitch ${w} mm wide, round ${h} mm high`,
   measuredLean: (lean: string) => `lean ${lean}`,
   notMeasured: 'Not measured yet: usual sizes are taken.',
+  guideHow:
+    'A PDF in the language of the pages: how to work and measure the swatch, and a dial to lay it on.',
   swatchRounds: 'Rounds of the swatch',
   across: 'How wide is it, over the beads?',
   rim: 'How many beads lie along a piece of the rim …',

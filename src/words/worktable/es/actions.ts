@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Girar la imagen a la derecha',
   'measure-stitch': 'Medir mi punto',
   'photo-swatch': 'Medir en una foto',
+  'swatch-guide': 'Guía de la muestra',
   'hand-right': 'Mano derecha',
   'hand-left': 'Mano izquierda',
   'face-away': 'Lejos de mí',

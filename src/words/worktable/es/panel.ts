@@ -35,6 +35,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Punto de ${wide} mm de ancho, vuelta de ${high} mm de alto`,
   measuredLean: (lean) => `inclinación ${lean}`,
   notMeasured: 'Sin medir todavía: se toman las medidas habituales.',
+  guideHow:
+    'Un PDF en el idioma de las páginas: cómo tejer y medir la muestra, y un círculo de giro sobre el que ponerla.',
   swatchRounds: 'Vueltas de la muestra',
   across: '¿Cuánto mide de ancho, por los abalorios?',
   rim: '¿Cuántos abalorios hay en un trozo del borde …',

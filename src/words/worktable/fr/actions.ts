@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Tourner l’image à droite',
   'measure-stitch': 'Mesurer ma maille',
   'photo-swatch': 'Mesurer sur une photo',
+  'swatch-guide': 'Guide de l’échantillon',
   'hand-right': 'Main droite',
   'hand-left': 'Main gauche',
   'face-away': 'À l’opposé de moi',

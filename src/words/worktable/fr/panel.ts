@@ -35,6 +35,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Maille de ${wide} mm de large, tour de ${high} mm de haut`,
   measuredLean: (lean) => `décalage ${lean}`,
   notMeasured: 'Pas encore mesurée : les tailles d’usage sont prises.',
+  guideHow:
+    'Un PDF dans la langue des pages\u00a0: comment crocheter et mesurer l’échantillon, et un cadran de rotation sur lequel le poser.',
   swatchRounds: 'Tours de l’échantillon',
   across: 'Quelle est sa largeur, perles comprises ?',
   rim: 'Combien de perles le long d’un morceau du bord …',

@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Ruota l’immagine a destra',
   'measure-stitch': 'Misura la mia maglia',
   'photo-swatch': 'Misurare su una foto',
+  'swatch-guide': 'Guida al campione',
   'hand-right': 'Mano destra',
   'hand-left': 'Mano sinistra',
   'face-away': 'Lontano da me',

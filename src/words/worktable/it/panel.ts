@@ -34,6 +34,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Maglia larga ${wide} mm, giro alto ${high} mm`,
   measuredLean: (lean) => `inclinazione ${lean}`,
   notMeasured: 'Non ancora misurata: valgono le misure abituali.',
+  guideHow:
+    'Un PDF nella lingua delle pagine: come lavorare e misurare il campione, e un cerchio di rotazione su cui posarlo.',
   swatchRounds: 'Giri del campione',
   across: 'Quanto è largo, sopra le perline?',
   rim: 'Quante perline stanno lungo un pezzo del bordo …',

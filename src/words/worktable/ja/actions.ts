@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': '絵を右に回す',
   'measure-stitch': '自分の目を測る',
   'photo-swatch': '写真で測る',
+  'swatch-guide': '試し編みの手引き',
   'hand-right': '右手',
   'hand-left': '左手',
   'face-away': '向こう側',

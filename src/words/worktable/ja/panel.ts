@@ -32,6 +32,7 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `目の幅${wide} mm、段の高さ${high} mm`,
   measuredLean: (lean) => `ずれ${lean}`,
   notMeasured: 'まだ測っていません。ふつうの大きさを使います。',
+  guideHow: 'ページの言語のPDF。試し編みの編み方と測り方、それを置いて回りを読む分度器。',
   swatchRounds: '試し編みの段数',
   across: 'ビーズの端から端まで、幅は？',
   rim: '縁の一部にビーズがいくつありますか…',

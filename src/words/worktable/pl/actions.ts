@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Obróć obraz w prawo',
   'measure-stitch': 'Zmierz moje oczko',
   'photo-swatch': 'Zmierzyć na zdjęciu',
+  'swatch-guide': 'Instrukcja próbki',
   'hand-right': 'Prawa ręka',
   'hand-left': 'Lewa ręka',
   'face-away': 'Ode mnie',

@@ -35,6 +35,8 @@ export const panel: WorktableWords['panel'] = {
     `Oczko szerokie na ${wide} mm, okrążenie wysokie na ${high} mm`,
   measuredLean: (lean) => `przesunięcie ${lean}`,
   notMeasured: 'Jeszcze niezmierzone: przyjęto zwykłe wymiary.',
+  guideHow:
+    'PDF w języku stron: jak zrobić i zmierzyć próbkę, oraz miernik obrotu, na którym się ją kładzie.',
   swatchRounds: 'Okrążenia próbki',
   across: 'Jaka jest szeroka, po koralikach?',
   rim: 'Ile koralików leży na kawałku brzegu …',

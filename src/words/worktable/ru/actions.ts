@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Повернуть картинку вправо',
   'measure-stitch': 'Измерить мою петлю',
   'photo-swatch': 'Измерить по фото',
+  'swatch-guide': 'Памятка к образцу',
   'hand-right': 'Правая рука',
   'hand-left': 'Левая рука',
   'face-away': 'От меня',

@@ -35,6 +35,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Петля шириной ${wide} мм, ряд высотой ${high} мм`,
   measuredLean: (lean) => `сдвиг ${lean}`,
   notMeasured: 'Ещё не измерено: взяты обычные размеры.',
+  guideHow:
+    'PDF на языке страниц: как связать и измерить образец, и круг поворота, на который его кладут.',
   swatchRounds: 'Ряды образца',
   across: 'Какой он ширины, по бисеру?',
   rim: 'Сколько бисерин на отрезке края …',

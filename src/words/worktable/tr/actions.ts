@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Resmi sağa döndür',
   'measure-stitch': 'İlmeğimi ölç',
   'photo-swatch': 'Fotoğrafta ölç',
+  'swatch-guide': 'Deneme parçası kılavuzu',
   'hand-right': 'Sağ el',
   'hand-left': 'Sol el',
   'face-away': 'Benden öteye',

@@ -32,6 +32,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `İlmek eni ${wide} mm, sıra yüksekliği ${high} mm`,
   measuredLean: (lean) => `kayma ${lean}`,
   notMeasured: 'Henüz ölçülmedi: olağan boylar alındı.',
+  guideHow:
+    'Sayfaların dilinde bir PDF: deneme parçası nasıl örülür ve ölçülür, bir de üzerine konduğu dönme göstergesi.',
   swatchRounds: 'Deneme parçasının sıraları',
   across: 'Boncukların üzerinden eni ne kadar?',
   rim: 'Kenarın bir parçasında kaç boncuk var …',

@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': 'Обернути картинку праворуч',
   'measure-stitch': 'Виміряти мою петлю',
   'photo-swatch': 'Виміряти за фото',
+  'swatch-guide': 'Пам’ятка до зразка',
   'hand-right': 'Права рука',
   'hand-left': 'Ліва рука',
   'face-away': 'Від мене',

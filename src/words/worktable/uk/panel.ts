@@ -32,6 +32,8 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `Петля завширшки ${wide} мм, ряд заввишки ${high} мм`,
   measuredLean: (lean) => `зсув ${lean}`,
   notMeasured: 'Ще не виміряно: узято звичайні розміри.',
+  guideHow:
+    'PDF мовою сторінок: як зв’язати й виміряти зразок, і коло повороту, на яке його кладуть.',
   swatchRounds: 'Ряди зразка',
   across: 'Який він завширшки, по бісеру?',
   rim: 'Скільки бісеринок на відрізку краю …',

@@ -58,6 +58,7 @@ export const actions: WorktableWords['actions'] = {
   'turn-right': '图片向右转',
   'measure-stitch': '量我的针',
   'photo-swatch': '在照片上测量',
+  'swatch-guide': '试片说明',
   'hand-right': '右手',
   'hand-left': '左手',
   'face-away': '背向我',

@@ -32,6 +32,7 @@ export const panel: WorktableWords['panel'] = {
   measured: ({ w: wide, h: high }) => `针宽${wide} mm，圈高${high} mm`,
   measuredLean: (lean) => `偏移${lean}`,
   notMeasured: '还没有量：按通常的尺寸。',
+  guideHow: 'PDF，用页面的语言：怎样钩和量试片，并附放试片用的转角量盘。',
   swatchRounds: '试片的圈数',
   across: '量到珠子边缘，有多宽？',
   rim: '边缘的一段上有几颗珠子……',

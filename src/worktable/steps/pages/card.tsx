@@ -30,6 +30,10 @@ export function PagesCard() {
         <ActionButton id="zip" />
         <p class="small">{say.zipHow}</p>
       </div>
+      <div class="offer">
+        <ActionButton id="swatch-guide" />
+        <p class="small">{words.value.panel.guideHow}</p>
+      </div>
       <p role="status">{making.value ? say.making : chart.value?.settled ? '' : say.waiting}</p>
       <How />
       <Lists />

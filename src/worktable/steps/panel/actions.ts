@@ -1,7 +1,9 @@
+import { signal } from '@preact/signals';
 import type { Action, ActionId } from '../../actions/action.js';
 import { piece, pieces } from '../../store/store.js';
 import { words } from '../../words.js';
 import { shaped } from './shape-wish.js';
+import { swatchRounds } from './swatch-form.js';
 import type { Piece } from '../../store/piece.js';
 
 type ShapePart = Piece['wish']['shape'];
@@ -25,8 +27,27 @@ function way<K extends keyof ShapePart>(
   };
 }
 
+/** Whether the guide to a swatch is being made. */
+const guiding = signal(false);
+
+async function saveSwatchGuide(): Promise<void> {
+  guiding.value = true;
+  try {
+    const { saveGuide } = await import('./guide.js');
+    await saveGuide(swatchRounds.peek());
+  } finally {
+    guiding.value = false;
+  }
+}
+
 /** What can be done with the shape. */
 export const panelActions: readonly Action[] = [
+  {
+    id: 'swatch-guide',
+    icon: 'paper',
+    possible: () => !guiding.value,
+    do: () => void saveSwatchGuide(),
+  },
   way('hand-right', 'hand-right', 'hand', 'right', true),
   way('hand-left', 'hand-left', 'hand', 'left'),
   way('face-away', 'face-away', 'beadsFace', 'away', true),

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Swatch } from '../../../core/swatch/swatch.js';
+import { ActionButton } from '../../parts/action-button.js';
 import { Icon } from '../../parts/icon.js';
 import { chooseAny } from '../../picture-in/ways-in.js';
 import { isSaid } from '../../said.js';
 import { piece, pieces, tell, tellTrouble } from '../../store/store.js';
 import { figure, words } from '../../words.js';
-import { firstForm } from './swatch-form.js';
+import { firstForm, swatchRounds } from './swatch-form.js';
 import type { SwatchForm } from './swatch-form.js';
 import { openSwatchPhoto, SwatchLines, swatchPhoto } from './swatch-photo.js';
 import { TurnDrawing } from './turn-drawing.js';
@@ -15,13 +16,15 @@ export function StitchForm() {
   const say = words.value.panel;
   const { swatch } = piece.value;
   const [open, setOpen] = useState(false);
-  const [form, setForm] = useState<SwatchForm>(firstForm);
+  const [form, setForm] = useState<SwatchForm>({ ...firstForm, rounds: swatchRounds.peek() });
   const put = (part: Partial<SwatchForm>) => setForm({ ...form, ...part });
   return (
     <section class="stitch-form">
       <h3>{say.stitch}</h3>
       <p>{swatch ? measuredAs(swatch) : say.notMeasured}</p>
       <p class="small">{say.stitchHow}</p>
+      <ActionButton id="swatch-guide" />
+      <p class="small">{say.guideHow}</p>
       <div class="row">
         <button
           type="button"
@@ -71,7 +74,8 @@ export function StitchForm() {
             put={(rounds) => {
               // Lines of another swatch mean nothing any more.
               swatchPhoto.value = undefined;
-              put({ rounds: Math.round(rounds ?? firstForm.rounds) });
+              swatchRounds.value = Math.round(rounds ?? firstForm.rounds);
+              put({ rounds: swatchRounds.peek() });
             }}
           />
           <fieldset class="choice">

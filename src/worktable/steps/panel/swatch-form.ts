@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import type { Swatch } from '../../../core/swatch/swatch.js';
 
 /** What is asked of the swatch; an empty field is not measured. */
@@ -15,3 +16,6 @@ export interface SwatchForm {
 }
 
 export const firstForm: SwatchForm = { rounds: 10, lies: 'flat', turnWay: 'against' };
+
+/** Rounds of the swatch that is being measured, or is to be. */
+export const swatchRounds = signal(firstForm.rounds);
