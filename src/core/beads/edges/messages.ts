@@ -1,4 +1,4 @@
-import { pairCost } from '../tidy/pairs.js';
+import { madeUpShare, pairCost } from '../tidy/pairs.js';
 import type { Pairs } from '../tidy/pairs.js';
 
 /** What passing messages found. */
@@ -53,13 +53,18 @@ export function passMessages(
     for (let b = 0; b < K; b++) values[at + b] -= least;
     return least;
   };
+  const { wanted, shown, price } = pairs;
+  const alone = new Float64Array(K);
   const send = (u: number, e: number, got: Float64Array, given: Float64Array): number => {
     const at = e * K;
+    for (let i = 0; i < K; i++) alone[i] = share[u] * here[i] - got[at + i];
+    const contrast = wanted[e];
     for (let j = 0; j < K; j++) {
       let least = Infinity;
-      for (let i = 0; i < K; i++) {
-        const cost = share[u] * here[i] - got[at + i] + pairCost(pairs, e, i, j);
-        if (cost < least) least = cost;
+      for (let i = 0, k = j; i < K; i++, k += K) {
+        // As `pairCost`, without its fork: this is the innermost loop of all.
+        const lost = contrast - shown[k];
+        least = Math.min(least, alone[i] + price * Math.max(lost, -madeUpShare * lost));
       }
       given[at + j] = least;
     }

@@ -4,7 +4,7 @@ import type { PanelThread } from './panel-thread.js';
 /** Contrast below this is hardly seen, and above this no more matters (CIEDE2000). */
 const [justVisible, saturated] = [2.5, 20];
 /** Contrast that the picture has not counts less than contrast that is lost: beads mix for the eye. */
-const madeUpShare = 0.4;
+export const madeUpShare = 0.4;
 
 /** Touching units, each pair once, and what two beads cost there. */
 export interface Pairs {
