@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { afterEach, anew, series } from './support/charting-series.js';
+import { Charting } from '../src/core/charting.js';
+import { afterEach, anew, first, series } from './support/charting-series.js';
 import type { Series } from './support/charting-series.js';
 
 // A long-lived Charting against a new one for every wish: whatever it kept, the bytes are the same.
@@ -18,4 +19,15 @@ test('a long series of changes gives what a new Charting gives', () => {
     { numRuns: 8, seed: 12 },
   );
   expect(made).toBeGreaterThan(60);
+});
+
+test('settling goes in many small steps, whatever it works at', () => {
+  const wish = { ...first, shape: { ...first.shape, rounds: 30 }, edges: 0.3, lift: 0.5, tidy: 2 };
+  const seen = new Map<string, number>();
+  for (const { stage } of new Charting(wish).settle()) seen.set(stage, (seen.get(stage) ?? 0) + 1);
+  // 3,255 stitches: sampled by the hundred, their edges kept by thousands of comparisons.
+  expect(seen.get('colours')).toBeGreaterThan(20);
+  expect(seen.get('finish')).toBeGreaterThan(20);
+  expect(seen.get('beads')).toBeGreaterThan(5);
+  expect(seen.get('pattern')).toBeGreaterThan(2);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { drain } from '../src/core/steps.js';
 import { howKept } from '../src/core/beads/how-kept.js';
 
 const side = 12;
@@ -44,7 +45,7 @@ describe('how well a picture is kept', () => {
   });
 
   it('is all of it where every stitch has its own colour', () => {
-    const facts = howKept({ stitches, beadOf: right, ...rest });
+    const facts = drain(howKept({ stitches, beadOf: right, ...rest }));
     expect(facts).toEqual({
       edges: 1,
       features: 1,
@@ -57,7 +58,7 @@ describe('how well a picture is kept', () => {
 
   it('counts a lost eye and its edges, worked by hand', () => {
     const beadOf = right.map((bead) => (bead === 2 ? 0 : bead));
-    const facts = howKept({ stitches, beadOf, ...rest });
+    const facts = drain(howKept({ stitches, beadOf, ...rest }));
     // Twelve pairs between the halves, eight around the eye.
     expect(facts.edges).toBeCloseTo(12 / 20, 12);
     expect([facts.features, facts.featuresKept]).toEqual([1, 0]);
@@ -65,7 +66,7 @@ describe('how well a picture is kept', () => {
   });
 
   it('counts areas that got one bead', () => {
-    const facts = howKept({ stitches, beadOf: right.map(() => 0), ...rest });
+    const facts = drain(howKept({ stitches, beadOf: right.map(() => 0), ...rest }));
     expect(facts.merged).toBe(1);
     // The light half, left of the middle, can no longer be told from the dark one, or the other way round.
     const [{ lab, into, hour, stitches: many }] = facts.mergedAreas;
@@ -77,14 +78,14 @@ describe('how well a picture is kept', () => {
 
   it('has no share of edges where the picture has none', () => {
     const flat = field(() => undefined);
-    const facts = howKept({ stitches: flat, beadOf: right.map(() => 0), ...rest });
+    const facts = drain(howKept({ stitches: flat, beadOf: right.map(() => 0), ...rest }));
     expect([facts.edges, facts.features, facts.merged]).toEqual([undefined, 0, 0]);
   });
 
   it('leaves stitches without a bead out', () => {
     const beadOf = right.slice();
     for (let y = 0; y < side; y++) beadOf[at(6, y)] = -1;
-    const facts = howKept({ stitches, beadOf, ...rest });
+    const facts = drain(howKept({ stitches, beadOf, ...rest }));
     expect(facts.edges).toBe(1);
   });
 });

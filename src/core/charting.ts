@@ -1,7 +1,7 @@
 import type { BeadOfStitch } from './beads/bead.js';
 import { bare } from './beads/bead.js';
 import { makeDecision } from './beads/decide-beads.js';
-import type { SharedDecision } from './beads/decide-beads.js';
+import type { ColouredPanel, SharedDecision } from './beads/decide-beads.js';
 import type { PanelReport } from './made.js';
 import { bareRoundsOf, bareUnderFrame, frameWarnings } from './purse/frame/plan.js';
 import { layPanel } from './panel/lay.js';
@@ -110,10 +110,11 @@ export class Charting {
     yield { stage: 'panel' };
     const under = this.#panels(wish);
     yield { stage: 'beads' };
-    const panels = under.pictured.map((one) => one.settled());
+    const panels: ColouredPanel[] = [];
+    for (const one of under.pictured) panels.push(yield* one.settled());
     const chosen: SharedDecision = yield* this.#decision.steps(wish, panels, under.plain);
     yield { stage: 'pattern' };
-    return patternOf(wish, under, chosen);
+    return yield* patternOf(wish, under, chosen);
   }
 
   #panels(wish = this.#wish): PanelsUnderWork {

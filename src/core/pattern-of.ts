@@ -14,8 +14,10 @@ import type { Pattern } from './pattern/pattern.js';
 import type { BeadOfStitch, PatternBead } from './beads/bead.js';
 import type { PlainPanel } from './beads/stock/plain-panel.js';
 import { saysNothing } from './picture/importance/mask.js';
+import type { CutOff } from './picture/cut-off.js';
 import type { PicturePanel } from './picture/picture-panel.js';
 import type { Frame } from './purse/frame/measures.js';
+import type { Steps } from './steps.js';
 import type { PanelWish } from './wish.js';
 
 /** All panels of a wish, laid out and coloured. */
@@ -39,11 +41,11 @@ const tooFineFrom = 0.5;
 const [fewEdges, fewFeatures] = [0.6, 0.5];
 
 /** The pattern of panels whose beads are decided, and what its maker wants to know of it. */
-export function patternOf(
+export function* patternOf(
   wish: PanelWish,
   { shape, frame, frameNotes, lays, pictured, plain }: PanelsUnderWork,
   chosen: SharedDecision,
-): { pattern: Pattern; report: PanelReport } {
+): Steps<{ pattern: Pattern; report: PanelReport }> {
   const [{ geometry }] = lays;
   const { count } = geometry;
   const beadOf = [...chosen.panels.map((one) => one.beadOf), ...(plain ? [plain.beadOf] : [])];
@@ -67,6 +69,7 @@ export function patternOf(
     ...(frame && { frame }),
     wish: makerWish(wish),
   };
+  yield { stage: 'pattern' };
   const warnings = [
     ...shapeWarnings(shape, wish.shape.beadDiameterMm),
     ...frameNotes,
@@ -78,7 +81,13 @@ export function patternOf(
     ...lostWarnings(wish, pictured, lettered.beads),
     ...keptWarnings(wish, pictured, chosen),
   ];
-  return { pattern, report: reportOf(wish, pattern, pictured, chosen, warnings) };
+  yield { stage: 'pattern' };
+  const cuts: CutOff[] = [];
+  for (const one of pictured) {
+    cuts.push(one.cutOff());
+    yield { stage: 'pattern' };
+  }
+  return { pattern, report: reportOf(wish, pattern, pictured, chosen, { warnings, cuts }) };
 }
 
 function reportOf(
@@ -86,7 +95,7 @@ function reportOf(
   pattern: Pattern,
   pictured: readonly PicturePanel[],
   chosen: SharedDecision,
-  warnings: Warning[],
+  { warnings, cuts }: { warnings: Warning[]; cuts: readonly CutOff[] },
 ): PanelReport {
   const artDecided = !wish.paper && wish.art === 'auto';
   const facts = panelFacts(pattern);
@@ -116,7 +125,7 @@ function reportOf(
         art,
         artDecided,
         kept: made.kept,
-        cutOff: pictured[n].cutOff(),
+        cutOff: cuts[n],
         ...(placeOf(wish, n).place === 'subject' && { laid: standing.place }),
         ...(ground && { ground: { id: ground.id, name: ground.name } }),
       };

@@ -39,7 +39,7 @@ const masks = pictures.map(({ width, height }, n) => ({
   name: `mask-${n}.png`,
 }));
 
-const first: PanelWish = {
+export const first: PanelWish = {
   picture: pictures[0],
   pictureName: 'one.png',
   title: 'One',
@@ -78,6 +78,8 @@ const change = fc.oneof(
   fc.constantFrom(0, 1, 2).map((n) => ({ picture: pictures[n], pictureName: `${n}.png` })),
   fc.constantFrom('photo', 'drawing', 'auto').map((art) => ({ art })),
   fc.constantFrom(0, 0.25, 1).map((detail) => ({ detail })),
+  fc.constantFrom(undefined, 0.3, 0.8).map((edges) => ({ edges })),
+  fc.constantFrom(undefined, 0.5).map((lift) => ({ lift })),
   fc.constantFrom(0.1, 0.4, undefined).map((darkCover) => ({ darkCover })),
   fc.constantFrom('#ffffff', 'auto', '#204060', 'bare', 3).map((background) => ({ background })),
   fc.constantFrom(undefined, [1], [5]).map((keep) => ({ keep })),
@@ -134,7 +136,7 @@ export function* afterEach(changes: Series): Generator<{ got: string; wish: Pane
     if (n % 3 === 0) outcome(() => (charting.follow(), makePattern(first)));
     if (n % 4 === 1) {
       const dropped = charting.settle();
-      for (let step = 0; step < 1 + (n % 9); step++) {
+      for (let step = 0; step < 1 + ((n * n * 7) % 300); step++) {
         try {
           if (dropped.next().done) break;
         } catch {

@@ -22,7 +22,7 @@ import type { PlainPanel } from './stock/plain-panel.js';
 import { reportStock } from './stock/report.js';
 import type { StockReport } from './stock/report.js';
 import { finishBeads } from './finish-choice.js';
-import type { FinishWish } from './finish-choice.js';
+import type { FinishedBeads, FinishWish } from './finish-choice.js';
 import { millionth } from '../units.js';
 
 /** What the maker wants of their beads. */
@@ -172,10 +172,12 @@ export function makeDecision(): Decision {
 
   return {
     *steps(wish, panels, plain) {
+      yield { stage: 'beads' };
       const parts = settling.panels(wish, panels);
+      yield { stage: 'beads' };
       const input = inputFor(settling, wish, parts, plain);
       const unlimited = yield* choose(input);
-      return finishTogether(wish, parts, input, unlimited, plain);
+      return yield* finishTogether(wish, parts, input, unlimited, plain);
     },
     follow(wish, panels, plain) {
       const parts = following.panels(wish, panels);
@@ -227,13 +229,13 @@ function perPanel(parts: readonly WeighedPanel[], beadOf: BeadOfStitch): BeadOfS
 }
 
 /** Keeps to the stock, tidies or dithers, and reports what was chosen. */
-function finishTogether(
+function* finishTogether(
   wish: BeadWish,
   parts: readonly WeighedPanel[],
   input: ChoiceInput & { palette: Float64Array; keep: readonly number[] },
   unlimited: ChoiceResult,
   plain?: PlainPanel,
-): SharedDecision {
+): Steps<SharedDecision> {
   const { palette, keep } = input;
   const repeat = parts.every(({ panel }) => panel.repeat);
   const copyOf = repeat ? copiesTogether(parts) : undefined;
@@ -255,15 +257,16 @@ function finishTogether(
     if (left) usesOf(beadOf, left.length).forEach((uses, bead) => (left[bead] -= sign * uses));
   };
   for (const { beadOf } of chosen) take(beadOf, 1);
-  const finished = parts.map(({ panel, guarded }, n) => {
+  const finished: FinishedBeads[] = [];
+  for (const [n, { panel, guarded }] of parts.entries()) {
     const { beadOf } = chosen[n];
     take(beadOf, -1);
     const limits = left && { limits: left.slice() };
     const more = { palette, chosen: result.chosen, keep, guarded, ...limits };
-    const done = finishBeads(wish, panel, { beadOf, ...more });
+    const done = yield* finishBeads(wish, panel, { beadOf, ...more });
     take(done.beadOf, 1);
-    return done;
-  });
+    finished.push(done);
+  }
   const choice = {
     objective: millionth(result.objective),
     lowerBound: millionth(result.lowerBound),

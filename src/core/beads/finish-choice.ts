@@ -7,6 +7,7 @@ import type { Footprints } from '../panel/footprints.js';
 import type { PanelGeometry } from '../panel/geometry.js';
 import type { Choice } from './how-chosen.js';
 import type { StitchColours } from '../picture/sampling/sample.js';
+import type { Steps } from '../steps.js';
 import { millionth } from '../units.js';
 import { keepEdges } from './edges/keep-edges.js';
 import type { EdgeReport } from './edges/keep-edges.js';
@@ -69,13 +70,13 @@ export interface FinishedBeads {
 }
 
 /** Tidies or dithers chosen beads, as wished, and measures them. */
-export function finishBeads(
+export function* finishBeads(
   wish: FinishWish,
   panel: FinishPanel,
   chosen: ChosenBeads,
-): FinishedBeads {
+): Steps<FinishedBeads> {
   const stitches = labsOf(panel.colours.linear);
-  const { beadOf, told } = done(wish, panel, chosen, stitches);
+  const { beadOf, told } = yield* done(wish, panel, chosen, stitches);
   const { own } = panel.colours;
   const asSeen = own ? labsOf(own) : stitches;
   let [sum, worst, count] = [0, 0, 0];
@@ -91,16 +92,23 @@ export function finishBeads(
   const mean = count > 0 ? millionth(sum / count) : 0;
   const { neighbours } = panel.footprints;
   const { centres } = panel.geometry;
-  const kept = howKept({ stitches: asSeen, beadOf, palette: chosen.palette, neighbours, centres });
+  yield { stage: 'finish' };
+  const kept = yield* howKept({
+    stitches: asSeen,
+    beadOf,
+    palette: chosen.palette,
+    neighbours,
+    centres,
+  });
   return { beadOf, told, mean, worst: millionth(worst), kept };
 }
 
-function done(
+function* done(
   { tidy, dither, edges = 0 }: FinishWish,
   { geometry, footprints, colours, repeat }: FinishPanel,
   chosen: ChosenBeads,
   stitches: Float64Array,
-): Pick<FinishedBeads, 'beadOf' | 'told'> {
+): Steps<Pick<FinishedBeads, 'beadOf' | 'told'>> {
   const { shape } = geometry;
   if (dither) {
     const { linear } = colours;
@@ -108,11 +116,11 @@ function done(
     return { beadOf, told: { dither: { strength: dither } } };
   }
   const panel = { ...chosen, shape, footprints, stitches, repeat };
-  const kept = edges > 0 ? keepEdges({ ...panel, strength: edges }) : undefined;
+  const kept = edges > 0 ? yield* keepEdges({ ...panel, strength: edges }) : undefined;
   const told = kept && { edges: toldEdges(kept.report, chosen.beadOf) };
   if (!tidy) return { beadOf: kept?.beadOf ?? chosen.beadOf, told: { ...told } };
   const start = kept && { beadOf: kept.beadOf, edges };
-  const { beadOf, report } = tidyBeads({ ...panel, ...start, percent: tidy });
+  const { beadOf, report } = yield* tidyBeads({ ...panel, ...start, percent: tidy });
   const costPercent = millionth(report.costPercent);
   return { beadOf, told: { ...told, tidy: { ...report, costPercent } } };
 }

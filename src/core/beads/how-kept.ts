@@ -1,6 +1,7 @@
 import type { BeadOfStitch } from './bead.js';
 import { ciede2000Fast } from '../colour/ciede2000.js';
 import { patchesOf } from '../picture/importance/patches.js';
+import type { Steps } from '../steps.js';
 import { millionth } from '../units.js';
 
 /** How well the beads of a panel keep what its picture shows, stitch by stitch. */
@@ -37,6 +38,8 @@ const [edgeFrom, clearly] = [10, 30];
 const [fewest, most, standsOut] = [2, 12, 20];
 /** An area has so many stitches at least, and this contrast with the area beside it. */
 const [areaStitches, areaContrast] = [12, 12];
+/** Stitches whose edges are looked at in one step. */
+const stitchesAStep = 4096;
 /** Touching stitches that make two areas neighbours. */
 const sharedPairs = 4;
 
@@ -55,11 +58,12 @@ export interface KeptInput {
 }
 
 /** Measures what is kept; own definitions, which bench/kept checks against the picture's pixels. */
-export function howKept(input: KeptInput): HowKept {
+export function* howKept(input: KeptInput): Steps<HowKept> {
   const { stitches, beadOf, palette, neighbours } = input;
   const beaded = Uint8Array.from(beadOf, (bead) => (bead < 0 ? 0 : 1));
   let [kept, edges] = [0, 0];
   for (let s = 0; s < beadOf.length; s++) {
+    if (s % stitchesAStep === 0) yield { stage: 'finish' };
     if (!beaded[s]) continue;
     for (const n of neighbours(s)) {
       if (n < s || !beaded[n]) continue;
@@ -69,11 +73,13 @@ export function howKept(input: KeptInput): HowKept {
       if (apart(palette, beadOf[s], palette, beadOf[n]) >= Math.min(clearly, wanted) / 2) kept++;
     }
   }
+  yield { stage: 'finish' };
   const {
     stitches: inPatches,
     from,
     contrast,
   } = patchesOf(stitches, beaded, neighbours, standsOut);
+  yield { stage: 'finish' };
   const patches = Array.from(contrast, (contrast, p) => ({
     stitches: Array.from(inPatches.subarray(from[p], from[p + 1])),
     contrast,
@@ -96,6 +102,7 @@ export function howKept(input: KeptInput): HowKept {
     if (nearer.length >= own.length / 2) featuresKept++;
     else lost.push(...own);
   }
+  yield { stage: 'finish' };
   const areas = patches.filter(({ stitches: own }) => own.length >= areaStitches);
   const mergedAreas = areasThatMerge(
     areas.map(({ stitches: own }) => own),

@@ -11,6 +11,7 @@ import type { Picture } from './picture.js';
 import { sampleStitches } from './sampling/sample-stitches.js';
 import { pictureFromPng } from './thumbnail.js';
 import { keepLines } from './lines/keep-lines.js';
+import { drain } from '../steps.js';
 import { liftTone } from './tone/lift.js';
 
 /** The maker's other beads are not known: a palette mostly reaches from black to white. */
@@ -39,7 +40,7 @@ export function sampledWithoutTurn(
   const darkCover = ink === undefined ? undefined : ink / 100;
   const how = { art, paper, darkCover, background };
   const means = sampleStitches(lay, laid, how);
-  const sampled = pattern.wish?.edges ? keepLines(means, lay, laid, how) : means;
+  const sampled = pattern.wish?.edges ? drain(keepLines(means, lay, laid, how)) : means;
   const beads = pattern.beads.map((bead) => ({ ...bead, lab: labOf(bead) }));
   const colours = liftTone(sampled, blackToWhite, pattern.wish?.lift ?? 0);
   if (pattern.frame) {
@@ -58,10 +59,12 @@ export function sampledWithoutTurn(
   const { beadOf: finished } =
     beads.length === 0 || !nearest.some((bead) => bead >= 0)
       ? { beadOf: nearest }
-      : finishBeads(
-          { tidy, dither, edges },
-          { ...lay, colours, repeat },
-          { beadOf: nearest, palette, chosen },
+      : drain(
+          finishBeads(
+            { tidy, dither, edges },
+            { ...lay, colours, repeat },
+            { beadOf: nearest, palette, chosen },
+          ),
         );
   const beadOf = Array.from(finished, (bead) => (bead < 0 ? undefined : pattern.beads[bead]));
   return { beadOf, picture };

@@ -10,9 +10,11 @@ import type { CutOff } from './cut-off.js';
 import { openPicture } from './open-picture.js';
 import type { OpenPicture } from './open-picture.js';
 import type { Picture } from './picture.js';
-import { remembered } from '../remember.js';
+import { remembered, rememberedSteps } from '../remember.js';
+import { drain } from '../steps.js';
+import type { Steps } from '../steps.js';
 import { placePicture, placeWithoutSubject } from './sampling/place.js';
-import { sampleStitches } from './sampling/sample-stitches.js';
+import { sampleStitches, samplingStitches } from './sampling/sample-stitches.js';
 import type { StitchColours } from './sampling/sample.js';
 import type { Shape } from '../panel/shape.js';
 import { cutOut } from './standing/cut-out.js';
@@ -71,7 +73,7 @@ export interface PicturePanel {
   /** Its stitches at once, for `Charting.follow`: light to 1e-11, thin lines not kept. */
   followed(): ColouredPanel;
   /** Its stitches for a pattern; thin lines are kept, where edges are (see lines/). */
-  settled(): ColouredPanel;
+  settled(): Steps<ColouredPanel>;
   /** What the maker's mask adds to each stitch. */
   readonly mask?: Float64Array;
   /** What the pattern remembers of the picture, its thumbnail apart. */
@@ -102,11 +104,12 @@ export function makePicturePanel(): (
   const cutOutOf = remembered(cutOut);
   const open = remembered(openPicture);
   const underFrame = remembered(bareUnderFrame);
-  const [quickly, sampled] = [remembered(sampleStitches), remembered(sampleStitches)];
+  const quickly = remembered(sampleStitches);
+  const sampled = rememberedSteps(samplingStitches);
   const [quickLift, lifted] = [remembered(liftTone), remembered(liftTone)];
   const [quickBare, coloured] = [remembered(withBare), remembered(withBare)];
   const maskOf = remembered(maskOfStitches);
-  const linedOf = remembered(keepLines);
+  const linedOf = rememberedSteps(keepLines);
   const [quickPanel, panelOf] = [remembered(asItIs), remembered(asItIs)];
   const ground = remembered(
     (
@@ -140,7 +143,7 @@ export function makePicturePanel(): (
     const art = wished === 'auto' ? opened.artOf(near) : wished;
     const laid = { picture: near, uprightWidth: picture.width, place };
     const how = { art, paper, darkCover, background };
-    const exact = () => sampled(lay, laid, how);
+    const exact = () => drain(sampled(lay, laid, how));
     // Where a frame bares stitches, the wedges no longer hold the same string.
     const repeat = (wish.place.repeat ?? false) && !framed?.includes(1);
     const masked = mask && maskOf(mask, picture, { lay, place });
@@ -161,8 +164,9 @@ export function makePicturePanel(): (
           colours: quickBare(quickLift(taken, wish.beads, lift), framed),
         });
       },
-      settled: () => {
-        const taken = wish.edges ? linedOf(exact(), lay, laid, how) : exact();
+      *settled() {
+        const means = yield* sampled(lay, laid, how);
+        const taken = wish.edges ? yield* linedOf(means, lay, laid, how) : means;
         return panelOf({ ...common, colours: coloured(lifted(taken, wish.beads, lift), framed) });
       },
       ...(masked && { mask: masked }),

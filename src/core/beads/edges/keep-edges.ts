@@ -3,6 +3,7 @@ import type { BeadOfStitch } from '../bead.js';
 import { panelThread } from '../tidy/panel-thread.js';
 import type { PanelBeads } from '../tidy/panel-thread.js';
 import { costOfBeads } from '../tidy/thread.js';
+import type { Steps } from '../../steps.js';
 import { edgesAt, passMessages } from './messages.js';
 import { costOfPairs, pairCost, pairsOf } from '../tidy/pairs.js';
 import type { Pairs } from '../tidy/pairs.js';
@@ -38,23 +39,25 @@ export interface EdgeInput extends PanelBeads {
  * lost or made up between touching stitches. Messages find the assignment, single changes finish
  * it; guarded stitches keep their beads.
  */
-export function keepEdges(input: EdgeInput): { beadOf: BeadOfStitch; report: EdgeReport } {
+export function* keepEdges(input: EdgeInput): Steps<{ beadOf: BeadOfStitch; report: EdgeReport }> {
   const panel = panelThread(input);
+  yield { stage: 'finish' };
   const { thread, start } = panel;
   const own = thread.cost.map((cost) => (cost === Infinity ? forbidden : cost));
   const finite = { ...thread, cost: own };
   const pairs = pairsOf(panel, input, input.strength);
+  yield { stage: 'finish' };
   const costOf = (beadOf: Uint8Array) => costOfBeads(finite, beadOf) + costOfPairs(pairs, beadOf);
   const before = costOf(start);
   const left = input.limits && roomOf(input.chosen, input.limits, start, thread.wedges);
-  let best = descended(start.slice(), own, pairs, left);
+  let best = yield* descended(start.slice(), own, pairs, left);
   let lowerBound: number | undefined;
   if (!left) {
     const work = 2 * pairs.from.length * pairs.beads * pairs.beads;
     const rounds = Math.max(2, Math.min(mostRounds, Math.floor(mostWork / Math.max(1, work))));
-    const passed = passMessages(own, thread.units, pairs, rounds);
+    const passed = yield* passMessages(own, thread.units, pairs, rounds);
     lowerBound = passed.lowerBound;
-    const other = descended(passed.beadOf, own, pairs);
+    const other = yield* descended(passed.beadOf, own, pairs);
     if (costOf(other) < costOf(best)) best = other;
   }
   const beadOf: BeadOfStitch = new Int16Array(input.beadOf.length).fill(bare);
@@ -79,12 +82,12 @@ function roomOf(
 }
 
 /** Changes single units as long as that makes the sum smaller; in place. */
-function descended(
+function* descended(
   beadOf: Uint8Array,
   own: Float64Array,
   pairs: Pairs,
   left?: Float64Array,
-): Uint8Array {
+): Steps<Uint8Array> {
   const { from, to, beads } = pairs;
   const units = beadOf.length;
   const [outward, inward] = [edgesAt(from, units), edgesAt(to, units)];
@@ -113,6 +116,7 @@ function descended(
       beadOf[u] = best;
       changed = true;
     }
+    yield { stage: 'finish' };
   }
   return beadOf;
 }

@@ -1,5 +1,9 @@
+import type { Steps } from '../../steps.js';
 import { madeUpShare, pairCost } from '../tidy/pairs.js';
 import type { Pairs } from '../tidy/pairs.js';
+
+/** Comparisons of two beads in a step. */
+const aStep = 500_000;
 
 /** What passing messages found. */
 export interface Passed {
@@ -17,12 +21,12 @@ export interface Passed {
  * @param own what each bead costs at each unit by itself, finite, at [u·K + b]
  * @param rounds how often messages go there and back, 1 or more
  */
-export function passMessages(
+export function* passMessages(
   own: Float64Array,
   units: number,
   pairs: Pairs,
   rounds: number,
-): Passed {
+): Steps<Passed> {
   const { from, to, beads: K } = pairs;
   const count = from.length;
   const outward = edgesAt(from, units);
@@ -70,6 +74,8 @@ export function passMessages(
     }
     return levelled(given, at);
   };
+  /** Units after which others may work. */
+  const most = Math.max(1, Math.floor(aStep / (Math.max(1, count / units) * K * K)));
   let bound = -Infinity;
   for (let round = 0; round < rounds; round++) {
     for (let u = 0; u < units; u++) {
@@ -78,6 +84,7 @@ export function passMessages(
       for (let n = outward.start[u]; n < outward.start[u + 1]; n++) {
         send(u, outward.list[n], early, late);
       }
+      if (u % most === 0) yield { stage: 'finish' };
     }
     let sum = 0;
     for (let u = units - 1; u >= 0; u--) {
@@ -86,6 +93,7 @@ export function passMessages(
       for (let n = inward.start[u]; n < inward.start[u + 1]; n++) {
         sum += send(u, inward.list[n], late, early);
       }
+      if (u % most === 0) yield { stage: 'finish' };
     }
     bound = Math.max(bound, sum);
   }

@@ -1,3 +1,4 @@
+import type { Steps } from '../../steps.js';
 import { fewestChanges } from './chain.js';
 import { companyOf } from './company.js';
 import { fewestChangesRepeated } from './ring.js';
@@ -29,23 +30,25 @@ const unspent = 0.002;
  * @param dearest most that a colour change may be worth, in the measure of cost
  * @param fits what else must hold of the beads, as it does of `start`
  */
-export function tidiest(
+export function* tidiest(
   thread: Thread,
   neighbours: Lists,
   start: Uint8Array,
   most: number,
   dearest: number,
   fits: (beadOf: Uint8Array) => boolean = () => true,
-): Uint8Array {
+): Steps<Uint8Array> {
   const solve = thread.wedges === 1 ? fewestChanges : fewestChangesRepeated;
   const pairs = follows(thread);
   const removeStrays = makeStrayRemover({ thread, neighbours, pairs });
   const company = companyOf(thread, neighbours, pairs, start);
+  yield { stage: 'finish' };
   const priced = new Float64Array(thread.cost.length);
-  const at = (price: number): Uint8Array => {
+  const at = function* (price: number): Steps<Uint8Array> {
     const share = companyWorth * price;
     for (let p = 0; p < priced.length; p++) priced[p] = thread.cost[p] - share * company[p];
     const beadOf = solve({ ...thread, cost: priced }, price);
+    yield { stage: 'finish' };
     removeStrays(beadOf, price, strayWorth * price);
     return beadOf;
   };
@@ -57,7 +60,8 @@ export function tidiest(
   let [tooHigh, tooHighCost] = [0, 0];
   let price = Math.min(1, dearest);
   for (let n = 0; n < steps; n++) {
-    const beadOf = at(price);
+    yield { stage: 'finish' };
+    const beadOf = yield* at(price);
     const cost = costOfBeads(thread, beadOf);
     if (cost <= most && fits(beadOf)) {
       best = beadOf;

@@ -1,5 +1,6 @@
 import { bare } from '../bead.js';
 import type { BeadOfStitch } from '../bead.js';
+import type { Steps } from '../../steps.js';
 import { costBeside, costOfPairs, pairsOf } from './pairs.js';
 import type { Pairs } from './pairs.js';
 import { patchOf } from './patch.js';
@@ -40,8 +41,9 @@ export interface TidyInput extends PanelBeads {
  * working order through all rounds, spiral or joined; never touches guarded stitches, never costs
  * more than it may, and keeps wedges alike where they are.
  */
-export function tidyBeads(input: TidyInput): { beadOf: BeadOfStitch; report: TidyReport } {
+export function* tidyBeads(input: TidyInput): Steps<{ beadOf: BeadOfStitch; report: TidyReport }> {
   const plain = panelThread(input);
+  yield { stage: 'finish' };
   const { start, neighbours } = plain;
   const among = input.edges ? pairsOf(plain, input, input.edges) : undefined;
   const costOf = (beadOf: Uint8Array): number =>
@@ -65,14 +67,14 @@ export function tidyBeads(input: TidyInput): { beadOf: BeadOfStitch; report: Tid
     if (among && costOf(beadOf) > cost + budget) return false;
     return left.every((count) => count >= 0);
   };
-  let after = tidiest(panel.thread, neighbours, start, most, dearest, fits);
+  let after = yield* tidiest(panel.thread, neighbours, start, most, dearest, fits);
   for (;;) {
     const lost = (input.keep ?? [])
       .map((bead) => input.chosen.indexOf(bead))
       .find((place) => start.includes(place) && !after.includes(place));
     if (lost === undefined) break;
     panel = holding(panel, patchOf(neighbours, start, lost));
-    after = tidiest(panel.thread, neighbours, start, most, dearest, fits);
+    after = yield* tidiest(panel.thread, neighbours, start, most, dearest, fits);
   }
   const beadOf: BeadOfStitch = new Int16Array(input.beadOf.length).fill(bare);
   after.forEach((place, unit) => {

@@ -1,9 +1,10 @@
 import { linearToLab65 } from '../../colour/lab.js';
 import { srgbToLinear } from '../../colour/srgb.js';
 import type { Lay } from '../../panel/lay.js';
+import type { Steps } from '../../steps.js';
 import type { LaidPicture, SampleHow } from '../sampling/sample-stitches.js';
 import { parseHex } from '../../colour/hex.js';
-import { toLinearRaster } from '../sampling/linear.js';
+import { reducing } from '../sampling/linear.js';
 import { panelToPicture } from '../sampling/place.js';
 import type { StitchColours } from '../sampling/sample.js';
 import { ridgeLines } from './ridges.js';
@@ -19,6 +20,8 @@ const longStitches = { drawing: 5, photo: 8 };
 const strongFrom = 10;
 /** Share of the panel that lines may take: what has more of them is fur or grass. */
 const mostShare = 0.05;
+/** Pixels that are seen in one step. */
+const pixelsAStep = 20_000;
 /** Share of a stitch that a line must run for to win it. */
 const winsFrom = 0.45;
 
@@ -28,12 +31,12 @@ const winsFrom = 0.45;
  * (see sampling/thin.ts). Only long ones, and the strongest of them first: a panel of nothing but
  * lines would be a worse picture.
  */
-export function keepLines(
+export function* keepLines(
   colours: StitchColours,
   lay: Pick<Lay, 'geometry' | 'footprints'>,
   { picture, uprightWidth, place }: LaidPicture,
   { art, paper, background }: SampleHow,
-): StitchColours {
+): Steps<StitchColours> {
   if (paper || place.repeat) return colours;
   const { stitchWidthMm, roundHeightMm } = lay.geometry.shape;
   const mmPerPixel = (place.mmPerPixel * uprightWidth) / picture.width;
@@ -41,19 +44,21 @@ export function keepLines(
   const reduceBy = Math.max(1, stitchPx / pxPerStitch);
   const perStitch = stitchPx / reduceBy;
   if (perStitch < leastPx) return colours;
-  const raster = toLinearRaster(picture, reduceBy);
+  const raster = yield* reducing(picture, reduceBy);
   const { width, height, data } = raster;
   const ground = (background === 'bare' ? undefined : parseHex(background)) ?? [255, 255, 255];
   const linear = new Float32Array(3 * width * height);
   const light = new Float32Array(width * height);
   for (let p = 0; p < light.length; p++) {
+    if (p % pixelsAStep === 0) yield { stage: 'colours' };
     const open = 1 - data[4 * p + 3];
     for (let c = 0; c < 3; c++) {
       linear[3 * p + c] = data[4 * p + c] + open * srgbToLinear[ground[c]];
     }
     light[p] = linearToLab65(linear[3 * p], linear[3 * p + 1], linear[3 * p + 2])[0];
   }
-  const lines = ridgeLines({ width, height, light }, reachStitches * perStitch)
+  const found = yield* ridgeLines({ width, height, light }, reachStitches * perStitch);
+  const lines = found
     .filter(
       ({ pixels, lighter, strength }) =>
         pixels.length >= longStitches[art] * perStitch &&

@@ -1,3 +1,5 @@
+import type { Steps } from '../../steps.js';
+
 /** A light field of a picture, row by row. */
 export interface Field {
   readonly width: number;
@@ -25,6 +27,8 @@ const directions = [
   [-0.707, 0.707],
   [-0.924, 0.383],
 ] as const;
+/** Rows that are looked at in one step. */
+const rowsAStep = 64;
 /** L* by which a crest stands out: to go on, and to begin (hysteresis as J. Canny's, IEEE PAMI 8(6), 1986). */
 const [goesOn, begins] = [4, 8];
 
@@ -34,26 +38,28 @@ const [goesOn, begins] = [4, 8];
  *
  * @param reach how far on both sides the sides are looked at, pixels
  */
-export function ridgeLines({ width, height, light }: Field, reach: number): RidgeLine[] {
+export function* ridgeLines({ width, height, light }: Field, reach: number): Steps<RidgeLine[]> {
+  yield { stage: 'colours' };
   const soft = softened(light, width, height);
-  return [1, -1].flatMap((sign) => {
-    const crest = crests(soft, width, height, reach, sign);
-    return joined(crest, width, height).map((pixels) => ({
-      pixels,
-      strength: pixels.reduce((sum, p) => sum + crest[p], 0) / pixels.length,
-      lighter: sign > 0,
-    }));
-  });
+  const lines: RidgeLine[] = [];
+  for (const sign of [1, -1]) {
+    const crest = yield* crests(soft, width, height, reach, sign);
+    for (const pixels of joined(crest, width, height)) {
+      const strength = pixels.reduce((sum, p) => sum + crest[p], 0) / pixels.length;
+      lines.push({ pixels, strength, lighter: sign > 0 });
+    }
+  }
+  return lines;
 }
 
 /** How much each pixel stands out as the crest of a line; 0 where it is none. */
-function crests(
+function* crests(
   light: Float32Array,
   width: number,
   height: number,
   reach: number,
   sign: number,
-): Float32Array {
+): Steps<Float32Array> {
   const crest = new Float32Array(light.length);
   const steps = directions.map(([x, y]) => {
     const far = [Math.round(reach * x), Math.round(reach * y)];
@@ -62,6 +68,7 @@ function crests(
   });
   const margin = Math.ceil(reach) + 1;
   for (let y = margin; y < height - margin; y++) {
+    if (y % rowsAStep === 0) yield { stage: 'colours' };
     for (let x = margin; x < width - margin; x++) {
       const p = y * width + x;
       const here = sign * light[p];

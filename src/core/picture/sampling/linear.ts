@@ -1,4 +1,6 @@
 import { srgbToLinear } from '../../colour/srgb.js';
+import { drain } from '../../steps.js';
+import type { Steps } from '../../steps.js';
 import type { Picture } from '../picture.js';
 import { visibleShare } from './means.js';
 
@@ -10,6 +12,9 @@ export interface LinearRaster {
   readonly data: Float32Array;
 }
 
+/** Rows of the result that are made in one step. */
+const rowsAStep = 32;
+
 /**
  * Reduces a picture in linear light: every pixel of the result is the exact mean over the part of
  * the picture that it covers, weighted by alpha.
@@ -18,6 +23,11 @@ export interface LinearRaster {
  *   the result are the nearest whole numbers, at least 1
  */
 export function toLinearRaster(picture: Picture, reduceBy: number): LinearRaster {
+  return drain(reducing(picture, reduceBy));
+}
+
+/** The same in steps. */
+export function* reducing(picture: Picture, reduceBy: number): Steps<LinearRaster> {
   const width = Math.max(1, Math.round(picture.width / reduceBy));
   const height = Math.max(1, Math.round(picture.height / reduceBy));
   const data = new Float32Array(4 * width * height);
@@ -36,6 +46,7 @@ export function toLinearRaster(picture: Picture, reduceBy: number): LinearRaster
     const cell = (picture.width / width) * (picture.height / height);
     const at = 4 * width * to;
     for (let p = 0; p < sums.length; p++) data[at + p] = sums[p] / cell;
+    if (to % rowsAStep === 0) yield { stage: 'colours' };
     // The last row of this strip may be the first of the next as well.
     if (to + 1 < height) y = rows.first[to + 1];
   }

@@ -2,7 +2,9 @@ import { parseHex } from '../../colour/hex.js';
 import type { Lay } from '../../panel/lay.js';
 import type { Place } from './place.js';
 import type { Picture } from '../picture.js';
-import { samplePanel } from './sample.js';
+import { drain } from '../../steps.js';
+import type { Steps } from '../../steps.js';
+import { samplingPanel } from './sample.js';
 import type { StitchColours } from './sample.js';
 
 /** A picture as it is sampled: the upright one, or a copy of it with more or fewer pixels. */
@@ -31,11 +33,20 @@ export interface SampleHow {
  * pattern, for what it would be without lean, and for a mask.
  */
 export function sampleStitches(
+  lay: Pick<Lay, 'geometry' | 'footprints'>,
+  laid: LaidPicture,
+  how: SampleHow,
+): StitchColours {
+  return drain(samplingStitches(lay, laid, how));
+}
+
+/** The same in steps. */
+export function samplingStitches(
   { geometry, footprints }: Pick<Lay, 'geometry' | 'footprints'>,
   { picture, uprightWidth, place }: LaidPicture,
   { art, paper, darkCover, background, quick }: SampleHow,
-): StitchColours {
-  return samplePanel({
+): Steps<StitchColours> {
+  return samplingPanel({
     picture,
     geometry,
     footprints,

@@ -3,6 +3,8 @@ import { lightUnderAll } from './edge-light.js';
 import type { EdgeLight } from './edge-light.js';
 import { srgbToLinear } from '../../colour/srgb.js';
 import { cornerRadius } from '../../panel/edge.js';
+import { drain } from '../../steps.js';
+import type { Steps } from '../../steps.js';
 import type { Footprints } from '../../panel/footprints.js';
 import type { PanelGeometry } from '../../panel/geometry.js';
 import { ringList } from '../../panel/ring-list.js';
@@ -41,6 +43,9 @@ export interface StitchColours {
   mixed(): number;
 }
 
+/** Stitches that are sampled in one step. */
+const cellsAStep = 256;
+
 /** What `samplePanel` needs. */
 export interface SampleInput {
   picture: Picture;
@@ -66,6 +71,11 @@ export interface SampleInput {
  * repeat the cells of one wedge are sampled and all wedges are the same.
  */
 export function samplePanel(input: SampleInput): StitchColours {
+  return drain(samplingPanel(input));
+}
+
+/** The same in steps. */
+export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
   const { geometry, footprints, place, background } = input;
   const { shape, direction } = geometry;
   const repeat = place.repeat === true;
@@ -87,10 +97,15 @@ export function samplePanel(input: SampleInput): StitchColours {
     const rings = ringList(cells);
     for (let cell = 0; cell < count; cell++) keep(cell, rings, cell, cell + 1);
   } else {
+    for (let s = 0; s < count; s++) {
+      footprints.rings(s);
+      if (s % cellsAStep === 0) yield { stage: 'colours' };
+    }
     const square = squareAround(geometry, place);
     const all = footprints.all();
     const quick = input.quick && input.art === 'photo' ? quickLight(input) : undefined;
     for (let s = 0; s < count; s++) {
+      if (s % cellsAStep === 0) yield { stage: 'colours' };
       if (quick?.whole[s]) {
         covered[s] = 1;
         for (let k = 3 * s; k < 3 * s + 3; k++) linear[k] = quick.linear[k];
@@ -107,6 +122,7 @@ export function samplePanel(input: SampleInput): StitchColours {
       if (sample(part, 0, cut.length) >= 0 && sample.inside === 1) keep(s, part, 0, cut.length);
     }
   }
+  yield { stage: 'colours' };
   const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
   const drawn = inks && keepThinLines(inks, neighbours, linear);
   const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };
