@@ -2,7 +2,7 @@ import { greyFills } from '../core/pages/panel/grey-fills.js';
 import type { PanelSheet } from '../core/pages/panel/sheet.js';
 import type { Fonts } from '../core/pages/surface/font.js';
 import type { Pattern } from '../core/pattern/pattern.js';
-import { textWidth } from '../core/pages/surface/text.js';
+import { textWidth, unbroken } from '../core/pages/surface/text.js';
 import type { LanguageChoice, Words } from '../words/index.js';
 import { sides } from '../words/pages/pairs.js';
 import type { Look } from './look.js';
@@ -106,9 +106,9 @@ export function roundName({ pattern, words }: BookletFacts, round: number): stri
 
 /** Width that the head of a column of numbers takes, its words unbroken, millimetres. */
 export function headMm(head: string, { small, fonts }: Look): number {
-  const style = { ...small, face: fonts.bold };
-  const words = sides(head).flatMap((one) => one.split(' '));
-  return Math.max(...words.map((word) => textWidth(word, style))) + 3.2;
+  const style = { ...small, face: fonts.bold, byWords: true };
+  const words = sides(head).flatMap((one) => unbroken(one, style));
+  return Math.max(...words.map((word) => textWidth(word.trimEnd(), style))) + 3.2;
 }
 
 /** Width of a column of them, its head unbroken, millimetres. */

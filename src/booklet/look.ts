@@ -94,8 +94,8 @@ export function lookOf(
     cell: style(fonts.regular, large ? 18 : 12),
     cellStrong: style(fonts.bold, large ? 18 : 12),
     foot: style(fonts.regular, large ? 16 : 10, quiet),
-    heading: style(text.bold, large ? 26 : 20, tint.accent),
-    subheading: style(text.bold, large ? 18 : 12, tint.accent),
+    heading: { ...style(text.bold, large ? 26 : 20, tint.accent), byWords: true },
+    subheading: { ...style(text.bold, large ? 18 : 12, tint.accent), byWords: true },
   };
 }
 
@@ -111,7 +111,10 @@ export function linesOf(text: string, style: TextStyle, widthMm: number): string
     const spaced = side.replace(/[\p{Cc}\s]+/gu, ' ').trim();
     // After a full-width stop the next sentence needs no space.
     const whole = unparted(spaced.replace(/(?<=[。！？]) /gu, ''));
-    const parts = unbroken(whole, style).flatMap((part) => pieces(part, style, widthMm));
+    const isWide = (part: string) => textWidth(part.trimEnd(), style) > widthMm;
+    const words = unbroken(whole, style);
+    const fitting = words.some(isWide) ? unbroken(whole, { ...style, byWords: false }) : words;
+    const parts = fitting.flatMap((part) => pieces(part, style, widthMm));
     return setInLines(parts, style, widthMm);
   });
 }

@@ -68,6 +68,13 @@ export function drawBox(surface: Surface, look: Look, left: number, base: number
   surface.strokePath([box], { stroke: quiet, widthMm: 0.25, closed: true });
 }
 
+const headStyleOf = ({ small, fonts, tint }: Look): TextStyle => ({
+  ...small,
+  face: fonts.bold,
+  ink: tint.accent,
+  byWords: true,
+});
+
 /** Height of a table on one page, millimetres. */
 export function tableMm(
   { look }: Flow,
@@ -75,7 +82,7 @@ export function tableMm(
   rows: readonly (readonly TableCell[])[],
   padMm = 0.9,
 ): number {
-  const head = { ...look.small, face: look.fonts.bold };
+  const head = headStyleOf(look);
   const lines = Math.max(...columns.map((one) => textCell(one.head, head, one).lines.length));
   const high = (cell: TableCell) =>
     'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
@@ -97,6 +104,7 @@ export function drawTable(
     rowHeads = false,
     whole = false,
     together,
+    sum = false,
     padMm = 0.9,
   }: {
     left?: number;
@@ -106,13 +114,15 @@ export function drawTable(
     whole?: boolean;
     /** How many rows that follow one another stay on one page: all numbers, in order. */
     together?: readonly number[];
+    /** Whether the last row sums up the others: it stays with two of them. */
+    sum?: boolean;
     /** Above and below what stands in a row. */
     padMm?: number;
   } = {},
 ): void {
   const { look } = flow;
   const right = left + columns.reduce((sum, { widthMm }) => sum + widthMm, 0);
-  const headStyle = { ...look.small, face: look.fonts.bold, ink: look.tint.accent };
+  const headStyle = headStyleOf(look);
   const heads = columns.map((column) => textCell(column.head, headStyle, column));
   const headMm = Math.max(...heads.map(({ lines }) => lines.length)) * lineMm(headStyle) + 1.6;
   const lefts = columns.map((_, n) =>
@@ -186,7 +196,7 @@ export function drawTable(
 
   const rowMm = (row: readonly TableCell[]) => Math.max(...row.map(heightOf)) + 2 * padMm;
   const allMm = headMm + rows.reduce((sum, row) => sum + rowMm(row), 0);
-  const pageMm = look.bottom - look.top - 14;
+  const pageMm = flow.bottom - look.top - 14;
   // A short table stays whole; of a longer one the head stays with two rows.
   const heldMm =
     whole && allMm <= 0.8 * pageMm
@@ -204,7 +214,9 @@ export function drawTable(
     begin += many;
   }
   for (const [place, row] of rows.entries()) {
-    const groupMm = groupFrom.get(place) ?? 0;
+    const withSum = sum && place === Math.max(0, rows.length - 3) ? rows.slice(place) : [];
+    const sumMm = withSum.reduce((high, one) => high + rowMm(one), 0);
+    const groupMm = groupFrom.get(place) ?? sumMm;
     if (groupMm <= pageMm / 2 && !flow.fits(groupMm)) {
       flow.next();
       drawHead();
@@ -222,7 +234,7 @@ export function drawTable(
     );
     let from = 0;
     while (from < most) {
-      const room = Math.floor((look.bottom - flow.y - 2 * padMm + 1e-6) / step);
+      const room = Math.floor((flow.bottom - flow.y - 2 * padMm + 1e-6) / step);
       const rest = most - from;
       // The last lines of a long row are not left alone on the next page.
       const here = rest <= room || step === 0 ? rest : Math.min(room, rest - leastLines);

@@ -19,9 +19,17 @@ import type { BookletFacts } from '../facts.js';
 export function beadColumns({ look, wide }: Flow, { pattern, words }: BookletFacts): Column[] {
   const { columns: heads } = words.booklet.materials;
   const size = commonSize(pattern);
-  const widths = look.large
-    ? { bead: 21, id: 0, charted: 29, reserve: 37, grams: 28 }
-    : { bead: 14, id: idMm(look, pattern, heads.id), charted: 21, reserve: 29, grams: 19 };
+  const charted = heads.charted(pattern.panels.length);
+  const least = look.large
+    ? { bead: 21, charted: 29, reserve: 37, grams: 28 }
+    : { bead: 14, charted: 21, reserve: 29, grams: 19 };
+  const widths = {
+    bead: least.bead,
+    id: look.large ? 0 : idMm(look, pattern, heads.id),
+    charted: Math.max(least.charted, headMm(charted, look)),
+    reserve: Math.max(least.reserve, headMm(heads.reserve, look)),
+    grams: Math.max(least.grams, headMm(heads.grams, look)),
+  };
   const rest = Object.values(widths).reduce((sum, width) => sum + width, 0);
   return [
     { head: heads.bead, widthMm: widths.bead },
@@ -30,7 +38,7 @@ export function beadColumns({ look, wide }: Flow, { pattern, words }: BookletFac
       widthMm: wide - rest,
     },
     ...(look.large ? [] : [{ head: heads.id, widthMm: widths.id }]),
-    { head: heads.charted(pattern.panels.length), widthMm: widths.charted, end: true },
+    { head: charted, widthMm: widths.charted, end: true },
     { head: heads.reserve, widthMm: widths.reserve, end: true },
     { head: heads.grams, widthMm: widths.grams, end: true },
   ];

@@ -1,9 +1,10 @@
 import { drawHand } from '../../core/pages/hand/draw.js';
 import { handDrawings } from '../../core/pages/hand/drawings.js';
 import { largeFrame } from '../../core/pages/hand/facts.js';
-import type { HandDrawing, HandName } from '../../core/pages/hand/facts.js';
+import type { HandDrawing, HandFacts, HandName } from '../../core/pages/hand/facts.js';
 import { handFactsOf, handSaidOf } from '../../core/pages/hand/of-pattern.js';
 import { inkBox } from '../../core/pages/hand/ink-box.js';
+import { rememberedFor } from '../../core/remember.js';
 import { drawText } from '../../core/pages/surface/text.js';
 import type { TextStyle } from '../../core/pages/surface/text.js';
 import { flat } from '../../words/pages/pairs.js';
@@ -35,16 +36,11 @@ export function handBlocks(
   names: readonly HandName[],
   share = 1,
 ): Block[] {
-  const { pattern, words, fonts } = facts;
+  const { words, fonts } = facts;
   const { look } = flow;
-  // A purse of one panel worked twice has a front and a back all the same.
-  const { front, back } = words.booklet.panelNames;
-  const halves = pattern.panels.length === 1 ? { front, back } : undefined;
-  const drawn = handFactsOf(pattern, fonts, { grey: facts.edition.grey === true });
-  const hand = { ...drawn, names: halves ?? drawn.names };
-  const told = { ...handSaidOf(pattern), ...halves };
+  const { hand, told, boxOf } = handOf(facts);
   const style: TextStyle = { ...look.small, ink: '#000000' };
-  const head: TextStyle = { ...look.small, face: fonts.text.bold, ink: look.tint.accent };
+  const head = { ...look.small, face: fonts.text.bold, ink: look.tint.accent, byWords: true };
   const quarter = (flow.wide - 3 * gapMm) / 4;
   const wide = { small: quarter, large: 1.5 * quarter + gapMm / 2 };
 
@@ -52,7 +48,7 @@ export function handBlocks(
     const { drawing, frame, ask, said } = cell;
     const own = drawing.widthMm === largeFrame.widthMm ? wide.large : wide.small;
     const scale = look.large ? 1 : share * Math.min(1, own / drawing.widthMm);
-    const box = inkBox(drawing, hand);
+    const box = boxOf(drawing);
     const high = scale * (box.bottom - box.top);
     const beside = look.large;
     const widthMm = beside ? flow.wide : own;
@@ -95,6 +91,28 @@ export function handBlocks(
       });
     });
 }
+
+/** What is drawn and said of the hands of a booklet, and how much of their frames drawings take. */
+interface Hand {
+  readonly hand: HandFacts;
+  readonly told: ReturnType<typeof handSaidOf>;
+  readonly boxOf: (drawing: HandDrawing) => ReturnType<typeof inkBox>;
+}
+
+/** To measure a drawing is to draw it: each once for a booklet, in however many sizes it is tried. */
+const handOf = rememberedFor((facts: BookletFacts): Hand => {
+  const { pattern, words, fonts } = facts;
+  // A purse of one panel worked twice has a front and a back all the same.
+  const { front, back } = words.booklet.panelNames;
+  const halves = pattern.panels.length === 1 ? { front, back } : undefined;
+  const drawn = handFactsOf(pattern, fonts, { grey: facts.edition.grey === true });
+  const hand = { ...drawn, names: halves ?? drawn.names };
+  return {
+    hand,
+    told: { ...handSaidOf(pattern), ...halves },
+    boxOf: rememberedFor((drawing: HandDrawing) => inkBox(drawing, hand)),
+  };
+});
 
 function putLines(
   page: FlowPage,

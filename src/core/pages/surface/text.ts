@@ -12,6 +12,8 @@ export interface TextStyle {
   readonly sizeMm: number;
   /** Colour as #rrggbb; black when left out. */
   readonly ink?: string;
+  /** Of heads: lines end between words in scripts that set no space there, too. */
+  readonly byWords?: boolean;
 }
 
 const black = '#000000';
@@ -85,8 +87,32 @@ export function unparted(text: string): string {
 const numberBefore = /\d$/;
 const counted = /^[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}]/u;
 
+/**
+ * Where a word ends in Japanese and Chinese as far as it can be told without a dictionary: after
+ * particles and marks, where no kana follows. From memory.
+ */
+const wordEnd = /[はがをにでとのへも的是、，。；：？！）」』】·]$/u;
+const wordStart = /^[^\p{Script=Hiragana}ー、，。；：？！）」』】·]/u;
+
+/** The same parts, those of one word together. */
+function wholeWords(parts: readonly string[]): string[] {
+  const words: string[] = [];
+  for (const part of parts) {
+    const before = words.at(-1);
+    const apart =
+      before === undefined ||
+      !breaksBetweenLetters(before.slice(-1) + part) ||
+      /\s$/.test(before) ||
+      /^[（「『【]/.test(part) ||
+      (wordEnd.test(before) && wordStart.test(part));
+    if (apart) words.push(part);
+    else words[words.length - 1] += part;
+  }
+  return words;
+}
+
 /** A text in the parts that stay whole on a line, the spaces between them at their ends. */
-export function unbroken(said: string, { face }: TextStyle): string[] {
+export function unbroken(said: string, { face, byWords }: TextStyle): string[] {
   const text = flat(said);
   if (!face.lineBreaks || !breaksBetweenLetters(text)) return text.split(/(?<= )(?! )/);
   const parts: string[] = [];
@@ -98,7 +124,7 @@ export function unbroken(said: string, { face }: TextStyle): string[] {
     else parts.push(part);
     from = to;
   }
-  return parts;
+  return byWords ? wholeWords(parts) : parts;
 }
 
 /** Parts set one after the other into lines no wider than given, of which `takenMm` of the first is taken. */
