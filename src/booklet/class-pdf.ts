@@ -5,6 +5,7 @@ import { Flow } from './flow.js';
 import { drawFoot } from './foot.js';
 import type { BookletFacts } from './facts.js';
 import { asSaid, forHand, sheetOf } from './layout.js';
+import { addLevelled } from './level.js';
 import { lookOf } from './look.js';
 import type { Look } from './look.js';
 import { addWholeChart } from './parts/chart.js';
@@ -99,7 +100,7 @@ function sheetsFor(given: BookletFacts, name: string, paper: PrintPaper): Sheets
   const flow = new Flow(look, facts.languages, facts.words.booklet.continued, thread);
   for (const panel of facts.pattern.panels.keys()) {
     addWholeChart(flow, facts, sheetOf(facts, panel));
-    addWork(flow, facts, panel);
+    addLevelled(flow, () => addWork(flow, facts, panel));
   }
   return { facts, look, flow };
 }

@@ -28,7 +28,7 @@ export function addBeside(flow: Flow, blocks: readonly Block[], set: () => void)
   let low = textEnd;
   while (placed < blocks.length && page <= last) {
     const block = blocks[placed];
-    const end = page < last ? look.bottom : Math.min(look.bottom, textEnd + mostOverhangMm);
+    const end = page < last ? look.bottom : Math.min(flow.bottom, textEnd + mostOverhangMm);
     if (top + block.heightMm > end + 1e-6) {
       page++;
       top = flow.pages[page]?.topMm ?? 0;

@@ -15,8 +15,26 @@ const asPicture = (alt: string | undefined): [StructureType, { alt?: string }] =
 export const sideGapMm = 8;
 /** Room before the text of a thing of a list, where its dot stands. */
 const itemIndentMm = 5;
+/** What is set ends with so much room below it. */
+const belowLineMm = 5;
 /** Above a part that begins below another. */
 const partGapMm = 9;
+
+/** A title below another part: what the page was before it, and where it ends. */
+interface BelowTitle {
+  readonly bookmark: Bookmark;
+  readonly drawn: number;
+  readonly reachMm: number;
+  readonly marks: number;
+  readonly endMm: number;
+}
+
+/** Pages, from 0, and where running text ends on them. */
+export interface LoweredPages {
+  readonly from: number;
+  readonly to: number;
+  readonly bottom: number;
+}
 
 /**
  * Sets running text on one page after the other; a text in two languages stands in two columns.
@@ -34,6 +52,10 @@ export class Flow {
   private titleEnd = -1;
   /** Width that is kept free on the right for drawings beside the words, millimetres. */
   private sideMm = 0;
+  /** The title that was set last below another part, until something stands below it. */
+  private below: BelowTitle | undefined;
+  /** Pages that end higher than the look has it. */
+  lowered: readonly LoweredPages[] = [];
   /** How far to the right running text begins in a second column, millimetres. */
   private shiftMm = 0;
 
@@ -53,6 +75,13 @@ export class Flow {
     this.at = value;
     const page = this.pages.at(-1);
     if (page) page.reachMm = Math.max(page.reachMm, value);
+  }
+
+  /** Where running text ends on the page. */
+  get bottom(): number {
+    const page = this.pages.length - 1;
+    const lowered = this.lowered.find(({ from, to }) => page >= from && page < to);
+    return lowered?.bottom ?? this.look.bottom;
   }
 
   get wide(): number {
@@ -126,20 +155,21 @@ export class Flow {
 
   /** Begins a part: on a page of its own, or below the part before where there is room. */
   part(start: PartStart): void {
-    const below =
-      start.besideMm !== undefined &&
-      this.start !== undefined &&
-      this.fits(
-        partGapMm + this.highOf(start.heading, this.look.heading) + 8 + this.grown(start.besideMm),
-      );
+    const below = start.besideMm !== undefined && this.start !== undefined;
+    const room =
+      below &&
+      (this.isHalfEmpty() ||
+        this.fits(
+          partGapMm +
+            this.highOf(start.heading, this.look.heading) +
+            8 +
+            this.grown(start.besideMm),
+        ));
     this.start = start;
     this.current = this.root.add('Sect');
     const bookmark = start.bookmark ?? { name: start.heading };
-    if (below) {
-      this.y += partGapMm;
-      this.pages.at(-1)!.bookmarks.push(bookmark);
-      this.title(start.heading, true);
-    } else this.open(start.heading, bookmark);
+    if (room) this.titleBelow(start.heading, bookmark);
+    else this.open(start.heading, bookmark);
     if (start.mark !== undefined) this.mark(start.mark);
   }
 
@@ -148,8 +178,48 @@ export class Flow {
     return heightMm * (this.look.large ? 1.7 : 1) * Math.min(2, this.languages.length);
   }
 
+  /** Whether less than half of the page is filled. */
+  private isHalfEmpty(): boolean {
+    return this.y - belowLineMm < (this.look.top + this.look.bottom) / 2;
+  }
+
+  private titleBelow(heading: string, bookmark: Bookmark): void {
+    const page = this.pages.at(-1)!;
+    const before = { drawn: page.drawn.length, reachMm: page.reachMm, marks: this.marks.size };
+    this.y += partGapMm;
+    page.bookmarks.push(bookmark);
+    this.title(heading, true);
+    this.below = { ...before, bookmark, endMm: this.y };
+  }
+
+  /** Takes a title that nothing fits below to a page of its own. */
+  private carry({ bookmark, drawn, reachMm, marks }: BelowTitle): void {
+    const page = this.pages.at(-1)!;
+    page.drawn.length = drawn;
+    page.bookmarks.pop();
+    page.reachMm = reachMm;
+    this.current.children.length = 0;
+    for (const name of [...this.marks.keys()].slice(marks)) {
+      this.marks.set(name, this.pages.length + 1);
+    }
+    this.open(this.start!.heading, bookmark);
+  }
+
+  /** What takes away again all that is set from now on. */
+  saved(): () => void {
+    const { start, current, at, titleEnd, below } = this;
+    const [pages, parts, marks] = [this.pages.length, this.root.children.length, this.marks.size];
+    return () => {
+      Object.assign(this, { start, current, at, titleEnd, below });
+      this.pages.length = pages;
+      this.root.children.length = parts;
+      for (const name of [...this.marks.keys()].slice(marks)) this.marks.delete(name);
+    };
+  }
+
   /** Goes on with the same part on another page. */
   next(): void {
+    if (this.below && this.y <= this.below.endMm + 0.01) return this.carry(this.below);
     // What does not fit below a title alone fits on no other page either.
     if (this.y <= this.titleEnd + 0.01) return;
     this.open(this.continued(this.start!.heading), undefined);
@@ -157,7 +227,7 @@ export class Flow {
 
   /** Whether something of this height still fits on the page. */
   fits(heightMm: number): boolean {
-    return this.y + heightMm <= this.look.bottom + 1e-6;
+    return this.y + heightMm <= this.bottom + 1e-6;
   }
 
   /** Something drawn on the page; ornament where it belongs to no part of the document. */
@@ -251,7 +321,7 @@ export class Flow {
     const afterMm = keepMm > 0 ? keepMm + 3 : 0;
     const wide = this.textLeft - this.left - 4;
     if (wide <= 0 || (paragraphs.length === 0 && figures.length === 0)) {
-      this.subheading(heading, Math.min(heldTextMm + afterMm, 0.9 * (look.bottom - look.top)));
+      this.subheading(heading, Math.min(heldTextMm + afterMm, 0.9 * (this.bottom - look.top)));
       for (const one of figures) this.figure(one, look.left);
       set();
       return;
@@ -262,7 +332,7 @@ export class Flow {
     const leftMm = headMm + beside.reduce((sum, { heightMm }) => sum + heightMm + 2, 0);
     const overMm = over.reduce((sum, { heightMm }) => sum + heightMm + 3, 0);
     const held = Math.max(leftMm, overMm + heldTextMm) + afterMm;
-    if (!this.fits(Math.min(held, 0.95 * (look.bottom - look.top)))) this.next();
+    if (!this.fits(Math.min(held, 0.95 * (this.bottom - look.top)))) this.next();
     const top = this.y;
     this.set(heading, look.subheading, 'H2', { left: look.left, wide });
     this.y += 1;
@@ -338,6 +408,7 @@ export class Flow {
   }
 
   private open(heading: string, bookmark: Bookmark | undefined): void {
+    this.below = undefined;
     this.pages.push({
       where: this.start!.where,
       bookmarks: bookmark ? [bookmark] : [],

@@ -8,6 +8,7 @@ import { flat, onSide, plain } from '../words/pages/pairs.js';
 import { Flow } from './flow.js';
 import { drawFoot } from './foot.js';
 import type { FlowPage } from './flow-page.js';
+import { addLevelled } from './level.js';
 import { lookOf } from './look.js';
 import type { Look } from './look.js';
 import { addBefore } from './parts/before.js';
@@ -59,16 +60,21 @@ export function layOutBooklet(given: BookletFacts, paper: PrintPaper): Layout {
     enlarged: (panel: number) => isEnlarged(flow, sheets[panel]),
     lining: templates.length > 0,
   };
-  addContents(flow, facts, contentsOf(facts, has), stepsOf(facts));
-  addMaterials(flow, facts);
-  addCautions(flow, facts);
-  addBefore(flow, facts, sheets[0]);
-  for (const sheet of sheets) {
+  addLevelled(flow, () => {
+    addContents(flow, facts, contentsOf(facts, has), stepsOf(facts));
+    addMaterials(flow, facts);
+    addCautions(flow, facts);
+    addBefore(flow, facts, sheets[0]);
+  });
+  for (const [n, sheet] of sheets.entries()) {
     addChart(flow, facts, sheet);
-    addWork(flow, facts, sheet.panel);
+    addLevelled(flow, () => {
+      addWork(flow, facts, sheet.panel);
+      if (n < sheets.length - 1) return;
+      addMakingUp(flow, facts, templates);
+      addLast(flow, facts);
+    });
   }
-  addMakingUp(flow, facts, templates);
-  addLast(flow, facts);
   addLining(flow, facts, templates);
   const pages = flow.pages.length;
   return {

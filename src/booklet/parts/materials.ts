@@ -24,7 +24,7 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   const rows = beadRows(flow, facts, list, charted);
   if (rows.length === 0) flow.paragraph(words.shopping.noBeads);
   else {
-    drawTable(flow, beadColumns(flow, facts), rows);
+    drawTable(flow, beadColumns(flow, facts), rows, { sum: true });
     const reserve = { percent: list.beadReservePercent, batch: false };
     const notes = [
       words.shopping.beadReserveSaid(reserve),
