@@ -49,6 +49,13 @@ export const work: WorktableWords['work'] = {
   endSpiral:
     'Uháčkujte dvě nebo tři pevná očka bez korálku, aby se schod vyhladil, nit ustřihněte na 20 cm a protáhněte ji.',
   endJoined: 'Uzavřete kolo pevným očkem, nit ustřihněte na 20 cm a protáhněte ji.',
+  voiceless: 'Toto zařízení nemá hlas pro jazyk stránky.',
+  cannot: {
+    stayAwake:
+      'Tento prohlížeč neumí nechat obrazovku svítit: nastavte v zařízení, ať zhasíná později.',
+    speak: 'Tento prohlížeč neumí číst nahlas.',
+    listen: 'Tento prohlížeč neumí naslouchat: dál vede klepnutí nebo mezerník.',
+  },
   heard: { next: ['dál', 'další', 'ano'], back: ['zpět', 'špatně'] },
   listens:
     'Poslouchá slova „dál“ a „zpět“. Některé prohlížeče posílají to, co slyší, svému výrobci, aby tomu porozuměly; tato stránka neposílá nic.',

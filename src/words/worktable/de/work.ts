@@ -52,6 +52,13 @@ export const work: WorktableWords['work'] = {
     'Zwei oder drei Kettmaschen ohne Perle häkeln, um die Stufe zu glätten, den Faden auf 20 cm abschneiden und durchziehen.',
   endJoined:
     'Die Runde mit einer Kettmasche schließen, den Faden auf 20 cm abschneiden und durchziehen.',
+  voiceless: 'Dieses Gerät hat keine Stimme für die Sprache der Seite.',
+  cannot: {
+    stayAwake:
+      'Dieser Browser kann den Bildschirm nicht wach halten: in den Einstellungen des Geräts länger anlassen.',
+    speak: 'Dieser Browser kann nicht vorlesen.',
+    listen: 'Dieser Browser kann nicht zuhören: Ein Tippen oder die Leertaste führt weiter.',
+  },
   heard: { next: ['weiter', 'ja', 'fertig'], back: ['zurück', 'falsch'] },
   listens:
     'Hört auf „weiter“ und „zurück“. Manche Browser schicken, was sie hören, an ihren Hersteller, um es zu verstehen; diese Seite schickt nichts.',

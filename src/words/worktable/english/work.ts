@@ -71,6 +71,13 @@ export const work = {
   endJoined: 'Close the round with a slip stitch, cut the thread 20 cm long and draw it through.',
 
   /** Speaking and listening. */
+  voiceless: 'This device has no voice for the language of the page.',
+  cannot: {
+    stayAwake:
+      'This browser cannot keep the screen awake: let it stay on longer in the settings of the device.',
+    speak: 'This browser cannot read aloud.',
+    listen: 'This browser cannot listen: a tap or the space bar goes on.',
+  },
   heard: { next: ['next', 'on', 'yes'], back: ['back', 'wrong'] },
   listens:
     'Listening for “next” and “back”. Some browsers send what they hear to their maker to understand it; this page sends nothing.',

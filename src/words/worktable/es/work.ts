@@ -51,6 +51,13 @@ export const work: WorktableWords['work'] = {
     'Teja dos o tres puntos rasos sin abalorio para suavizar el escalón, corte el hilo dejando 20 cm y páselo por el bucle.',
   endJoined:
     'Cierre la vuelta con un punto raso, corte el hilo dejando 20 cm y páselo por el bucle.',
+  voiceless: 'Este dispositivo no tiene voz para el idioma de la página.',
+  cannot: {
+    stayAwake:
+      'Este navegador no puede mantener la pantalla encendida: alargar su tiempo en los ajustes del dispositivo.',
+    speak: 'Este navegador no puede leer en voz alta.',
+    listen: 'Este navegador no puede escuchar: un toque o la barra espaciadora sigue adelante.',
+  },
   heard: { next: ['siguiente', 'sigue', 'sí'], back: ['atrás', 'mal'] },
   listens:
     'Escuchando «siguiente» y «atrás». Algunos navegadores envían lo que oyen a su fabricante para entenderlo; esta página no envía nada.',

@@ -51,6 +51,14 @@ export const work: WorktableWords['work'] = {
     'Faire deux ou trois mailles coulées sans perle pour adoucir la marche, couper le fil à 20 cm et le passer dans la boucle.',
   endJoined:
     'Fermer le tour par une maille coulée, couper le fil à 20 cm et le passer dans la boucle.',
+  voiceless: 'Cet appareil n’a pas de voix pour la langue de la page.',
+  cannot: {
+    stayAwake:
+      'Ce navigateur ne peut pas garder l’écran allumé\u00a0: allonger sa durée dans les réglages de l’appareil.',
+    speak: 'Ce navigateur ne peut pas lire à voix haute.',
+    listen:
+      'Ce navigateur ne peut pas écouter\u00a0: toucher l’écran ou la barre d’espace fait avancer.',
+  },
   heard: { next: ['suivant', 'suivante', 'oui'], back: ['retour', 'faux'] },
   listens:
     'À l’écoute de « suivant » et « retour ». Certains navigateurs envoient ce qu’ils entendent à leur fabricant pour le comprendre ; cette page n’envoie rien.',

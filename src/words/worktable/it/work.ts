@@ -51,6 +51,13 @@ export const work: WorktableWords['work'] = {
     'Lavorare due o tre maglie bassissime senza perline per addolcire lo scalino, tagliare il filo lasciando 20 cm e farlo passare nell’asola.',
   endJoined:
     'Chiudere il giro con una maglia bassissima, tagliare il filo lasciando 20 cm e farlo passare nell’asola.',
+  voiceless: 'Questo dispositivo non ha una voce per la lingua della pagina.',
+  cannot: {
+    stayAwake:
+      'Questo browser non può tenere acceso lo schermo: allungarne la durata nelle impostazioni del dispositivo.',
+    speak: 'Questo browser non può leggere ad alta voce.',
+    listen: 'Questo browser non può ascoltare: un tocco o la barra spaziatrice manda avanti.',
+  },
   heard: { next: ['avanti', 'sì', 'prossimo'], back: ['indietro', 'sbagliato'] },
   listens:
     'In ascolto di «avanti» e «indietro». Alcuni browser inviano ciò che sentono al loro produttore per capirlo; questa pagina non invia nulla.',

@@ -50,6 +50,13 @@ export const work: WorktableWords['work'] = {
     'Przerobić dwa lub trzy oczka zamykające bez koralika, żeby wygładzić uskok, uciąć nić, zostawiając 20 cm, i przeciągnąć ją.',
   endJoined:
     'Zamknąć okrążenie oczkiem zamykającym, uciąć nić, zostawiając 20 cm, i przeciągnąć ją.',
+  voiceless: 'To urządzenie nie ma głosu dla języka strony.',
+  cannot: {
+    stayAwake:
+      'Ta przeglądarka nie umie utrzymać włączonego ekranu: wydłuż czas do wygaszenia w ustawieniach urządzenia.',
+    speak: 'Ta przeglądarka nie umie czytać na głos.',
+    listen: 'Ta przeglądarka nie umie słuchać: dalej prowadzi dotknięcie lub spacja.',
+  },
   heard: { next: ['dalej', 'następny', 'tak'], back: ['wstecz', 'źle'] },
   listens:
     'Nasłuchuje słów „dalej” i „wstecz”. Niektóre przeglądarki wysyłają to, co słyszą, do swojego producenta, żeby to zrozumieć; ta strona nie wysyła niczego.',

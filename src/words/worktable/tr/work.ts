@@ -49,6 +49,12 @@ export const work: WorktableWords['work'] = {
   endSpiral:
     'Basamağı yumuşatmak için boncuksuz iki üç kaydırma ilmek yapın, ipliği 20 cm bırakarak kesin ve içinden çekin.',
   endJoined: 'Sırayı bir kaydırma ilmekle kapatın, ipliği 20 cm bırakarak kesin ve içinden çekin.',
+  voiceless: 'Bu cihazda sayfanın dili için ses yok.',
+  cannot: {
+    stayAwake: 'Bu tarayıcı ekranı açık tutamıyor: cihazın ayarlarında kapanma süresini uzatın.',
+    speak: 'Bu tarayıcı sesli okuyamıyor.',
+    listen: 'Bu tarayıcı dinleyemiyor: dokunmak ya da boşluk tuşu ilerletir.',
+  },
   heard: { next: ['ileri', 'sonraki', 'evet'], back: ['geri', 'yanlış'] },
   listens:
     '“İleri” ve “geri” sözlerini dinliyor. Bazı tarayıcılar duyduklarını anlamak için üreticilerine gönderir; bu sayfa hiçbir şey göndermez.',

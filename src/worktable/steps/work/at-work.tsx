@@ -5,9 +5,10 @@ import { figure, words } from '../../words.js';
 import { keepAwake } from './awake.js';
 import { panelName } from './panel-name.js';
 import { CrochetScreen, workedBack, workedOn } from './crochet-screen.js';
-import { deaf, listening, startEars } from './ears.js';
+import { canListen, deaf, listening, startEars } from './ears.js';
 import { HelpSheets } from './help-sheets.js';
 import { strungBack, strungOn, StringScreen } from './string-screen.js';
+import { canSpeak, endVoice, voiceless } from './voice.js';
 import { atWork, plans, stringLength, work } from './work-store.js';
 
 /** One step further, in whatever hands are doing. */
@@ -21,6 +22,7 @@ export function AtWork() {
   const open = atWork.value;
   const now = work.value;
   useEffect(() => keepAwake(), []);
+  useEffect(() => endVoice, []);
   useEffect(() => startEars({ next: goOn, back: goBack }), []);
   if (!now) return null;
   return (
@@ -34,8 +36,8 @@ export function AtWork() {
             ` · ${say.length({ n: figure(stringLength.value + 1), of: figure(plans.value.length) })}`}
         </p>
         <div class="senses">
-          <ActionButton id="read-aloud" look="quiet" />
-          <ActionButton id="listen" look="quiet" />
+          {canSpeak() && <ActionButton id="read-aloud" look="quiet" />}
+          {canListen() && <ActionButton id="listen" look="quiet" />}
         </div>
       </header>
       <Trouble />
@@ -43,6 +45,11 @@ export function AtWork() {
       {deaf.value && (
         <p class="note" role="alert">
           {say.deaf}
+        </p>
+      )}
+      {voiceless.value && (
+        <p class="note" role="alert">
+          {say.voiceless}
         </p>
       )}
       {open === 'crochet' ? <CrochetScreen /> : <StringScreen />}

@@ -3,11 +3,14 @@ import { progressOf } from '../../../core/work/progress.js';
 import type { PanelAt } from '../../../core/work/progress.js';
 import { ActionButton } from '../../parts/action-button.js';
 import { figure, words } from '../../words.js';
+import { canStayAwake } from './awake.js';
+import { canListen } from './ears.js';
 import { NoteList } from './notes.js';
 import { OutOfBead } from './out-of-bead.js';
 import { TimeAndCost } from './time-cost.js';
 import { changedChart, markWork, plans, progress, work } from './work-store.js';
 import { panelName } from './panel-name.js';
+import { canSpeak } from './voice.js';
 
 /** The card of the step Work. */
 export function WorkCard() {
@@ -30,6 +33,7 @@ export function WorkCard() {
         <ActionButton id="string" look="main" />
         <ActionButton id="crochet" look="main" />
       </div>
+      <Cannot />
       <NoteList />
       <OutOfBead />
       <TimeAndCost />
@@ -37,6 +41,18 @@ export function WorkCard() {
       <div class="row">
         <ActionButton id="practice-piece" />
       </div>
+    </>
+  );
+}
+
+/** Why something is not there that other browsers have. */
+function Cannot() {
+  const { cannot } = words.value.work;
+  return (
+    <>
+      {!canStayAwake() && <p class="small">{cannot.stayAwake}</p>}
+      {!canSpeak() && <p class="small">{cannot.speak}</p>}
+      {!canListen() && <p class="small">{cannot.listen}</p>}
     </>
   );
 }

@@ -59,7 +59,10 @@ export function CrochetScreen() {
   );
   const slips = step ? slipLines(step) : [];
   const lines = [...cueLines(cues), ...slips];
-  useEffect(() => speakUp([...lines, step ? stepSaid(step) : ''].join(' ')), [worked]);
+  useEffect(
+    () => speakUp(`worked ${worked}`, [...lines, step ? stepSaid(step) : ''].join(' ')),
+    [worked],
+  );
   const round = step?.round ?? shape.rounds;
   return (
     <>

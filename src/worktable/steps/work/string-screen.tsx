@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { focusOn } from '../../actions/focus.js';
 import { stepAt, strungBefore, threadStands } from '../../../core/work/stringing-steps.js';
-import type { StringStep } from '../../../core/work/stringing-steps.js';
+import type { StringPlan, StringStep } from '../../../core/work/stringing-steps.js';
 import { ActionButton } from '../../parts/action-button.js';
 import { figure, words } from '../../words.js';
 import { BeadRows } from './bead-rows.js';
@@ -33,7 +33,9 @@ export function StringScreen() {
     () => (button.current ? button.current.focus() : focusOn('.at-work .tap.done')),
     [stringLength.value, step === undefined],
   );
-  useEffect(() => speakUp(spokenStep(step, now)), [step, now]);
+  useEffect(() => {
+    if (plan) speakUp(`${stringLength.peek()}:${now}`, spokenStep(plan, now));
+  }, [step, now]);
   if (!plan) return null;
   if (!step) return <LengthDone />;
   const next = stepAt(plan, step.to);
@@ -71,11 +73,19 @@ const beadNamed = (letter: string) =>
 
 const runText = ({ from, to, letter }: StringStep) => `${figure(to - from)} ${letter}`;
 
-function spokenStep(step: StringStep | undefined, now: number): string {
-  if (!step) return '';
+function spokenStep(plan: StringPlan, now: number): string {
+  const step = stepAt(plan, now);
+  if (!step) return lengthDone(plan);
   const name = beadNamed(step.letter)?.name ?? '';
   return `${step.to - now} ${step.letter}. ${name}`;
 }
+
+const lengthDone = ({ lengths, beads }: StringPlan) =>
+  words.value.work.lengthDone({
+    n: figure(stringLength.value + 1),
+    of: figure(lengths),
+    beads: figure(beads.length),
+  });
 
 /** The beads of the run: those on the thread already are pale. */
 function Run({ step, now }: { step: StringStep; now: number }) {
@@ -126,13 +136,7 @@ function LengthDone() {
   const open = at + 1 < plans.value.length;
   return (
     <div class="tap done" data-done="length" tabIndex={-1}>
-      <h2>
-        {say.lengthDone({
-          n: figure(at + 1),
-          of: figure(plan.lengths),
-          beads: figure(plan.beads.length),
-        })}
-      </h2>
+      <h2>{lengthDone(plan)}</h2>
       <p>{say.lengthDoneHow}</p>
       <Stands />
       <div class="row">
