@@ -26,6 +26,8 @@ export function startEngine(): void {
   let busy = false;
   /** What was chosen for the newest wish, before the maker's hand; undefined until it has settled. */
   let chosen: Chosen | undefined;
+  /** A chart that lies there without its picture; what was chosen for the wish before it is kept apart, for an undo. */
+  let opened: Chosen | undefined;
   let waiting: { wish: PanelWish; settle: boolean } | undefined;
   let unfinished = false;
 
@@ -82,8 +84,8 @@ export function startEngine(): void {
         choosing.value = false;
         number++;
         if (!now.opened) return;
-        if (chosen?.pattern !== now.opened) chosen = { pattern: now.opened };
-        if (resting) show(chosen);
+        if (opened?.pattern !== now.opened) opened = { pattern: now.opened };
+        if (resting) show(opened);
         return;
       }
       // Only the maker's hand did something: nothing is to be chosen anew.
