@@ -6,39 +6,28 @@ import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { run } from '../../src/cli/program.js';
-import { readPalette } from '../../src/core/beads/palette/read-palette.js';
-import { panelFootprints } from '../../src/core/panel/footprints.js';
-import { panelGeometry } from '../../src/core/panel/geometry.js';
 import { parsePattern } from '../../src/core/pattern/read/parse.js';
-import { lettersInWorkingOrder } from '../../src/core/pattern/stitches.js';
 import type { Pattern } from '../../src/core/pattern/pattern.js';
 import { en, languages } from '../../src/words/index.js';
 import { clippedWords } from '../support/clipped.js';
-import { colouredPage, noise } from '../support/coloured-page.js';
+import { beads, colouredPhoto, idsOf } from '../support/coloured-photo.js';
 import { axeIn } from '../support/axe.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { drop, saved } from '../support/page-acts.js';
-import { fonts } from '../support/panel-sheet.js';
-import { photograph } from '../support/photograph.js';
 import { readPdf } from '../support/read-pdf.js';
 
 // A blank is saved, coloured by program, photographed by a pinhole model, and read back on the page. What it must
 // come out as is what it was coloured with; where nothing was doubtful, it is what the command line reads as well.
 
-const drawers = readFileSync(new URL('../../palettes/drawers.csv', import.meta.url), 'utf8');
-const { beads } = readPalette(drawers, 'drawers.csv');
 const rounds = 9;
-/** Cells that go wrong on paper: two half white, two half in another colour. */
-const sloppyShares = [0.3, 0.45, 0.6, 0.9];
-
 let built: OpenPage;
 let folder: string;
 let blank: Pattern;
 let photo: Buffer;
 /** Place in the palette of each stitch, or -1 where its cell stays white. */
-let wanted: number[];
-let sloppy: number[];
+let wanted: readonly number[];
+let sloppy: readonly number[];
 
 beforeAll(async () => {
   built = await openBuiltPage();
@@ -57,7 +46,8 @@ beforeAll(async () => {
   expect(more).toEqual([]);
   await page.context().close();
   blank = parsePattern(readFileSync(join(dir, 'blank.json'), 'utf8'), 'blank.json');
-  await paint();
+  ({ photo, wanted, sloppy } = await colouredPhoto(blank));
+  if (process.env.KEEP_PHOTOS) writeFileSync(join(process.env.KEEP_PHOTOS, 'coloured.png'), photo);
 }, 240_000);
 afterAll(async () => {
   await built?.close();
@@ -77,37 +67,6 @@ async function onPanel(width?: number, height?: number) {
   await page.locator('[data-step="picture"]').click();
   await page.locator('.by-hand summary').click();
   return opened;
-}
-
-async function paint(): Promise<void> {
-  const geometry = panelGeometry(blank.shape, blank.panels[0]);
-  const footprints = panelFootprints(geometry);
-  const sheet = { pattern: blank, panel: 0, geometry, footprints, words: en, fonts };
-  // Night watch, kingfisher breast, meadow, foxglove, lamp yellow.
-  const used = ['op-27', 'op-09', 'op-39', 'op-16', 'op-06'].map((id) =>
-    beads.findIndex((bead) => bead.id === id),
-  );
-  wanted = [];
-  for (let r = 1; r <= rounds; r++) {
-    for (let i = 0; i < blank.shape.wedges * r; i++) {
-      const petal = used[Math.floor((3 * i) / r + r / 3) % used.length];
-      wanted.push(noise(i, r, 7) < 0.12 ? -1 : petal);
-    }
-  }
-  const painted = wanted.flatMap((bead, s) => (bead >= 0 && s > 25 ? [s] : []));
-  sloppy = sloppyShares.map((share) => painted[Math.floor(share * painted.length)]);
-  const other = (s: number) => beads[used[(used.indexOf(wanted[s]) + 1) % used.length]].hex;
-  const halves = new Map(sloppy.map((s, k) => [s, k % 2 === 0 ? undefined : other(s)]));
-  const hexOf = (s: number) => (wanted[s] >= 0 ? beads[wanted[s]].hex : undefined);
-  const light = await colouredPage(sheet, { hexOf, grain: 0.3, ragged: 0.15, halves, seed: 4 });
-  const jpeg = await photograph(light, {
-    ...{ width: 1100, height: 1500, pitch: 20, yaw: -9, roll: 4, distance: 1.5, focal: 1.2 },
-    ...{ table: [0.12, 0.07, 0.04], lamp: [1, 0.93, 0.8], fallX: 0.15, fallY: 0.2, corners: 0.1 },
-    ...{ blur: 0.5, grain: 2, quality: 90 },
-  });
-  // As PNG, which every decoder opens to the same pixels.
-  photo = await sharp(jpeg).png().toBuffer();
-  if (process.env.KEEP_PHOTOS) writeFileSync(join(process.env.KEEP_PHOTOS, 'coloured.png'), photo);
 }
 
 async function cli(...argv: string[]): Promise<string> {
@@ -149,11 +108,6 @@ async function answer(page: Page, byKey: boolean): Promise<number> {
   return s;
 }
 
-const idsOf = ({ beads: own, panels }: Pattern) => {
-  const named = new Map(own.map(({ letter, id }) => [letter, id]));
-  return Array.from(lettersInWorkingOrder(panels[0]), (mark) => named.get(mark) ?? mark);
-};
-
 async function pieceOf(page: Page): Promise<Pattern> {
   await page.locator('[data-action="shelf"]').click();
   const { bytes } = await saved(page, 'save-piece');
@@ -164,6 +118,7 @@ async function pieceOf(page: Page): Promise<Pattern> {
 
 test('a coloured chart is read, its doubtful cells settled, and it becomes the piece', async () => {
   const { page, strays, said } = await onPanel();
+  const before = await page.locator('.mat [data-bead]').count();
   await saved(page, 'blank-chart');
   await page.locator('[data-action="coloured-chart"]').click();
   await state(page, 'photo');
@@ -193,6 +148,16 @@ test('a coloured chart is read, its doubtful cells settled, and it becomes the p
   const want = wanted.map((bead) => (bead >= 0 ? beads[bead].id : '_'));
   expect(idsOf(pattern)).toEqual(want);
   expect(pattern.shape).toEqual(blank.shape);
+
+  // Undo and redo at once, from the chart to the beads that were chosen for the picture, and on again.
+  const heaps = () => page.locator('.mat [data-bead]').count();
+  const own = await heaps();
+  await page.keyboard.press('Control+z');
+  await expect.poll(heaps).toBe(before);
+  await settled(page);
+  await page.keyboard.press('Control+y');
+  await expect.poll(heaps).toBe(own);
+  await settled(page);
 
   const file = join(folder, 'photo.png');
   writeFileSync(file, photo);

@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Trouble } from '../keep/shelf-view.js';
 import { Icon } from '../parts/icon.js';
 import { hanging, taker } from '../picture-in/ways-in.js';
@@ -17,7 +17,8 @@ export function ColouredScreen() {
   const open = sheet.value !== undefined;
   const all = doubtful.value.length;
   const asks = open && at.value < all;
-  useEffect(() => {
+  // Before it is seen: what is dropped on it at once is meant for it.
+  useLayoutEffect(() => {
     findBlanks();
     // While one photo is being settled no other takes its place.
     taker.value = (file) => (sheet.peek() ? undefined : takeFile(file));

@@ -51,21 +51,24 @@ export async function storePiece(
   const transaction = db.transaction(['pieces', 'strokes'], 'readwrite');
   const pieces = transaction.objectStore('pieces');
   const kept = await pieces.get(id);
-  if (before.length > from || before.length === 0) {
-    void transaction.objectStore('strokes').delete(strokesFrom(id, from));
-  }
+  // Each of them fails for itself where the browser refuses one: none may be left unheard.
+  const writes: Promise<unknown>[] = [transaction.done];
+  const history = transaction.objectStore('strokes');
+  if (before.length > from || before.length === 0) writes.push(history.delete(strokesFrom(id, from)));
   for (let n = from; n < strokes.length; n++) {
-    void transaction.objectStore('strokes').put(thinStroke(strokes[n]), [id, n]);
+    writes.push(history.put(thinStroke(strokes[n]), [id, n]));
   }
   const look = more.look ?? kept?.look;
-  void pieces.put({
-    id,
-    title: piece.title,
-    savedAt: more.savedAt,
-    piece: thinPiece(piece),
-    at: past.done.length,
-    ...(look && { look }),
-  });
-  await transaction.done;
+  writes.push(
+    pieces.put({
+      id,
+      title: piece.title,
+      savedAt: more.savedAt,
+      piece: thinPiece(piece),
+      at: past.done.length,
+      ...(look && { look }),
+    }),
+  );
+  await Promise.all(writes);
   written = { id, strokes };
 }
