@@ -132,12 +132,14 @@ export async function comparePicture(file, { beads, colours, rounds, ways, alone
     });
     results.push({ label, ...one, pattern, report, ms });
     sourceView = one.source;
-    if (label !== 'before' || alone) continue;
+    if (alone || (label !== 'before' && label !== 'as it comes')) continue;
+    // Each rival is given the place and the ground that ours has: what it lacks is not its way with beads.
+    const where = label === 'before' ? '' : ', placed so';
     const linear = pictureView(canvas, picture, place, ground);
     for (const { name, beadOf } of rivalPanels(linear, canvas, geometry, beads, colours)) {
       const hexes = beadOf.map((bead) => beads[bead].hex);
       results.push({
-        label: name,
+        label: `${name}${where}`,
         ...measured(canvas, footprints, picture, subject, { ...common, hexes }),
       });
     }
