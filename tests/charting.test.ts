@@ -22,7 +22,8 @@ test('a long series of changes gives what a new Charting gives', () => {
 });
 
 test('settling goes in many small steps, whatever it works at', () => {
-  const wish = { ...first, shape: { ...first.shape, rounds: 30 }, edges: 0.3, lift: 0.5, tidy: 2 };
+  const rounds30 = { ...first.shape, rounds: 30 };
+  const wish = { ...first, shape: rounds30, art: 'drawing', edges: 0.3, lift: 0.5 } as const;
   const seen = new Map<string, number>();
   for (const { stage } of new Charting(wish).settle()) seen.set(stage, (seen.get(stage) ?? 0) + 1);
   // 3,255 stitches: sampled by the hundred, their edges kept by thousands of comparisons.

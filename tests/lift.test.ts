@@ -11,7 +11,14 @@ const beads = [bead(12), bead(50), bead(95)];
 function coloursOf(labs: readonly (readonly [number, number, number])[]): StitchColours {
   const linear = Float64Array.from(labs.flatMap((lab) => lab65ToLinear(...lab)));
   const covered = new Float64Array(labs.length).fill(1);
-  return { linear, covered, bare: new Uint8Array(labs.length), lostLines: () => 0, mixed: () => 0 };
+  return {
+    linear,
+    covered,
+    bare: new Uint8Array(labs.length),
+    lostLines: () => 0,
+    mixed: () => 0,
+    hatched: () => 0,
+  };
 }
 
 const labsOf = ({ linear }: StitchColours) =>

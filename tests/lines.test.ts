@@ -89,6 +89,65 @@ describe('lines on a panel', () => {
     expect(dark.after).toBe(dark.before);
   });
 
+  it('faint light rays of a flat drawing are kept, all of them', () => {
+    // An orange's: ten rays, six L* lighter, a third of a stitch wide, where stitches are ten pixels.
+    const rayAt = (x: number, y: number): number => {
+      const [dx, dy] = [x - 160, y - 160];
+      const far = Math.hypot(dx, dy);
+      const turn = (Math.atan2(dy, dx) * 10) / (2 * Math.PI);
+      const off = Math.abs(turn - Math.round(turn)) * ((2 * Math.PI) / 10) * far;
+      return far > 25 && far < 140 && off < 1.7 ? 1 : 0;
+    };
+    const orange: Rgba = [250, 200, 45];
+    const pith: Rgba = [254, 219, 110];
+    const { before, after } = kept(
+      paint(320, 320, (x, y) => (rayAt(x, y) ? pith : orange)),
+      'drawing',
+    );
+    const rays = new Set<number>();
+    const { centres } = lay.geometry;
+    for (let s = 0; s < after.bare.length; s++) {
+      if (lightAt(after, s) < lightAt(before, s) + 3) continue;
+      const turn = (Math.atan2(centres[2 * s + 1], centres[2 * s]) * 10) / (2 * Math.PI);
+      rays.add(((Math.round(turn) % 10) + 10) % 10);
+    }
+    expect(rays.size).toBe(10);
+  });
+
+  it('a drawing of nothing but hairlines is drawn all the same, and no longer told as lost', () => {
+    // A house: walls and a roof, a twelfth of a stitch wide.
+    const wall = (x: number, y: number) =>
+      (Math.abs(x - 90) < 0.6 || Math.abs(x - 230) < 0.6) && y > 150 && y < 250;
+    const floor = (x: number, y: number) =>
+      (Math.abs(y - 250) < 0.6 || Math.abs(y - 150) < 0.6) && x > 90 && x < 230;
+    const roof = (x: number, y: number) =>
+      y > 80 && y < 150 && Math.abs(Math.abs(x - 160) - (y - 80)) < 0.8;
+    const { before, after } = kept(
+      paint(320, 320, (x, y) =>
+        wall(x, y) || floor(x, y) || roof(x, y) ? [0, 0, 0] : [255, 255, 255],
+      ),
+      'drawing',
+    );
+    const dark = (of: { linear: Float64Array; bare: Uint8Array }) =>
+      [...of.bare.keys()].filter((s) => lightAt(of, s) < 97).length;
+    expect(before.lostLines()).toBeGreaterThan(0.3);
+    expect(dark(before)).toBeLessThan(40);
+    expect(dark(after)).toBeGreaterThan(45);
+    expect(after.lostLines()).toBeLessThan(0.2);
+  });
+
+  it('hatching finer than stitches is told, bold shapes and outlines are not', () => {
+    const shareOf = (at: (x: number, y: number) => boolean) => {
+      const picture = paint(320, 320, (x, y) => (at(x, y) ? [0, 0, 0] : [255, 255, 255]));
+      return kept(picture, 'drawing').before.hatched();
+    };
+    // Strokes four pixels apart under stitches of ten, dense on the left as an engraver's shade.
+    expect(shareOf((x, y) => (x + 2 * y) % 7 < (x < 160 ? 3 : 2))).toBeGreaterThan(0.9);
+    expect(shareOf((x, y) => Math.hypot(x - 160, y - 160) < 90)).toBeLessThan(0.1);
+    expect(shareOf((x, y) => Math.abs(Math.hypot(x - 160, y - 160) - 90) < 4)).toBeLessThan(0.1);
+    expect(shareOf((x, y) => (x >> 5) % 2 === (y >> 5) % 2)).toBeLessThan(0.1);
+  });
+
   it('wide bands, borders and short strokes change nothing, and fur little', () => {
     const wide = kept(whisker(30, [20, 20, 20]));
     expect(wide.after.linear).toEqual(wide.before.linear);

@@ -54,8 +54,11 @@ test('a picture sampled for the third time gives the very bits of the first', ()
         const place = placePicture(picture, lay.geometry, wish, {});
         const laid = { picture, uprightWidth: width, place };
         const once = () => {
-          const { lostLines, mixed, ...found } = sampleStitches(lay, laid, { art, background });
-          return { ...found, lostLines: lostLines(), mixed: mixed() };
+          const { lostLines, mixed, hatched, ...found } = sampleStitches(lay, laid, {
+            art,
+            background,
+          });
+          return { ...found, lostLines: lostLines(), mixed: mixed(), hatched: hatched() };
         };
         const first = once();
         once();

@@ -14,6 +14,7 @@ import { remembered, rememberedSteps } from '../remember.js';
 import { drain } from '../steps.js';
 import type { Steps } from '../steps.js';
 import { placePicture, placeWithoutSubject } from './sampling/place.js';
+import type { LaidPicture, SampleHow } from './sampling/sample-stitches.js';
 import { sampleStitches, samplingStitches } from './sampling/sample-stitches.js';
 import type { StitchColours } from './sampling/sample.js';
 import type { Shape } from '../panel/shape.js';
@@ -28,6 +29,8 @@ import type { PanelWish } from '../wish.js';
 
 /** Pixels that a stitch keeps across when a large picture is reduced before it is sampled. */
 const finestPxPerStitch = 16;
+/** Share of hatching from which a drawing is taken as a photograph is (.5 in an engraving, .2 at most in 20 other drawings). */
+const hatchedFrom = 0.35;
 /** Pixels from which a picture is large; smaller ones are sampled as they are. */
 const largePx = 4_000_000;
 
@@ -105,7 +108,12 @@ export function makePicturePanel(): (
   const open = remembered(openPicture);
   const underFrame = remembered(bareUnderFrame);
   const quickly = remembered(sampleStitches);
-  const sampled = rememberedSteps(samplingStitches);
+  const ways = {
+    photo: rememberedSteps(samplingStitches),
+    drawing: rememberedSteps(samplingStitches),
+  };
+  const sampled = (lay: Lay, laid: LaidPicture, how: SampleHow): Steps<StitchColours> =>
+    ways[how.art](lay, laid, how);
   const [quickLift, lifted] = [remembered(liftTone), remembered(liftTone)];
   const [quickBare, coloured] = [remembered(withBare), remembered(withBare)];
   const maskOf = remembered(maskOfStitches);
@@ -140,15 +148,27 @@ export function makePicturePanel(): (
     const { background, chosen } = ground(wish.background, wish.beads, wish.leaveOut, subject);
     const near = nearPicture(opened, paper, place, lay.geometry.shape);
     const wished = paper ? 'drawing' : wish.art;
-    const art = wished === 'auto' ? opened.artOf(near) : wished;
     const laid = { picture: near, uprightWidth: picture.width, place };
-    const how = { art, paper, darkCover, background };
+    const common = { paper, darkCover, background };
+    /** A drawing whose hatching is finer than its stitches is tones to the eye. */
+    const decided = (): 'photo' | 'drawing' => {
+      const seen = opened.artOf(near);
+      if (seen === 'photo') return seen;
+      const drawn = drain(sampled(lay, laid, { art: seen, ...common }));
+      return drawn.hatched() >= hatchedFrom ? 'photo' : seen;
+    };
+    const art = wished === 'auto' ? decided() : wished;
+    const how = { art, ...common };
     const exact = () => drain(sampled(lay, laid, how));
+    const taken = function* (): Steps<StitchColours> {
+      const means = yield* sampled(lay, laid, how);
+      return wish.edges ? yield* linedOf(means, lay, laid, how) : means;
+    };
     // Where a frame bares stitches, the wedges no longer hold the same string.
     const repeat = (wish.place.repeat ?? false) && !framed?.includes(1);
     const masked = mask && maskOf(mask, picture, { lay, place });
     const { geometry, footprints } = lay;
-    const common = {
+    const placedOn = {
       geometry,
       footprints,
       repeat,
@@ -160,14 +180,13 @@ export function makePicturePanel(): (
       followed: () => {
         const taken = art === 'photo' ? quickly(lay, laid, { ...how, quick: true }) : exact();
         return quickPanel({
-          ...common,
+          ...placedOn,
           colours: quickBare(quickLift(taken, wish.beads, lift), framed),
         });
       },
       *settled() {
-        const means = yield* sampled(lay, laid, how);
-        const taken = wish.edges ? yield* linedOf(means, lay, laid, how) : means;
-        return panelOf({ ...common, colours: coloured(lifted(taken, wish.beads, lift), framed) });
+        const colours = lifted(yield* taken(), wish.beads, lift);
+        return panelOf({ ...placedOn, colours: coloured(colours, framed) });
       },
       ...(masked && { mask: masked }),
       entry: {
@@ -189,7 +208,7 @@ export function makePicturePanel(): (
         ...(cut && { cut: cut.cut }),
       },
       thumbnail: () => opened.thumbnailOf(near),
-      lostLines: () => exact().lostLines(),
+      lostLines: () => drain(taken()).lostLines(),
       mixed: () => (place.repeat ? exact().mixed() : 0),
       cutOff: () =>
         cutOff(opened.subjectOf(opened.seen(wish.paper ?? false)), size, {

@@ -19,9 +19,15 @@ const longStitches = { drawing: 5, photo: 8 };
 /** L* by which a line of a photograph must stand out on average. */
 const strongFrom = 10;
 /** Share of the panel that lines may take: what has more of them is fur or grass. */
-const mostShare = 0.05;
+const mostShare = { photo: 0.05, drawing: 0.2 };
 /** Pixels that are seen in one step. */
 const pixelsAStep = 20_000;
+/**
+ * Share of its dark lines that sampling lost, from which a drawing is one of hairlines: it is nothing
+ * but lines, and they may take more of the panel.
+ */
+const hairlinesFrom = 0.3;
+const mostHairlines = 0.4;
 /** Share of a stitch that a line must run for to win it. */
 const winsFrom = 0.45;
 
@@ -57,19 +63,20 @@ export function* keepLines(
     }
     light[p] = linearToLab65(linear[3 * p], linear[3 * p + 1], linear[3 * p + 2])[0];
   }
-  const found = yield* ridgeLines({ width, height, light }, reachStitches * perStitch);
+  const hairlines = art === 'drawing' && colours.lostLines() >= hairlinesFrom;
+  const found = yield* ridgeLines({ width, height, light }, reachStitches * perStitch, art);
   const lines = found
     .filter(
       ({ pixels, lighter, strength }) =>
         pixels.length >= longStitches[art] * perStitch &&
-        (art === 'photo' ? strength >= strongFrom : lighter),
+        (art === 'photo' ? strength >= strongFrom : lighter || hairlines),
     )
     .sort((a, b) => b.strength - a.strength || a.pixels[0] - b.pixels[0]);
   if (lines.length === 0) return colours;
   const ownerOf = ownerIn(lay, { width, height }, { ...place, mmPerPixel }, picture);
   const kept = colours.linear.slice();
   const drawn = new Uint8Array(colours.bare.length);
-  let room = mostShare * drawn.length;
+  let room = (hairlines ? mostHairlines : mostShare[art]) * drawn.length;
   for (const line of lines) {
     const won = stitchesOf(line, ownerOf, winsFrom * perStitch).filter(
       ([s]) => !drawn[s] && !colours.bare[s] && colours.covered[s] >= 0.5,
@@ -83,7 +90,7 @@ export function* keepLines(
       }
     }
   }
-  return { ...colours, linear: kept };
+  return { ...colours, linear: kept, lostLines: () => colours.lostLines(drawn) };
 }
 
 /** Stitches that a line runs through far enough, and its pixels in each. */

@@ -29,8 +29,11 @@ const directions = [
 ] as const;
 /** Rows that are looked at in one step. */
 const rowsAStep = 64;
-/** L* by which a crest stands out: to go on, and to begin (hysteresis as J. Canny's, IEEE PAMI 8(6), 1986). */
-const [goesOn, begins] = [4, 8];
+/**
+ * L* by which a crest stands out: to go on, and to begin (hysteresis as J. Canny's, IEEE PAMI 8(6),
+ * 1986). A drawing's flat colours have no noise, so that less is a line.
+ */
+const crestOf = { photo: [4, 8], drawing: [2.5, 3] } as const;
 
 /**
  * Finds lines that are lighter, or darker, than what lies on both of their sides, and thinner than
@@ -38,13 +41,18 @@ const [goesOn, begins] = [4, 8];
  *
  * @param reach how far on both sides the sides are looked at, pixels
  */
-export function* ridgeLines({ width, height, light }: Field, reach: number): Steps<RidgeLine[]> {
+export function* ridgeLines(
+  { width, height, light }: Field,
+  reach: number,
+  art: 'photo' | 'drawing' = 'photo',
+): Steps<RidgeLine[]> {
   yield { stage: 'colours' };
+  const [goesOn, begins] = crestOf[art];
   const soft = softened(light, width, height);
   const lines: RidgeLine[] = [];
   for (const sign of [1, -1]) {
-    const crest = yield* crests(soft, width, height, reach, sign);
-    for (const pixels of joined(crest, width, height)) {
+    const crest = yield* crests(soft, width, height, { reach, sign, goesOn });
+    for (const pixels of joined(crest, width, height, begins)) {
       const strength = pixels.reduce((sum, p) => sum + crest[p], 0) / pixels.length;
       lines.push({ pixels, strength, lighter: sign > 0 });
     }
@@ -57,8 +65,7 @@ function* crests(
   light: Float32Array,
   width: number,
   height: number,
-  reach: number,
-  sign: number,
+  { reach, sign, goesOn }: { reach: number; sign: number; goesOn: number },
 ): Steps<Float32Array> {
   const crest = new Float32Array(light.length);
   const steps = directions.map(([x, y]) => {
@@ -85,7 +92,7 @@ function* crests(
 }
 
 /** Crest pixels that touch, where one of them at least stands out clearly. */
-function joined(crest: Float32Array, width: number, height: number): number[][] {
+function joined(crest: Float32Array, width: number, height: number, begins: number): number[][] {
   const met = new Uint8Array(crest.length);
   const lines: number[][] = [];
   for (let first = 0; first < crest.length; first++) {

@@ -24,7 +24,14 @@ import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
 import { isKnownOpaque, lightSums } from './row-sums.js';
 import { pixelRuns, sameInWindow } from './runs.js';
-import { keepInk, keepThinLines, lostLines, makeInks, mixedStitches } from './thin.js';
+import {
+  hatchedStitches,
+  keepInk,
+  keepThinLines,
+  lostLines,
+  makeInks,
+  mixedStitches,
+} from './thin.js';
 import { cellRing, cellsInWedge, inEveryWedge, neighbourCells } from './repeat.js';
 
 /** What the picture shows where each stitch lies, in working order. */
@@ -38,9 +45,11 @@ export interface StitchColours {
   /** 1 where the background is bare and the picture covers less than half. */
   readonly bare: Uint8Array;
   /** Share of a drawing's lines that are too thin to be seen, 0 to 1 (see thin.ts). */
-  lostLines(): number;
+  lostLines(kept?: Uint8Array): number;
   /** Share of a drawing's stitches that hold several colours (see thin.ts). */
   mixed(): number;
+  /** Share of these that lies among its like (see thin.ts). */
+  hatched(): number;
 }
 
 /** Stitches that are sampled in one step. */
@@ -131,8 +140,9 @@ export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
   return {
     ...all,
     bare,
-    lostLines: () => (inks && drawn ? lostLines(inks, neighbours, drawn) : 0),
+    lostLines: (kept) => (inks && drawn ? lostLines(inks, neighbours, drawn, kept) : 0),
     mixed: () => (inks ? mixedStitches(inks) : 0),
+    hatched: () => (inks ? hatchedStitches(inks, neighbours) : 0),
   };
 }
 

@@ -107,6 +107,30 @@ export function mixedStitches({ luma, cover }: Inks): number {
   return all === 0 ? 0 : mixed / all;
 }
 
+/**
+ * How much of what is finer than a stitch is hatching: of the stitches that hold several colours the
+ * share that lies among its like, with one neighbour at most that holds one colour. Along outlines
+ * and edges hardly any does.
+ *
+ * @returns 0 to 1; 0 where too few stitches hold several colours to tell
+ */
+export function hatchedStitches(
+  { cover }: Inks,
+  neighbours: (s: number) => readonly number[],
+): number {
+  let [deep, mixed] = [0, 0];
+  for (let s = 0; s < cover.length; s++) {
+    if (cover[s] >= oneColourFrom) continue;
+    mixed++;
+    let alone = 0;
+    for (const n of neighbours(s)) if (cover[n] >= oneColourFrom) alone++;
+    if (alone <= 1) deep++;
+  }
+  return mixed < fewestHatched * cover.length ? 0 : deep / mixed;
+}
+
+/** Less of a panel is no hatching, whatever lies beside it. */
+const fewestHatched = 0.1;
 /** Luma by which a colour is clearly darker, of 255. */
 const clearlyDarker = 50;
 
@@ -116,20 +140,23 @@ const clearlyDarker = 50;
  * that has a lighter colour beside it.
  *
  * @param drawn what `keepThinLines` returned
+ * @param kept 1 for stitches that were given a line's colour afterwards (see lines/)
  * @returns 0 to 1
  */
 export function lostLines(
   { luma, cover, darkShare }: Inks,
   neighbours: (s: number) => readonly number[],
   drawn: ReadonlySet<number>,
+  kept?: Uint8Array,
 ): number {
+  const shown = (s: number): boolean => drawn.has(s) || kept?.[s] === 1;
   let [lost, all] = [0, 0];
   for (let s = 0; s < luma.length; s++) {
     const near = neighbours(s);
     if (near.some((n) => luma[n] >= luma[s] + clearlyDarker)) all += cover[s];
     all += darkShare[s];
     const dark = luma[s] - clearlyDarker;
-    if (!drawn.has(s) && !near.some((n) => drawn.has(n) || luma[n] <= dark)) lost += darkShare[s];
+    if (!shown(s) && !near.some((n) => shown(n) || luma[n] <= dark)) lost += darkShare[s];
   }
   // Ink of a few stitches in all is no drawing.
   return all < luma.length / 500 ? 0 : lost / all;
