@@ -125,6 +125,8 @@ async function buildProgram(made) {
 
 async function buildPage(folder) {
   const { build: bundle } = await import('vite');
+  // Tests that build it themselves run under another, for which every element would name its line of source.
+  process.env.NODE_ENV = 'production';
   await bundle({ configFile: join(top, 'vite.config.js'), build: { outDir: folder } });
   writeFileSync(join(folder, '.made-from'), pageSources);
 }
