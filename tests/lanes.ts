@@ -37,6 +37,7 @@ export const long = [
   'drawing',
   'edit-soup',
   'examples',
+  'facts',
   'find',
   'footprints',
   'frame',

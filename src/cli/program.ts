@@ -5,6 +5,7 @@ import type { Words } from '../words/index.js';
 import { exitCodeFor, exitCodes } from './run/exit-codes.js';
 import { helpWidth, layOutHelp } from './said/help.js';
 import type { Io } from './run/io.js';
+import { lineProblem } from './run/line-problem.js';
 import { printable } from './run/printable.js';
 
 type AddCommand = (program: Command, words: Words, io: Io) => void;
@@ -97,7 +98,7 @@ function tell(
   { asJson, command }: { asJson: boolean; command: string },
 ): number {
   if (error instanceof CommanderError && error.exitCode === 0) return exitCodes.done;
-  const known = asOurs(error, words, command);
+  const known = asOurs(error, command);
   if (!known) {
     const text = error instanceof Error ? (error.stack ?? error.message) : String(error);
     io.err(asJson ? errorJson('bug', `${words.cli.bug}\n${text}`) : `${words.cli.bug}\n${text}\n`);
@@ -113,12 +114,9 @@ export function errorJson(code: string, message: string, facts: object = {}): st
   return JSON.stringify({ error: { code, message, facts } }) + '\n';
 }
 
-/** Commander's own complaints become usage errors in one sentence. */
-function asOurs(error: unknown, words: Words, command: string): RondureError | undefined {
+/** Commander's own complaints become usage errors. */
+function asOurs(error: unknown, command: string): RondureError | undefined {
   if (error instanceof RondureError) return error;
   if (!(error instanceof CommanderError)) return undefined;
-  const problem = error.message.replace(/^error: /, '').replace(/\s*\n\s*/g, ' ');
-  const ended = /[.?)]$/.test(problem) ? problem : `${problem}.`;
-  const sentence = ended.charAt(0).toUpperCase() + ended.slice(1);
-  return new RondureError('usage', { problem: `${sentence} ${words.cli.tryHelp(command)}` });
+  return new RondureError('usage', { problem: lineProblem(error, command) });
 }

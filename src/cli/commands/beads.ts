@@ -1,7 +1,7 @@
 import { basename, resolve } from 'node:path';
 import { Option } from 'commander';
 import type { Command } from 'commander';
-import { RondureError, errorSentence } from '../../core/errors.js';
+import { RondureError } from '../../core/errors.js';
 import { decodePalette } from '../../core/beads/palette/decode.js';
 import { jarsCsv, readJars } from '../../core/beads/palette/photo/read-jars.js';
 import { surveyPalette } from '../../core/beads/palette/read-palette.js';
@@ -9,12 +9,14 @@ import { checkOutputFree } from '../../node/output/output-folder.js';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { readPicture } from '../../node/read/read-picture.js';
 import { cardFolder, sampleFiles } from '../../node/output/sample-files.js';
+import type { RowFault } from '../../words/en/palette.js';
 import type { Words } from '../../words/index.js';
 import { beadsJson, beadsText } from '../said/beads-summary.js';
 import type { BeadsResult } from '../said/beads-summary.js';
 import type { Io } from '../run/io.js';
 import { Progress } from '../said/progress.js';
 import { underGroup } from '../options/described.js';
+import { contradict } from '../options/output-options.js';
 import { wholeNumber } from '../options/values.js';
 import { writeSet } from '../run/write-set.js';
 
@@ -57,7 +59,7 @@ export function addBeadsCommand(program: Command, words: Words, io: Io): void {
   for (const one of options) command.addOption(one);
   command.action(async (file: string | undefined) => {
     const options = command.opts<BeadsOptions>();
-    refuseContradictions(file, options, words);
+    refuseContradictions(file, options);
     const progress = new Progress(io.progress, options.json === true);
     try {
       await beads(file, options, words, io, progress);
@@ -67,25 +69,22 @@ export function addBeadsCommand(program: Command, words: Words, io: Io): void {
   });
 }
 
-function refuseContradictions(file: string | undefined, options: BeadsOptions, words: Words): void {
+function refuseContradictions(file: string | undefined, options: BeadsOptions): void {
   const { fromPicture, rows, columns } = options;
-  const refuse = (first: string, second: string, why: string) => {
-    throw new RondureError('options-contradict', { first, second, why });
-  };
   if (file !== undefined && fromPicture !== undefined) {
-    refuse('FILE', '--from-picture', words.beads.eitherOr);
+    contradict('FILE', '--from-picture', 'two-palettes');
   }
   if (file !== undefined && (rows !== undefined || columns !== undefined)) {
-    refuse('FILE', rows === undefined ? '--columns' : '--rows', words.beads.forPicturesOnly);
+    contradict('FILE', rows === undefined ? '--columns' : '--rows', 'grid-without-picture');
   }
   if (file === undefined && fromPicture === undefined) {
-    throw new RondureError('usage', { problem: words.beads.needsFile });
+    throw new RondureError('usage', { problem: { kind: 'no-palette' } });
   }
   if (fromPicture !== undefined && (rows === undefined || columns === undefined)) {
-    throw new RondureError('usage', { problem: words.beads.needsGrid });
+    throw new RondureError('usage', { problem: { kind: 'no-grid' } });
   }
   if (options.force && options.output === undefined) {
-    throw new RondureError('usage', { problem: words.beads.forceNeedsFolder });
+    throw new RondureError('usage', { problem: { kind: 'force-without-folder' } });
   }
 }
 
@@ -120,9 +119,8 @@ async function beads(
   };
   io.out(options.json ? beadsJson(result, words) : beadsText(result, words));
   if (!usable) {
-    const rows = survey.problems.map((problem) => errorSentence(words, problem));
-    const facts = { where: survey.where, count: rows.length, rows };
-    throw new RondureError('palette-unusable', facts);
+    const problems = survey.problems.map(({ code, facts }) => ({ code, facts }) as RowFault);
+    throw new RondureError('palette-unusable', { where: survey.where, problems });
   }
 }
 

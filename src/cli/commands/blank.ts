@@ -52,12 +52,12 @@ export function addBlankCommand(program: Command, words: Words, io: Io): void {
 }
 
 async function blank(command: Command, words: Words, io: Io): Promise<void> {
-  const swatch = await useSwatch(command, words);
+  const swatch = await useSwatch(command);
   const options = command.opts<BlankOptions>();
   const { output } = options;
   refuseShapeContradictions(command);
   refusePrintContradictions(options);
-  if (output === undefined) throw new RondureError('usage', { problem: words.blank.sayWhere });
+  if (output === undefined) throw new RondureError('usage', { problem: { kind: 'no-folder' } });
   const force = options.force === true;
   await checkOutputFree(output, force);
   const { diameterMm } = sizeOf(options.size ?? defaultSize);

@@ -60,7 +60,7 @@ export function addBookletCommand(program: Command, words: Words, io: Io): void 
       shown(option('--hand <HAND>', said.hand).choices(['right', 'left']), said.handDefault),
       shown(line('--author <TEXT>', said.author), said.authorDefault),
       shown(line('--licence <TEXT>', said.licence), said.licenceDefault),
-      shown(option('--date <DAY>', said.date).argParser(dayOf(words)), said.dateDefault),
+      shown(option('--date <DAY>', said.date).argParser(dayOf), said.dateDefault),
       shown(line('--contact <TEXT>', said.contact), said.contactDefault),
       shown(line('--time <TEXT>', said.time), said.timeDefault),
       shown(option('--photo <FILE>', said.photo), said.photoDefault),
@@ -98,9 +98,10 @@ async function writeBooklet(
   const print = options.print?.startsWith('gr') ? 'grey' : 'colour';
   const edition = { grey: print === 'grey', large: options.large === true, otherHand: hand };
   refusePrintContradictions(options);
-  if (output === undefined) throw new RondureError('usage', { problem: words.booklet.sayWhere });
+  if (output === undefined)
+    throw new RondureError('usage', { problem: { kind: 'no-booklet-file' } });
   if (extname(output).toLowerCase() !== '.pdf') {
-    const expected = words.booklet.ending;
+    const expected = { kind: 'name-of-pdf' } as const;
     throw new RondureError('option-value', { option: '--output', got: output, expected });
   }
   const writing = { force: options.force === true, isOurs };
@@ -158,13 +159,14 @@ async function ownFonts(files: readonly string[]): Promise<FurtherFont[]> {
 }
 
 /** A day of the calendar, as it was typed. */
-function dayOf(words: Words) {
-  return (got: string): string => {
-    const day = /^\d{4}-\d{2}-\d{2}$/.test(got) ? new Date(`${got}T00:00:00Z`) : undefined;
-    if (day && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(got)) return got;
-    const facts = { option: '--date', got: got.replace(/\s+/g, ' '), expected: words.booklet.day };
-    throw new RondureError('option-value', facts);
-  };
+function dayOf(got: string): string {
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(got) ? new Date(`${got}T00:00:00Z`) : undefined;
+  if (day && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(got)) return got;
+  throw new RondureError('option-value', {
+    option: '--date',
+    got: got.replace(/\s+/g, ' '),
+    expected: { kind: 'day' },
+  });
 }
 
 const isOurs = (older: Uint8Array): boolean =>

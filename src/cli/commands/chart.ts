@@ -27,10 +27,10 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
 }
 
 async function chart(command: Command, argument: string, words: Words, io: Io): Promise<void> {
-  refuseContradictions(command, argument, words);
+  refuseContradictions(command, argument);
   const from = await useFrom(command);
   const options = command.opts<ChartOptions>();
-  const swatch = await useSwatch(command, words);
+  const swatch = await useSwatch(command);
   await runFolderCommand(options, words, io, async (progress) => {
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);

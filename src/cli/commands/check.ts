@@ -31,7 +31,7 @@ export function addCheckCommand(program: Command, words: Words, io: Io): void {
     const where = nameIn(file);
     const text = patternTextIn(await readBytes(file), file);
     const { problems, notes, pattern } = findProblems(text, where);
-    if (pattern === undefined) throw brokenError(where, problems, words);
+    if (pattern === undefined) throw brokenError(where, problems);
     // Whatever redraw would refuse or leave out is told here too.
     const { requireGlyphs } = await import('../../node/output/pattern-files.js');
     await requireGlyphs(pattern);

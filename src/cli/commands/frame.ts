@@ -19,6 +19,7 @@ import { frameJson, framePlanText } from '../said/frame-summary.js';
 import type { Io } from '../run/io.js';
 import { underGroup } from '../options/described.js';
 import { decimal, option, shown, whole } from '../options/option-makers.js';
+import { contradict } from '../options/output-options.js';
 import { refuseShapeContradictions, shapeOptions, shapeWish } from '../options/shape-options.js';
 import type { ShapeOptions } from '../options/shape-options.js';
 import { useSwatch } from '../options/swatch-option.js';
@@ -94,10 +95,10 @@ export function addFrameCommand(program: Command, words: Words, io: Io): void {
 }
 
 async function frame(command: Command, words: Words, io: Io): Promise<void> {
-  const swatch = await useSwatch(command, words);
+  const swatch = await useSwatch(command);
   const options = command.opts<FrameOptions>();
   refuseShapeContradictions(command);
-  refuseKindContradictions(options, words);
+  refuseKindContradictions(options);
   const measured = measuredFrame(options);
   requirePossible(measured);
   const { diameterMm } = sizeOf(options.size ?? defaultSize);
@@ -136,26 +137,28 @@ async function frame(command: Command, words: Words, io: Io): Promise<void> {
 }
 
 /** Refuses a missing measurement, and one that the kind of frame does not have. */
-function refuseKindContradictions(options: FrameOptions, words: Words): void {
+function refuseKindContradictions(options: FrameOptions): void {
   const { kind, fixing } = options;
   for (const name of ['width', 'height'] as const) {
     if (options[name] === undefined) {
-      throw new RondureError('usage', { problem: words.frame.why.missing(name) });
+      throw new RondureError('usage', { problem: { kind: 'frame-unmeasured', name } });
     }
   }
-  const refuse = (given: unknown, first: string, second: string, why: string) => {
-    if (given !== undefined) throw new RondureError('options-contradict', { first, second, why });
-  };
-  const { why } = words.frame;
-  if (kind !== 'squared') {
-    refuse(options.cornerRadius, '--corner-radius', `--kind ${kind}`, why.corner);
+  const { cornerRadius, hingeWidth, channelDepth, holeSpacing } = options;
+  if (kind !== 'squared' && cornerRadius !== undefined) {
+    contradict('--corner-radius', `--kind ${kind}`, 'frame-corner');
   }
-  if (kind !== 'oval') refuse(options.hingeWidth, '--hinge-width', `--kind ${kind}`, why.hinge);
-  if (fixing === 'sewn') {
-    refuse(options.channelDepth, '--channel-depth', '--fixing sewn', why.channel);
-  } else refuse(options.holeSpacing, '--hole-spacing', '--fixing glued', why.holes);
+  if (kind !== 'oval' && hingeWidth !== undefined) {
+    contradict('--hinge-width', `--kind ${kind}`, 'frame-hinge');
+  }
+  if (fixing === 'sewn' && channelDepth !== undefined) {
+    contradict('--channel-depth', '--fixing sewn', 'frame-channel');
+  }
+  if (fixing === 'glued' && holeSpacing !== undefined) {
+    contradict('--hole-spacing', '--fixing glued', 'frame-holes');
+  }
   if (options.force && options.output === undefined) {
-    throw new RondureError('usage', { problem: why.noFile });
+    throw new RondureError('usage', { problem: { kind: 'force-without-file' } });
   }
 }
 

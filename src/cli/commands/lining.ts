@@ -73,10 +73,11 @@ async function makeLining(file: string, command: Command, words: Words, io: Io):
   const options = command.opts<LiningOptions>();
   const { output } = options;
   refusePrintContradictions(options);
-  if (output === undefined) throw new RondureError('usage', { problem: words.lining.sayWhere });
+  if (output === undefined)
+    throw new RondureError('usage', { problem: { kind: 'no-lining-file' } });
   const ending = extname(output).toLowerCase();
   if (ending !== '.pdf' && ending !== '.svg') {
-    const expected = words.lining.endings;
+    const expected = { kind: 'name-of-pdf-or-svg' } as const;
     throw new RondureError('option-value', { option: '--output', got: output, expected });
   }
   const pdf = ending === '.pdf';

@@ -6,12 +6,11 @@ import { wrapped } from '../../core/pages/lists/lines.js';
 import { runsOf } from '../../core/pages/lists/runs.js';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { textOf } from '../../node/read/read-text.js';
-import { RondureError } from '../../core/errors.js';
-import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import type { Io } from '../run/io.js';
 import { underGroup } from '../options/described.js';
 import { option, shown, whole } from '../options/option-makers.js';
+import { contradict } from '../options/output-options.js';
 import { panelNamed, requireLength } from '../options/panel-option.js';
 import { grouped } from '../said/summary.js';
 
@@ -49,10 +48,7 @@ export function addMendCommand(program: Command, words: Words, io: Io): void {
   command.action(async (file: string, beads: string[]) => {
     const options = command.opts<MendOptions>();
     const piped = beads.length === 1 && beads[0] === '-';
-    if (piped && file === '-') {
-      const why = en.expected.contradictions.input;
-      throw new RondureError('options-contradict', { first: 'PATTERN -', second: 'BEADS -', why });
-    }
+    if (piped && file === '-') contradict('PATTERN -', 'BEADS -', 'input');
     const { readPattern } = await import('../../node/read/read-pattern.js');
     const pattern = await readPattern(file);
     const text = piped ? textOf(await readBytes('-'), '-') : beads.join(' ');

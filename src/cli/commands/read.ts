@@ -77,9 +77,9 @@ async function read(command: Command, photo: string, words: Words, io: Io): Prom
   refuseInputTwice('PHOTO', photo, options.beads);
   refuseInputTwice('PHOTO', photo, blankName, '--blank');
   refuseInputTwice('--blank', blankName, options.beads);
-  if (blankName === undefined) throw new RondureError('usage', { problem: words.read.sayBlank });
+  if (blankName === undefined) throw new RondureError('usage', { problem: { kind: 'no-blank' } });
   if (options.output === undefined && !options.dryRun) {
-    throw new RondureError('usage', { problem: words.blank.sayWhere });
+    throw new RondureError('usage', { problem: { kind: 'no-folder' } });
   }
   const folder = options.dryRun ? undefined : options.output!;
   if (folder !== undefined) await checkOutputFree(folder, force);

@@ -12,6 +12,7 @@ import type { Io } from '../run/io.js';
 import { underGroup } from '../options/described.js';
 import { option, shown, whole } from '../options/option-makers.js';
 import {
+  contradict,
   printOptions,
   refuseInputTwice,
   refuseOutputContradictions,
@@ -73,27 +74,23 @@ export function addRecolourCommand(program: Command, words: Words, io: Io): void
     const given = command.opts<RecolourOptions>();
     const { swap, merge, leaveOut, limit, beads } = given;
     if (!swap && !merge && !leaveOut && limit === undefined && beads === undefined) {
-      throw new RondureError('usage', { problem: said.nothing });
+      throw new RondureError('usage', { problem: { kind: 'nothing-to-change' } });
     }
     for (const [asked, name] of [
       [given.panel, '--panel'],
       [given.fromRound, '--from-round'],
     ] as const) {
       if (asked === undefined || swap) continue;
-      throw new RondureError('options-contradict', {
-        first: name,
-        second: '--swap',
-        why: said.forSwaps,
-      });
+      contradict(name, '--swap', 'nothing-swapped');
     }
-    const options = withFolder(given, file, words);
+    const options = withFolder(given, file);
     refuseInputTwice('PATTERN', file, beads);
-    refuseOutputContradictions(options, words);
+    refuseOutputContradictions(options);
     const { readPattern } = await import('../../node/read/read-pattern.js');
     const read = await readPattern(file);
-    const swatch = await useSwatchLate(command, words);
+    const swatch = await useSwatchLate(command);
     const pattern = swatch.pattern(read);
-    const { wish, notes } = await wishFrom(pattern, options, words);
+    const { wish, notes } = await wishFrom(pattern, options);
     const made = recolour(pattern, wish);
     const report = { ...patternReport(made.pattern), recoloured: made.report };
     report.warnings.unshift(
@@ -107,7 +104,7 @@ export function addRecolourCommand(program: Command, words: Words, io: Io): void
   });
 }
 
-async function wishFrom(pattern: Pattern, options: RecolourOptions, words: Words) {
+async function wishFrom(pattern: Pattern, options: RecolourOptions) {
   const { swap, merge, leaveOut, limit, beads } = options;
   const { panel, fromRound } = options;
   const part = {
@@ -120,13 +117,13 @@ async function wishFrom(pattern: Pattern, options: RecolourOptions, words: Words
   };
   const palette = swap || beads !== undefined ? await paletteFor(options) : undefined;
   wish.swap = (swap ?? []).map((text) => {
-    const [letter, name] = halves('--swap', text, words.recolour.swapForm);
+    const [letter, name] = halves('--swap', text, 'swap');
     const index = beadNamed(palette!.beads, '--swap', name);
     return { letter, bead: palette!.beads[index] };
   });
   wish.merge = (merge ?? []).map((text) => {
-    const [from, into] = halves('--merge', text, words.recolour.mergeForm);
-    return { from, into: letterIn('--merge', text, into, words.recolour.mergeForm) };
+    const [from, into] = halves('--merge', text, 'merge');
+    return { from, into: letterIn('--merge', text, into, 'merge') };
   });
   const again = palette && !swap ? palette.beads : undefined;
   if (again) {
@@ -137,18 +134,18 @@ async function wishFrom(pattern: Pattern, options: RecolourOptions, words: Words
 }
 
 /** `A=op-07`, with or without spaces, small letters too. */
-function halves(option: string, text: string, expected: string): [string, string] {
+function halves(option: string, text: string, kind: 'swap' | 'merge'): [string, string] {
   const at = text.indexOf('=');
   if (at < 1 || text.slice(at + 1).trim() === '') {
-    throw new RondureError('option-value', { option, got: text, expected });
+    throw new RondureError('option-value', { option, got: text, expected: { kind } });
   }
-  return [letterIn(option, text, text.slice(0, at), expected), text.slice(at + 1).trim()];
+  return [letterIn(option, text, text.slice(0, at), kind), text.slice(at + 1).trim()];
 }
 
-function letterIn(option: string, whole: string, text: string, expected: string): string {
+function letterIn(option: string, whole: string, text: string, kind: 'swap' | 'merge'): string {
   const letter = text.trim().toUpperCase();
   if (letter.length === 1 && letters.includes(letter)) return letter;
-  throw new RondureError('option-value', { option, got: whole, expected });
+  throw new RondureError('option-value', { option, got: whole, expected: { kind } });
 }
 
 /** A letter of the pattern, or the letter of the bead with that id or name. */

@@ -38,13 +38,12 @@ export function addRedrawCommand(program: Command, words: Words, io: Io): void {
     const options = withFolder(
       command.opts<OutputOptions & ThreadOptions & BookletOptions>(),
       file,
-      words,
     );
-    refuseOutputContradictions(options, words);
+    refuseOutputContradictions(options);
     // Read first: a slip in pattern.json is worth more than what it makes of its folder.
     const { readPattern } = await import('../../node/read/read-pattern.js');
     const read = await readPattern(file);
-    const swatch = await useSwatchLate(command, words);
+    const swatch = await useSwatchLate(command);
     const pattern = swatch.pattern(read);
     const report = patternReport(pattern);
     report.warnings.unshift(...swatch.warnings(pattern));

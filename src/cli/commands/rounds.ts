@@ -3,7 +3,6 @@ import type { Bead } from '../../core/beads/bead.js';
 import { middleDiameter } from '../../core/beads/palette/fill.js';
 import { defaultSize, sizeOf } from '../../core/beads/palette/sizes.js';
 import { hexToLab65 } from '../../core/colour/lab.js';
-import { RondureError } from '../../core/errors.js';
 import { patternLike } from '../../core/pattern/like.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
 import { en } from '../../words/index.js';
@@ -21,6 +20,7 @@ import type { Io } from '../run/io.js';
 import { underGroup } from '../options/described.js';
 import { option, shown } from '../options/option-makers.js';
 import {
+  contradict,
   outputOption,
   printOptions,
   refuseInputTwice,
@@ -70,13 +70,13 @@ export function addRoundsCommand(program: Command, words: Words, io: Io): void {
   ];
   for (const one of options) command.addOption(one);
   command.action(async (file: string) => {
-    const swatch = await useSwatch(command, words);
+    const swatch = await useSwatch(command);
     const given = command.opts<RoundsOptions>();
     refuseInputTwice('FILE', file, given.beads);
     refuseInputTwice('FILE', file, given.like, '--like');
-    refuseBesideLike(command, said.likeShape);
+    refuseBesideLike(command);
     refuseShapeContradictions(command);
-    refuseOutputContradictions(given, words);
+    refuseOutputContradictions(given);
     await runFolderCommand(given, words, io, async () => {
       const where = nameIn(file);
       const list = readRoundList(textOf(await readBytes(file), file), where);
@@ -119,14 +119,14 @@ function paletteOf({ beads: own }: Pattern) {
 }
 
 /** The way of working is that of the pattern that the list is like. */
-function refuseBesideLike(command: Command, why: string): void {
+function refuseBesideLike(command: Command): void {
   if (command.getOptionValueSource('like') !== 'cli') return;
   for (const { attributeName, long } of listShapeOptions(en).map((one) => ({
     attributeName: one.attributeName(),
     long: one.long!,
   }))) {
     if (command.getOptionValueSource(attributeName) !== 'cli') continue;
-    throw new RondureError('options-contradict', { first: '--like', second: long, why });
+    contradict('--like', long, 'shape-of-like');
   }
 }
 

@@ -80,18 +80,18 @@ async function shop(command: Command, file: string, words: Words, io: Io): Promi
   refuseThreadContradictions(options);
   const asCsv = output !== undefined && /\.csv$/i.test(output);
   if (output !== undefined && !asCsv && !/\.txt$/i.test(output)) {
-    const facts = { option: '--output', got: output, expected: said.outputForm };
-    throw new RondureError('option-value', facts);
+    const expected = { kind: 'name-of-list' } as const;
+    throw new RondureError('option-value', { option: '--output', got: output, expected });
   }
   const { signal } = io;
   const isOurs = (older: Uint8Array) => isShoppingList(older, words);
   const write = { force: options.force === true, isOurs, signal };
   if (output !== undefined) await checkFileFree(output, write);
   const { readPattern } = await import('../../node/read/read-pattern.js');
-  const swatch = await useSwatchLate(command, words);
+  const swatch = await useSwatchLate(command);
   const pattern: Pattern = withThread(swatch.pattern(await readPattern(file)), options);
   if (panels === 1 && pattern.panels.length === 2) {
-    throw new RondureError('usage', { problem: said.twoPanels });
+    throw new RondureError('usage', { problem: { kind: 'pattern-has-two-panels' } });
   }
   const wish: ShoppingWish = {
     pieces: options.pieces,

@@ -16,7 +16,7 @@ export async function writeGuide(options: SwatchOptions, words: Words, io: Io): 
   const { output = 'guide.svg', dryRun, quiet, json, rounds = 10, markedWedge } = options;
   const kind = /\.(svg|pdf)$/i.exec(output)?.[1].toLowerCase();
   if (kind === undefined) {
-    const expected = words.swatch.expected.guideName;
+    const expected = { kind: 'name-of-svg-or-pdf' } as const;
     throw new RondureError('option-value', { option: '--output', got: output, expected });
   }
   const writing = {

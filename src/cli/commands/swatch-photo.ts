@@ -9,7 +9,7 @@ import type { SwatchMeasured } from '../../core/swatch/swatch.js';
 import type { SwatchWish } from '../../core/swatch/solve.js';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { readPicture } from '../../node/read/read-picture.js';
-import { en } from '../../words/index.js';
+import type { OptionExpected } from '../../words/en/expected.js';
 import type { SwatchOptions } from '../options/swatch-options.js';
 
 /** What was pointed at, as `--points` has it. */
@@ -43,10 +43,10 @@ export async function photoOf(
   ];
   for (const [x, y] of all) {
     if (x <= width && y <= height) continue;
-    refuse(`${x},${y}`, en.swatch.expected.inside({ width, height }));
+    refuse(`${x},${y}`, { kind: 'inside-photograph', width, height });
   }
   if ((rulerLength !== undefined) !== (pointed.ruler.length === 2)) {
-    throw new RondureError('usage', { problem: en.swatch.rulerNeeds });
+    throw new RondureError('usage', { problem: { kind: 'ruler-half-given' } });
   }
   const [from, to] = pointed.ruler;
   const found = solvePhoto({
@@ -85,7 +85,7 @@ function pointsIn(text: string, rounds: number, wedges: number): Pointed {
       String.raw`^(centre|center|ruler|rim ?(\d{1,2})|(\d{1,2}) ?/ ?(\d{1,2})) ?= ?${number} ?, ?${number}$`,
       'i',
     ).exec(item);
-    if (!parts) return refuse(item, en.swatch.expected.points);
+    if (!parts) return refuse(item, { kind: 'points' });
     const [, name, rim, round, wedge] = parts;
     const [x, y] = [Number(parts[5]), Number(parts[6])];
     if (rim === undefined && round === undefined) {
@@ -99,17 +99,17 @@ function pointsIn(text: string, rounds: number, wedges: number): Pointed {
     const point = { round: Number(round ?? rounds), wedge: Number(wedge ?? rim), x, y };
     const known = point.round >= 1 && point.round <= rounds;
     if (!known || point.wedge < 1 || point.wedge > wedges) {
-      return refuse(item, en.swatch.expected.stitch({ rounds, wedges }));
+      return refuse(item, { kind: 'stitch-of-swatch', rounds, wedges });
     }
     const twice = ({ round, wedge }: PhotoPoint) => round === point.round && wedge === point.wedge;
-    if (found.points.some(twice)) return refuse(item, en.swatch.expected.once);
+    if (found.points.some(twice)) return refuse(item, { kind: 'each-stitch-once' });
     found.points.push(point);
   }
-  if (centres !== 1) return refuse(text, en.swatch.expected.points);
+  if (centres !== 1) return refuse(text, { kind: 'points' });
   return found;
 }
 
-function refuse(got: string, expected: string): never {
+function refuse(got: string, expected: OptionExpected): never {
   const shown = got.replace(/\s+/g, ' ').slice(0, 60);
   throw new RondureError('option-value', { option: '--points', got: shown, expected });
 }

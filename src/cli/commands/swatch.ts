@@ -29,10 +29,10 @@ export function addSwatchCommand(program: Command, words: Words, io: Io): void {
 async function swatch(command: Command, words: Words, io: Io): Promise<void> {
   const options = command.opts<SwatchOptions>();
   refusePrintContradictions(options);
-  refuseSwatchContradictions(command, words);
+  refuseSwatchContradictions(command);
   const { output, dryRun, quiet, json } = options;
   if (output === undefined && !dryRun) {
-    throw new RondureError('usage', { problem: words.swatch.sayWhere });
+    throw new RondureError('usage', { problem: { kind: 'no-swatch-file' } });
   }
   if (options.guide) return writeGuide(options, words, io);
   const writing = { force: options.force === true, isOurs };

@@ -4,7 +4,6 @@ import { RondureError } from '../../core/errors.js';
 import type { BackWish } from '../../core/make.js';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { readPicture } from '../../node/read/read-picture.js';
-import { en } from '../../words/index.js';
 import { beadNamed } from './bead-named.js';
 
 /** What `--back` says: small letters and capitals alike; a file of such a name is `./same`. */
@@ -13,8 +12,11 @@ function parsed(text: string): 'same' | { plain: string } | { file: string } {
   const plain = /^plain:\s*(.*?)\s*$/i.exec(text);
   if (!plain && text !== '') return { file: text };
   if (plain?.[1]) return { plain: plain[1] };
-  const expected = en.expected.back;
-  throw new RondureError('option-value', { option: '--back', got: text, expected });
+  throw new RondureError('option-value', {
+    option: '--back',
+    got: text,
+    expected: { kind: 'back' },
+  });
 }
 
 /**

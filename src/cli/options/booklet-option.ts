@@ -1,6 +1,5 @@
 import type { Option } from 'commander';
 import { RondureError } from '../../core/errors.js';
-import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import { flag, inGroup, optionsOf } from './described.js';
 import type { ValuesOf } from './described.js';
@@ -24,5 +23,5 @@ export const bookletOptions = (words: Words): Option[] => optionsOf(bookletTable
 /** Refuses a language where there is no booklet to be in it. */
 export function refuseBookletContradictions({ booklet, language }: BookletOptions): void {
   if (booklet || language === undefined) return;
-  throw new RondureError('usage', { problem: en.booklet.languageAlone });
+  throw new RondureError('usage', { problem: { kind: 'language-without-booklet' } });
 }

@@ -8,13 +8,11 @@ import type { BackWish, PanelWish } from '../../core/make.js';
 import type { Frame } from '../../core/purse/frame/measures.js';
 import type { Picture } from '../../core/picture/picture.js';
 import type { ShapeWish } from '../../core/panel/shape.js';
-import { en } from '../../words/index.js';
-import type { Words } from '../../words/index.js';
 import { backFile } from './back-option.js';
 import { beadNamed, indexNamed, nearBead } from './bead-named.js';
 import type { ChartOptions } from './chart-options.js';
 import { refuseFrameContradictions } from './frame-options.js';
-import { refuseInputTwice, refuseOutputContradictions } from './output-options.js';
+import { contradict, refuseInputTwice, refuseOutputContradictions } from './output-options.js';
 import { refuseShapeContradictions, shapeWish } from './shape-options.js';
 
 /** Options that lay the picture of the back. */
@@ -27,19 +25,18 @@ const backPlacing = [
 ] as const;
 
 /** Refuses options that say two things about one question, before any work is done. */
-export function refuseContradictions(command: Command, picture: string, words: Words): void {
+export function refuseContradictions(command: Command, picture: string): void {
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const options = command.opts<ChartOptions>();
-  const { spelling, paper, ditherStock, tidy, edges, ink } = en.expected.contradictions;
   const { art, dither, useStock } = options;
   const photo = art === 'photo';
-  refuseBoth(given('colours') && given('colors'), '--colours', '--colors', spelling);
-  refuseBoth(options.paper && photo, '--paper', '--art photo', paper);
-  refuseBoth(dither !== undefined && useStock, '--dither', '--use-stock', ditherStock);
-  refuseBoth(given('tidy') && given('dither'), '--tidy', '--dither', tidy);
-  refuseBoth(given('edges') && given('dither'), '--edges', '--dither', edges);
-  refuseBoth(given('ink') && options.paper, '--ink', '--paper', ink);
-  refuseBoth(given('ink') && photo, '--ink', '--art photo', ink);
+  refuseBoth(given('colours') && given('colors'), '--colours', '--colors', 'spelling');
+  refuseBoth(options.paper && photo, '--paper', '--art photo', 'paper-is-drawing');
+  refuseBoth(dither !== undefined && useStock, '--dither', '--use-stock', 'dither-stock');
+  refuseBoth(given('tidy') && given('dither'), '--tidy', '--dither', 'dither-tidy');
+  refuseBoth(given('edges') && given('dither'), '--edges', '--dither', 'dither-edges');
+  refuseBoth(given('ink') && options.paper, '--ink', '--paper', 'ink');
+  refuseBoth(given('ink') && photo, '--ink', '--art photo', 'ink');
   refuseInputTwice('PICTURE', picture, options.beads);
   refuseInputTwice('PICTURE', picture, options.mask, '--mask');
   refuseInputTwice('PICTURE', picture, options.from, '--from');
@@ -55,20 +52,23 @@ export function refuseContradictions(command: Command, picture: string, words: W
     const key = name
       .replace(/^--b/, 'b')
       .replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
-    const why = en.expected.contradictions.backPlacing;
-    refuseBoth(plainBack && given(key), name, `--back ${options.back ?? ''}`.trim(), why);
+    const said = `--back ${options.back ?? ''}`.trim();
+    refuseBoth(plainBack && given(key), name, said, 'back-without-picture');
   }
   refuseInputTwice('--subject', subject, back, '--back');
   refuseInputTwice('PICTURE', picture, back, '--back');
   refuseInputTwice('--mask', options.mask ?? '', back, '--back');
   refuseInputTwice('--back', back ?? '', options.beads);
-  refuseFrameContradictions(options, picture, words);
+  refuseFrameContradictions(options, picture);
   refuseShapeContradictions(command);
-  refuseOutputContradictions(options, words);
+  refuseOutputContradictions(options);
 }
 
-function refuseBoth(are: boolean | undefined, first: string, second: string, why: string): void {
-  if (are) throw new RondureError('options-contradict', { first, second, why });
+function refuseBoth(
+  are: boolean | undefined,
+  ...[first, second, why]: Parameters<typeof contradict>
+): void {
+  if (are) contradict(first, second, why);
 }
 
 /** Turns options, picture and palette into what the core makes a pattern from. */
@@ -185,7 +185,7 @@ function backgroundOf(beads: readonly Bead[], text: string): string | number {
   throw new RondureError('option-value', {
     option: '--background',
     got: text,
-    expected: en.expected.background,
+    expected: { kind: 'background' },
     ...nearBead(beads, text),
   });
 }

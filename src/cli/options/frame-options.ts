@@ -3,7 +3,6 @@ import { wishLimits } from '../../core/pattern/wish-limits.js';
 import type { Frame } from '../../core/purse/frame/measures.js';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { nameIn, textOf } from '../../node/read/read-text.js';
-import type { Words } from '../../words/index.js';
 import { inGroup, text, whole } from './described.js';
 import type { ValuesOf } from './described.js';
 import { refuseInputTwice } from './output-options.js';
@@ -31,10 +30,9 @@ export function refuseFrameContradictions(
     from,
   }: FrameOptions & { beads?: string; mask?: string; from?: string },
   picture: string,
-  words: Words,
 ): void {
   if (bareRounds !== undefined && frame === undefined && from === undefined) {
-    throw new RondureError('usage', { problem: words.frame.why.bareAlone });
+    throw new RondureError('usage', { problem: { kind: 'bare-rounds-without-frame' } });
   }
   refuseInputTwice('PICTURE', picture, frame, '--frame');
   refuseInputTwice('--mask', mask, frame, '--frame');

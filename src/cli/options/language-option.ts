@@ -1,6 +1,6 @@
 import type { Option } from 'commander';
 import { RondureError } from '../../core/errors.js';
-import { en, languages } from '../../words/index.js';
+import { languages } from '../../words/index.js';
 import type { LanguageChoice, Words } from '../../words/index.js';
 import { optionsOf } from './described.js';
 import type { Described } from './described.js';
@@ -34,7 +34,7 @@ function languageChoice(got: string): LanguageChoice {
   throw new RondureError('option-value', {
     option: '--language',
     got: got.replace(/\s+/g, ' ').slice(0, 40),
-    expected: en.booklet.languageForm(languages),
+    expected: { kind: 'languages', languages },
     ...(near !== undefined && { near }),
   });
 }

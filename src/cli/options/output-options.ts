@@ -1,6 +1,6 @@
 import type { Option } from 'commander';
 import { RondureError } from '../../core/errors.js';
-import { en } from '../../words/index.js';
+import type { Contradiction } from '../../words/en/expected.js';
 import type { Words } from '../../words/index.js';
 import { flag, inGroup, optionsOf, text } from './described.js';
 import type { ValuesOf } from './described.js';
@@ -35,16 +35,14 @@ export const writeOptions = (words: Words): Option[] => optionsOf(writeTable, wo
 
 /** Refuses printing options that contradict each other. */
 export function refusePrintContradictions(options: OutputOptions): void {
-  if (options.json && options.quiet) {
-    refuse('--json', '--quiet', en.expected.contradictions.printing);
-  }
+  if (options.json && options.quiet) contradict('--json', '--quiet', 'printing');
 }
 
 /** Refuses output options that contradict each other, and a run without a place to write to. */
-export function refuseOutputContradictions(options: OutputOptions, words: Words): void {
+export function refuseOutputContradictions(options: OutputOptions): void {
   refusePrintContradictions(options);
   if (options.output === undefined && !options.dryRun) {
-    throw new RondureError('usage', { problem: words.cli.outputNeeded });
+    throw new RondureError('usage', { problem: { kind: 'no-pattern-folder' } });
   }
 }
 
@@ -55,11 +53,10 @@ export function refuseInputTwice(
   other: string | undefined,
   option = '--beads',
 ): void {
-  if (file === '-' && other === '-') {
-    refuse(`${argument} -`, `${option} -`, en.expected.contradictions.input);
-  }
+  if (file === '-' && other === '-') contradict(`${argument} -`, `${option} -`, 'input');
 }
 
-function refuse(first: string, second: string, why: string): never {
+/** Refuses two options that cannot stand together. */
+export function contradict(first: string, second: string, why: Contradiction): never {
   throw new RondureError('options-contradict', { first, second, why });
 }

@@ -3,10 +3,10 @@ import { RondureError } from '../../core/errors.js';
 import { shapeLimits } from '../../core/panel/limits.js';
 import type { ShapeWish } from '../../core/panel/shape.js';
 import { wishLimits } from '../../core/pattern/wish-limits.js';
-import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import { choice, decimal, inGroup, optionsOf, size, text, usually, whole } from './described.js';
 import type { ValuesOf } from './described.js';
+import { contradict } from './output-options.js';
 
 /** The options that say how a panel is worked, in the order of help. */
 export const shapeTable = inGroup('shape', {
@@ -77,13 +77,7 @@ export const shapeOptions = (words: Words): Option[] => optionsOf(shapeTable, wo
 export function refuseShapeContradictions(command: Command): void {
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const options = command.opts<ShapeOptions>();
-  if (given('rounds') && given('across')) {
-    throw new RondureError('options-contradict', {
-      first: '--rounds',
-      second: '--across',
-      why: en.expected.contradictions.size,
-    });
-  }
+  if (given('rounds') && given('across')) contradict('--rounds', '--across', 'size');
   if (given('outline') && options.outline === 'polygon' && options.increase === 'middle') {
     throw new RondureError('polygon-needs-end-increase', undefined);
   }

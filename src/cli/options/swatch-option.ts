@@ -1,5 +1,4 @@
 import type { Command, Option } from 'commander';
-import { RondureError } from '../../core/errors.js';
 import type { Warning } from '../../core/errors.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
 import type { Swatch } from '../../core/swatch/swatch.js';
@@ -12,6 +11,7 @@ import { readBytes } from '../../node/read/read-bytes.js';
 import { nameIn, textOf } from '../../node/read/read-text.js';
 import type { Words } from '../../words/index.js';
 import { optionsOf } from './described.js';
+import { contradict } from './output-options.js';
 import { shapeTable } from './shape-options.js';
 
 /** `--swatch FILE` alone, for commands without the other options of the shape. */
@@ -33,8 +33,8 @@ const noSwatch: SwatchUse = { measured: undefined, pattern: (made) => made, warn
  *
  * Throws what `readBytes` and `parseSwatch` throw.
  */
-export async function useSwatch(command: Command, words: Words): Promise<SwatchUse> {
-  const swatch = await readSwatch(command, words);
+export async function useSwatch(command: Command): Promise<SwatchUse> {
+  const swatch = await readSwatch(command);
   if (swatch === undefined) return noSwatch;
   // Rounded far below what a ruler tells, so that charts and lists show short numbers.
   const answers = {
@@ -72,8 +72,8 @@ function outlineFor(command: Command, { worked }: Swatch): Swatch['worked']['out
  *
  * Throws what `readBytes` and `parseSwatch` throw.
  */
-export async function useSwatchLate(command: Command, words: Words): Promise<SwatchUse> {
-  const swatch = await readSwatch(command, words);
+export async function useSwatchLate(command: Command): Promise<SwatchUse> {
+  const swatch = await readSwatch(command);
   if (swatch === undefined) return noSwatch;
   return {
     measured: swatch,
@@ -85,13 +85,12 @@ export async function useSwatchLate(command: Command, words: Words): Promise<Swa
   };
 }
 
-async function readSwatch(command: Command, words: Words): Promise<Swatch | undefined> {
+async function readSwatch(command: Command): Promise<Swatch | undefined> {
   const { swatch: file, beads } = command.opts<{ swatch?: string; beads?: string }>();
   if (file === undefined) return undefined;
   if (file === '-' && (beads === '-' || command.args.includes('-'))) {
     const second = beads === '-' ? '--beads -' : '-';
-    const why = words.expected.contradictions.input;
-    throw new RondureError('options-contradict', { first: '--swatch -', second, why });
+    contradict('--swatch -', second, 'input');
   }
   const { parseSwatch } = await import('../../core/swatch/swatch-file.js');
   return parseSwatch(textOf(await readBytes(file), file), nameIn(file));

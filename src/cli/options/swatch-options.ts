@@ -6,7 +6,7 @@ import { languages } from '../../words/index.js';
 import type { Language, Words } from '../../words/index.js';
 import { underGroup } from './described.js';
 import { decimal, option, shown, whole } from './option-makers.js';
-import { outputOption, printOptions } from './output-options.js';
+import { outputOption, printOptions, contradict } from './output-options.js';
 import type { OutputOptions } from './output-options.js';
 import { shapeOptions } from './shape-options.js';
 import type { ShapeOptions } from './shape-options.js';
@@ -99,21 +99,16 @@ export function addSwatchOptions(command: Command, words: Words): void {
 }
 
 /** Refuses options of `swatch` that need another or contradict each other. */
-export function refuseSwatchContradictions(command: Command, words: Words): void {
+export function refuseSwatchContradictions(command: Command): void {
   const options = command.opts<SwatchOptions>();
-  const said = words.swatch;
   const given = (key: string) => command.getOptionValueSource(key) === 'cli';
   const needs = (key: string, name: string, other: string, there: boolean) => {
     if (given(key) && !there) {
-      const problem = said.needs({ option: name, needs: other });
-      throw new RondureError('usage', { problem });
+      throw new RondureError('usage', { problem: { kind: 'needs', option: name, needs: other } });
     }
   };
-  const contradict = (first: string, second: string, why: string): never => {
-    throw new RondureError('options-contradict', { first, second, why });
-  };
   for (const [key, name] of measures) {
-    if (options.guide && given(key)) contradict('--guide', name, said.notWithGuide);
+    if (options.guide && given(key)) contradict('--guide', name, 'guide-comes-first');
   }
   needs('language', '--language', '--guide', options.guide === true);
   const rounds = options.rounds !== undefined;
@@ -127,7 +122,7 @@ export function refuseSwatchContradictions(command: Command, words: Words): void
   needs('photo', '--photo', '--points', given('points'));
   needs('points', '--points', '--photo', given('photo'));
   needs('rulerLength', '--ruler-length', '--photo', given('photo'));
-  if (given('photo') && given('turn')) contradict('--photo', '--turn', said.twoLeans);
+  if (given('photo') && given('turn')) contradict('--photo', '--turn', 'two-leans');
   if (options.outline === 'polygon' && options.increase === 'middle') {
     throw new RondureError('polygon-needs-end-increase', undefined);
   }
@@ -136,21 +131,19 @@ export function refuseSwatchContradictions(command: Command, words: Words): void
     throw new RondureError('option-value', {
       option: '--ruler',
       got: `${options.ruler} mm`,
-      expected: said.expected.ruler(finest),
+      expected: { kind: 'precision', most: finest },
     });
   }
   const last = options.rounds ?? shapeLimits.rounds.most;
   const to = options.toRound ?? last;
-  const refuse = (name: string, got: number, expected: string) => {
-    throw new RondureError('option-value', { option: name, got: String(got), expected });
+  const within = (option: string, got: number, least: number, most: number) => {
+    if (got >= least && got <= most) return;
+    const expected = { kind: 'whole', least, most } as const;
+    throw new RondureError('option-value', { option, got: String(got), expected });
   };
-  if (to > last) refuse('--to-round', to, words.expected.wholeBetween(2, last));
-  if (options.fromRound !== undefined && options.fromRound >= to) {
-    refuse('--from-round', options.fromRound, words.expected.wholeBetween(1, to - 1));
-  }
-  if (options.markedWedge > options.wedges) {
-    refuse('--marked-wedge', options.markedWedge, words.expected.wholeBetween(1, options.wedges));
-  }
+  within('--to-round', to, shapeLimits.rounds.least, last);
+  within('--from-round', options.fromRound ?? 1, 1, to - 1);
+  within('--marked-wedge', options.markedWedge, 1, options.wedges);
 }
 
 const measures = [

@@ -1,5 +1,4 @@
 import { RondureError } from '../../core/errors.js';
-import { en } from '../../words/index.js';
 
 /** A turn as it was typed: with the work is positive. */
 export interface TurnValue {
@@ -17,11 +16,10 @@ export function turnValue(option: string) {
     // Which way is never guessed: both ways give a lean that can be believed.
     const ways = [parts?.[1], parts?.[4]].filter((one) => one !== undefined && one !== '');
     if (!parts || (ways.length !== 1 && Number(parts[2]) !== 0)) {
-      const expected = en.swatch.expected.turn;
       throw new RondureError('option-value', {
         option,
         got: text.replace(/\s+/g, ' ').slice(0, 60),
-        expected,
+        expected: { kind: 'turn' },
       });
     }
     const sign = parts[1] === '-' || parts[4] === 'against' ? -1 : 1;

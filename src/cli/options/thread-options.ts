@@ -1,12 +1,11 @@
 import type { Option } from 'commander';
-import { RondureError } from '../../core/errors.js';
 import type { Pattern, Thread } from '../../core/pattern/pattern.js';
 import { threadLimits } from '../../core/thread/limits.js';
 import { usualTailMm, usualThreadReservePercent } from '../../core/thread/need.js';
-import { en } from '../../words/index.js';
 import type { Words } from '../../words/index.js';
 import { decimal, inGroup, line, optionsOf, size, whole } from './described.js';
 import type { ValuesOf } from './described.js';
+import { contradict } from './output-options.js';
 
 /** The options of every command that writes stringing lists, in the order of help. */
 export const threadTable = inGroup('thread', {
@@ -36,11 +35,7 @@ export const threadOptions = (words: Words): Option[] => optionsOf(threadTable, 
 /** Refuses options that say two things about the thread, before any work is done. */
 export function refuseThreadContradictions(options: ThreadOptions): void {
   if (options.threadDiameter === undefined || options.threadTex === undefined) return;
-  throw new RondureError('options-contradict', {
-    first: '--thread-diameter',
-    second: '--thread-tex',
-    why: en.expected.contradictions.thickness,
-  });
+  contradict('--thread-diameter', '--thread-tex', 'thickness');
 }
 
 /** The pattern with what the options say of its thread; without them as it was. */

@@ -1,8 +1,8 @@
 import { RondureError } from '../../core/errors.js';
-import { en } from '../../words/index.js';
+import type { OptionExpected } from '../../words/en/expected.js';
 
 /** Reads option values; each throws `option-value`, which says what was got and what is expected. */
-function refuse(option: string, got: string, expected: string): never {
+function refuse(option: string, got: string, expected: OptionExpected): never {
   throw new RondureError('option-value', { option, got: got.replace(/\s+/g, ' '), expected });
 }
 
@@ -15,7 +15,7 @@ export function wholeNumber(option: string, least: number, most: number) {
   return (text: string): number => {
     const value = /^\d{1,6}$/.test(text) ? Number(text) : NaN;
     if (value >= least && value <= most) return value;
-    return refuse(option, text, en.expected.wholeBetween(least, most));
+    return refuse(option, text, { kind: 'whole', least, most });
   };
 }
 
@@ -23,7 +23,7 @@ export function numberBetween(option: string, least: number, most: number) {
   return (text: string): number => {
     const value = plainNumber(text);
     if (value !== undefined && value >= least && value <= most) return value;
-    return refuse(option, text, en.expected.between(least, most));
+    return refuse(option, text, { kind: 'between', least, most });
   };
 }
 
@@ -35,7 +35,7 @@ export function length(option: string) {
     const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim().toLowerCase());
     const value = parts ? Number(parts[1]) * mmPerUnit[parts[2] ?? ''] : NaN;
     if (value > 0 && value <= 10_000) return value;
-    return refuse(option, text, en.expected.length);
+    return refuse(option, text, { kind: 'length' });
   };
 }
 
@@ -45,7 +45,7 @@ export function lengthBetween(option: string, least: number, most: number) {
     const parts = /^(\d+(?:\.\d*)?|\.\d+) ?(mm|cm|in)?$/.exec(text.trim().toLowerCase());
     const value = parts ? Number(parts[1]) * mmPerUnit[parts[2] ?? ''] : NaN;
     if (value >= least && value <= most) return value;
-    return refuse(option, text, en.expected.lengthBetween(least, most));
+    return refuse(option, text, { kind: 'length-between', least, most });
   };
 }
 
@@ -57,7 +57,7 @@ export function shift(option: string) {
     if (values.length === 2 && x !== undefined && y !== undefined) {
       if (Math.abs(x) <= 1000 && Math.abs(y) <= 1000) return [x, y];
     }
-    return refuse(option, text, en.expected.shift);
+    return refuse(option, text, { kind: 'shift' });
   };
 }
 
@@ -73,6 +73,6 @@ export function title(option: string) {
     const clean = text.trim();
     // eslint-disable-next-line no-control-regex
     if (clean !== '' && clean.length <= 200 && !/[\u0000-\u001f\u007f]/.test(clean)) return clean;
-    return refuse(option, text.slice(0, 40), en.expected.title);
+    return refuse(option, text.slice(0, 40), { kind: 'title' });
   };
 }

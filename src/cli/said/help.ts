@@ -45,7 +45,7 @@ function choiceOf(option: Option, choices: readonly string[]) {
     throw new RondureError('option-value', {
       option: option.long ?? option.flags,
       got: got.replace(/\s+/g, ' '),
-      expected: choices.join(', '),
+      expected: { kind: 'one-of', choices },
       ...(near !== undefined && { near }),
     });
   };

@@ -34,13 +34,6 @@ export const beads = {
   steps: { reading: 'Reading the picture …', drawing: 'Drawing the sample card …' },
   none: 'none',
   off: 'off',
-  needsFile: 'Say which palette to read: give its file, or a photograph with --from-picture.',
-  needsGrid:
-    'Say how the beads lie in the picture: add --rows and --columns, for instance --rows 3 --columns 4.',
-  forPicturesOnly: 'it tells how beads lie in a picture, and no picture is given',
-  eitherOr: 'both say where the colours come from',
-  forceNeedsFolder:
-    'Nothing is written without a folder, so --force has nothing to replace: add -o DIR.',
   value: (f: { column: string; value: string | number }) =>
     f.column === 'diameterMm' ? `${f.value} mm` : String(f.value),
   formats: { csv: 'CSV', json: 'JSON', gpl: 'GIMP palette', photo: 'photograph' },

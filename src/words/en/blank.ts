@@ -11,7 +11,6 @@ export const blank = {
 `,
   describe: (f: { wedges: number; rounds: number }) =>
     `Empty round bead-crochet chart with ${f.wedges} wedges and ${f.rounds} rounds, seen on the bead face, to be coloured by hand; a round mark stands in each corner.`,
-  sayWhere: 'Say where the files should go: add -o and the name of a new folder.',
   title: 'Blank chart',
   titleDefault: 'Blank chart',
   made: (f: { folder: string; wedges: number; rounds: number; stitches: number; paper: string }) =>

@@ -41,12 +41,6 @@ export const booklet = {
     fontDefault: 'Literata and Noto Sans: Latin, Greek, Cyrillic, Japanese, Chinese',
     force: 'replace an earlier booklet of this name',
   },
-  languageAlone: 'Only the booklet has a language: add --booklet, or leave --language out.',
-  languageForm: (languages: readonly string[]) =>
-    `one of ${languages.join(', ')}, or two different ones such as cs,en-GB`,
-  sayWhere: 'Say where the booklet should go: add -o and a name that ends in .pdf.',
-  ending: 'a name that ends in .pdf',
-  day: 'a day of the calendar written as YYYY-MM-DD, for instance 2026-03-14',
   listed: (f: { dir: string }) => `${f.dir}: pictures and texts for a shop’s page.`,
   made: (f: { file: string; pages: number; paper: 'a4' | 'letter' }) =>
     `${f.file}: a booklet of ${f.pages === 1 ? '1 page' : `${f.pages} pages`}, ${paperName[f.paper]}. Print at 100 %, scaling off: the lining template is at true size.`,

@@ -1,5 +1,6 @@
 import { numbersIn } from '../pages/numbers.js';
 import type { SizeRange } from '../pages/numbers.js';
+import { tryHelp } from './usage.js';
 
 const { sizeMm } = numbersIn('en-GB');
 
@@ -250,6 +251,5 @@ export const cli = {
   notPrinted: (f: { detail: string }) =>
     `The summary could not be printed (${f.detail}): free some space, or send it elsewhere.`,
   bug: 'That was a fault of this program, not yours. Please report it with this text:',
-  tryHelp: (command: string) => `See: rondure ${command === '' ? '' : `${command} `}--help`,
-  outputNeeded: 'Say where the pattern should go: add -o and the name of a new folder.',
+  tryHelp,
 };

@@ -1,8 +1,11 @@
-import { expectedNumber } from './expected.js';
-import type { ExpectedNumber } from './expected.js';
+import { contradictions, expectedNumber, optionExpected } from './expected.js';
+import type { Contradiction, ExpectedNumber, OptionExpected } from './expected.js';
 import { liningImpossible } from './lining-impossible.js';
-import { cellExpected } from './palette.js';
-import type { CellExpected } from './palette.js';
+import { listProblemSaid } from './list-problems.js';
+import type { ListProblem } from './list-problems.js';
+import { Named, named } from './named-file.js';
+import { rowErrors, rowFaultSaid } from './palette.js';
+import type { RowFault } from './palette.js';
 import { valueFault } from './pattern.js';
 import type { ValueFault } from './pattern.js';
 import { pictureFormats } from './picture-formats.js';
@@ -10,25 +13,16 @@ import { problemSaid } from './problems.js';
 import type { SaidProblem } from './problems.js';
 import { noLength, noLetterFree, noPanel, unlikeList } from './refusals.js';
 import { swatchErrors } from './swatch-errors.js';
-
-/** A file as it stands in a sentence. */
-const named = (name: string) => (name === '-' ? 'the standard input' : name);
-/** The same at the beginning of one. */
-const Named = (name: string) => (name === '-' ? 'The standard input' : name);
+import { usageSaid } from './usage.js';
+import type { UsageProblem } from './usage.js';
 
 /** What was probably meant by a slip of the keys. */
 const meant = (near: string | undefined) => (near === undefined ? '' : ` Did you mean “${near}”?`);
 
-type Told = readonly { message: string }[];
 /** One problem, or several, a line each. */
-const allOf = (problems: Told) =>
-  `${problems.length === 1 ? 'one problem' : `${problems.length} problems`}:${problems.map(({ message }) => `\n  ${message}`).join('')}`;
+const allOf = (said: readonly string[]) =>
+  `${said.length === 1 ? 'one problem' : `${said.length} problems`}:${said.map((one) => `\n  ${one}`).join('')}`;
 
-/** After the first fault of a palette. */
-const moreFaults = ({ where, more = 0 }: { where: string; more?: number }) =>
-  more === 0
-    ? ''
-    : ` ${more === 1 ? 'One more cell' : `${more} more cells`} cannot be used: rondure beads ${where} lists them all.`;
 /** What a purchase weighs and costs, as far as it is known. */
 const bought = (f: {
   grams: number | undefined;
@@ -65,7 +59,8 @@ export const errors = {
     more: number;
   }) =>
     `${f.where} is not a valid pattern: ${f.path ? `${f.path}: ` : ''}${f.problem.kind === 'pattern' ? problemSaid(f.problem.problem).replace(/\.$/, '') : valueFault(f.problem)}${f.more > 0 ? ` (and ${f.more} more)` : ''}. Correct it (rondure check names everything that is wrong), or make the pattern again from the picture.`,
-  'pattern-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,
+  'pattern-broken': (f: { where: string; problems: readonly SaidProblem[] }) =>
+    `${f.where} has ${allOf(f.problems.map(problemSaid))}`,
   'pattern-without-wish': (f: { where: string }) =>
     `${f.where} does not say how it was asked for, so there is nothing to go on from: it was typed in, or made by an earlier Rondure. Make it again from its picture.`,
   'wish-not-ours': (f: { where: string }) =>
@@ -84,11 +79,11 @@ export const errors = {
     'The page is not there: npm run build makes it. Run that in Rondure’s folder, then try again.',
   'port-taken': (f: { port: number }) =>
     `Another program uses port ${f.port}: give another number with --port, or leave it out.`,
-  usage: (f: { problem: string }) => f.problem,
-  'option-value': (f: { option: string; got: string; expected: string; near?: string }) =>
-    `${f.option} cannot be “${f.got}”: give ${f.expected}.${meant(f.near)}`,
-  'options-contradict': (f: { first: string; second: string; why: string }) =>
-    `${f.first} and ${f.second} contradict each other (${f.why}): leave one of them out.`,
+  usage: (f: { problem: UsageProblem }) => usageSaid(f.problem),
+  'option-value': (f: { option: string; got: string; expected: OptionExpected; near?: string }) =>
+    `${f.option} cannot be “${f.got}”: give ${optionExpected(f.expected)}.${meant(f.near)}`,
+  'options-contradict': (f: { first: string; second: string; why: Contradiction }) =>
+    `${f.first} and ${f.second} contradict each other (${contradictions[f.why]}): leave one of them out.`,
   'bead-unknown': (f: { option: string; got: string; near?: string }) =>
     `${f.option} names “${f.got}”, which is not a bead of this palette: use an id or a name from its list.${meant(f.near)}`,
   'bead-kept-and-left-out': (f: { id: string }) =>
@@ -187,7 +182,8 @@ export const errors = {
     `The font ${f.file} may not be put into documents in part (so its OS/2 table says, fsType): take a font whose licence allows it, for instance one under the SIL Open Font License.`,
   'rounds-none': (f: { where: string }) =>
     `${f.where} holds no list of rounds: a round should start with R1, R2 and so on, then a colon.`,
-  'rounds-broken': (f: { where: string; problems: Told }) => `${f.where} has ${allOf(f.problems)}`,
+  'rounds-broken': (f: { where: string; problems: readonly ListProblem[] }) =>
+    `${f.where} has ${allOf(f.problems.map(listProblemSaid))}`,
   'rounds-unreadable': (f: { where: string; line: number; got: string; expected: string }) =>
     `Line ${f.line} of ${f.where} cannot be read at “${f.got}”: expected ${f.expected === '3A' ? 'a number and a letter, such as 3A' : f.expected}.`,
   'size-unknown': (f: { got: string; known: readonly string[] }) =>
@@ -196,24 +192,7 @@ export const errors = {
     `${Named(f.where)} holds no beads: it needs a line of column names and a line for each bead, at least with its colour.`,
   'palette-no-colour-column': (f: { where: string; found: readonly string[] }) =>
     `${Named(f.where)} has no column of colours${f.found.length > 0 ? ` (its first line reads ${f.found.join(', ')})` : ''}: name one column hex, with colours such as #d9b36a, or give columns L, a and b.`,
-  'palette-bad-row': (f: {
-    where: string;
-    line: number;
-    /** Undefined where it is the whole line. */
-    column: string | undefined;
-    got: string;
-    expected: CellExpected;
-    more?: number;
-  }) =>
-    `Line ${f.line} of ${named(f.where)}: ${f.column ?? 'the line'} is ${f.got === '' ? 'empty' : `“${f.got}”`}, expected ${cellExpected(f.expected)}.${moreFaults(f)}`,
-  'palette-id-twice': (f: {
-    where: string;
-    line: number;
-    id: string;
-    firstLine: number;
-    more?: number;
-  }) =>
-    `Line ${f.line} of ${named(f.where)} has the id “${f.id}” of line ${f.firstLine} again: every bead needs an id of its own.${moreFaults(f)}`,
+  ...rowErrors,
   'palette-not-text': (f: {
     where: string;
     kind: 'spreadsheet' | 'pdf' | 'page' | 'richText' | 'picture';
@@ -227,8 +206,8 @@ export const errors = {
     };
     return `${Named(f.where)} is ${is[f.kind]}.`;
   },
-  'palette-unusable': (f: { where: string; count: number; rows: readonly string[] }) =>
-    `${Named(f.where)} has ${f.count === 1 ? 'one cell' : `${f.count} cells`} that cannot be used:\n${f.rows.map((row) => `  ${row}`).join('\n')}`,
+  'palette-unusable': (f: { where: string; problems: readonly RowFault[] }) =>
+    `${Named(f.where)} has ${f.problems.length === 1 ? 'one cell' : `${f.problems.length} cells`} that cannot be used:\n${f.problems.map((one) => `  ${rowFaultSaid(one)}`).join('\n')}`,
   'card-too-long': (f: { count: number; most: number }) =>
     `A sample card of ${f.count} beads would fill too many pages: it can hold ${f.most}. Split the palette.`,
   'jars-none': (f: { name: string }) =>
@@ -240,8 +219,8 @@ export const errors = {
     empty: readonly string[];
   }) =>
     `The beads in ${named(f.name)} do not lie in ${f.rows} rows of ${f.columns}${f.empty.length > 0 ? ` (nothing is seen at ${f.empty.join(', ')})` : ''}: check --rows and --columns, and leave a finger's width of paper between the heaps.`,
-  'palette-not-json': (f: { where: string; detail: string }) =>
-    `${Named(f.where)} begins like JSON but cannot be read as JSON (${f.detail}): save it again in the program that wrote it.`,
+  'palette-not-json': (f: { where: string; detail: string | ValueFault }) =>
+    `${Named(f.where)} begins like JSON but cannot be read as JSON (${typeof f.detail === 'string' ? f.detail : valueFault(f.detail)}): save it again in the program that wrote it.`,
   'palette-no-beads-in-json': (f: { where: string }) =>
     `${Named(f.where)} is JSON without a list of beads: give a list such as [{ "name": "barley", "hex": "#d9b36a" }], or a pattern.json.`,
   'palette-too-long': (f: { where: string; most: number; of: 'beads' | 'lines' }) =>

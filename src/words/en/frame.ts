@@ -47,16 +47,6 @@ export const frame = {
     bareRounds: 'rounds without beads in the frame, 0 to 20',
     bareDefault: '2 for a sewn frame; the channel and 1 mm for a glued one',
   },
-  why: {
-    corner: 'only a squared frame has corners',
-    hinge: 'it is measured for an oval frame',
-    channel: 'only a glued frame has a channel',
-    holes: 'only a sewn frame has holes',
-    missing: (name: 'width' | 'height') =>
-      `Measure the frame and give its ${name}: --${name} and a length such as 85mm.`,
-    noFile: '--force goes with -o and the name of a file.',
-    bareAlone: '--bare-rounds tells how a frame is covered: give the frame with --frame as well.',
-  },
   rows: {
     rail: 'rail',
     panel: 'panel',

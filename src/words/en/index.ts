@@ -5,7 +5,6 @@ import { chart } from './chart.js';
 import { cli } from './cli.js';
 import { compare } from './compare.js';
 import { edits } from './edits.js';
-import { expected } from './expected.js';
 import { errors } from './errors.js';
 import { warnings } from './warnings.js';
 import { frame } from './frame.js';
@@ -34,7 +33,6 @@ const english = {
   compare,
   edits,
   errors,
-  expected,
   warnings,
   frame,
   hands: pages.hands,

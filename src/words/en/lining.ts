@@ -32,8 +32,6 @@ export const lining = {
     language: 'language of the sheet',
     force: 'replace an earlier template of this name',
   },
-  sayWhere: 'Say where the template should go: add -o and a name that ends in .pdf or .svg.',
-  endings: 'a name that ends in .pdf or .svg',
   impossible: liningImpossible,
   made: (f: {
     file: string;

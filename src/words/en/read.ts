@@ -48,5 +48,4 @@ export const read = {
     'A shadow or uneven light lies on the page, and cells may have been misread without being named: photograph it again in even light.',
   unpainted: 'uncoloured',
   anotherBead: 'another bead',
-  sayBlank: 'Say which blank chart was coloured: add --blank and the name of its blank.json.',
 };

@@ -20,15 +20,10 @@ export const recolour = {
     'a palette: where --swap finds its beads; without --swap the pattern’s beads are chosen again out of it',
   beadsDefault: 'our mixed palette, for --swap',
   limitDefault: 'as many as there are',
-  nothing:
-    'Say what should change: --swap, --merge, --leave-out, --limit or --beads (see rondure recolour --help).',
-  swapForm: 'a letter, an equals sign and a bead, such as A=op-07',
-  mergeForm: 'two letters with an equals sign between, such as B=C (B becomes C)',
   panel: 'swap only in this panel, by name or number',
   panelDefault: 'all',
   fromRound: 'swap only from this round on: what is worked already stays',
   fromRoundDefault: 'the first',
-  forSwaps: 'it says where beads are swapped, and nothing is',
   jarRunsOut: (f: { letter: string; name: string; needed: number; inStock: number }) =>
     `${f.name} (${f.letter}) is needed ${count(f.needed)} times, and your jar holds about ${count(f.inStock)}: ${count(f.needed - f.inStock)} are lacking. Swap only a part of it (--panel, --from-round), or take another bead.`,
   noLetterFree,

@@ -27,12 +27,9 @@ export const shopping = {
 `,
   output: 'a new file for the list: its name ends in .txt or .csv',
   outputDefault: 'the list is printed',
-  outputForm: 'the name of a file that ends in .txt or .csv',
   pieces: 'how many purses, 1 to 10000; reserve and packets are worked out once for all of them',
   panels: 'panels of one purse, 1 or 2; a pattern with one panel serves both sides',
   panelsDefault: '2',
-  twoPanels:
-    'This pattern has two panels, so a purse cannot have one of them only: leave --panels out.',
   beadReserve: 'beads to have over what is worked, per cent, at least 30 of each',
   clothWidth: 'width of the cloth that the lining is cut from, 20 to 500 cm',
   liningKind: 'what the lining is: cloth, or crocheted, the same panels without beads',

@@ -62,9 +62,6 @@ export const swatch = {
     dryRun: 'print what follows, write nothing',
     use: 'swatch.json: stitch width, round height and lean as measured',
   },
-  needs: (f: { option: string; needs: string }) => `${f.option} needs ${f.needs}: give both.`,
-  sayWhere: 'Say where the file should go: add -o swatch.json, or --dry-run.',
-  roundOrder: 'which round comes first',
   guideMade: (f: { file: string | undefined; paper: 'a4' | 'letter' }) => {
     const name = { a4: 'A4', letter: 'Letter' }[f.paper];
     return f.file === undefined
@@ -75,22 +72,6 @@ export const swatch = {
   /** The command that works out what was written down on the guide. */
   guideThen: (f: GuideFacts) =>
     `When you have measured: rondure swatch --wedges ${f.wedges} --rounds ${f.rounds}${f.increase === 'last' ? '' : ` --increase ${f.increase}`}${f.construction === 'spiral' ? '' : ' --construction joined'}${f.hand === 'right' ? '' : ' --hand left'}${f.beadsFace === 'away' ? '' : ' --beads-face toward'}${f.size === '11/0' ? '' : ` --size "${f.size}"`}${f.markedWedge === 1 ? '' : ` --marked-wedge ${f.markedWedge}`} --across … --rim-stitches … --turn "… against" --stitch both-loops --from-round ${f.fromRound} --to-round ${f.toRound} --thread-mm 1000 --thread-stitches … --fifty-beads … -o swatch.json (stitch 2 of the last sheet: --stitch bead-side-loop; stitch 3: --stitch slip; when it cups or ruffles, --lies cups or --lies ruffles in place of --across).`,
-  rulerNeeds:
-    'A known length in the photograph needs --ruler-length and two points ruler=x,y in --points: give both.',
-  twoLeans: 'both give the lean',
-  notWithGuide: 'the guide is made before anything is measured',
-  expected: {
-    ruler: (mm: number) => `a precision above 0 and up to ${mm} mm`,
-    guideName: 'a name that ends in .svg or .pdf',
-    turn: 'how far and which way, with or against the work: "24deg against", "5deg with", or in stitches "2.5st against"',
-    points:
-      'points such as "centre=512,480; rim1=512,60; 5/1=700,300" (rim and wedge, or round/wedge, = x,y), one of them the centre',
-    inside: (f: { width: number; height: number }) =>
-      `points inside the photograph, which is ${f.width} × ${f.height} pixels`,
-    stitch: (f: { rounds: number; wedges: number }) =>
-      `rounds from 1 to ${f.rounds} and wedges from 1 to ${f.wedges}`,
-    once: 'every stitch once',
-  },
   title: (f: { file: string | undefined }) =>
     f.file === undefined ? 'Your swatch (nothing written)' : `Your swatch is in ${f.file}`,
   rows: {

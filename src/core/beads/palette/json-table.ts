@@ -1,4 +1,3 @@
-import { valueFault } from '../../../words/en/pattern.js';
 import { RondureError } from '../../errors.js';
 import { isTooDeep, parseJsonText } from '../../input-limits.js';
 import { columnNamed } from './columns.js';
@@ -24,7 +23,7 @@ const passedOver = new Set(['letter', 'filled']);
 export function jsonTable(text: string, where: string): Table {
   const given = parsed(text, where);
   if (isTooDeep(given)) {
-    throw new RondureError('palette-not-json', { where, detail: valueFault({ kind: 'too-deep' }) });
+    throw new RondureError('palette-not-json', { where, detail: { kind: 'too-deep' } });
   }
   const list = listIn(given);
   if (!list) throw new RondureError('palette-no-beads-in-json', { where });

@@ -3,21 +3,8 @@ import { bareMark, undecidedMark } from '../../pattern/marks.js';
 import { beadsOnly } from '../../pattern/stitches.js';
 import { shapeLimits } from '../../panel/shape.js';
 import type { Shape } from '../../panel/shape.js';
-import type { Words } from '../../../words/index.js';
+import type { ListProblem } from '../../../words/en/list-problems.js';
 import type { ListedRound, RoundList } from './read-rounds.js';
-
-type ListWords = Words['edits']['listProblems'];
-
-/** One thing in a list of rounds that goes against how a panel grows; lines and stitches from 1. */
-export type ListProblem = {
-  [C in keyof ListWords]: { readonly code: C; readonly facts: Parameters<ListWords[C]>[0] };
-}[keyof ListWords];
-
-/** The sentence for a problem of a list. */
-export function listProblemSentence(words: Words, problem: ListProblem): string {
-  const say = words.edits.listProblems[problem.code] as (facts: ListProblem['facts']) => string;
-  return say(problem.facts);
-}
 
 /** How many wedges most rounds of a list speak for; the least where two numbers tie. */
 export function wedgesOfList({ rounds }: RoundList): number | undefined {

@@ -1,9 +1,7 @@
-import type { Words } from '../../../words/index.js';
-import { en } from '../../../words/index.js';
 import { RondureError } from '../../errors.js';
 import { shapeLimits, stitchesInRound } from '../../panel/shape.js';
 import type { Shape } from '../../panel/shape.js';
-import { checkPattern, problemSentence } from './check.js';
+import { checkPattern } from './check.js';
 import type { Problem } from './check.js';
 import { isTooDeep } from '../../input-limits.js';
 import { isRecord, issueFault, pathText } from '../../value-fault.js';
@@ -59,14 +57,9 @@ export function findProblems(text: string, where: string): Findings {
   return { problems: [...unreadable, ...problems], notes };
 }
 
-/** One error with all problems in it, sentences and facts. */
-export function brokenError(where: string, problems: readonly Problem[], words: Words = en) {
-  const told = problems.map((problem) => ({
-    code: problem.code,
-    message: problemSentence(words, problem),
-    facts: problem.facts ?? {},
-  }));
-  return new RondureError('pattern-broken', { where, problems: told });
+/** One error with all problems in it. */
+export function brokenError(where: string, problems: readonly Problem[]) {
+  return new RondureError('pattern-broken', { where, problems });
 }
 
 function panelName(given: Record<string, unknown>, panel: number): string {

@@ -8,12 +8,7 @@ import { letters } from '../marks.js';
 import type { Pattern } from '../pattern.js';
 import { completeShape } from '../../panel/shape.js';
 import type { Shape, ShapeWish } from '../../panel/shape.js';
-import {
-  checkRoundList,
-  increaseOfList,
-  listProblemSentence,
-  wedgesOfList,
-} from '../../pages/lists/check-rounds.js';
+import { checkRoundList, increaseOfList, wedgesOfList } from '../../pages/lists/check-rounds.js';
 import { oneLine } from '../../pages/lists/lines.js';
 import type { RoundList } from '../../pages/lists/read-rounds.js';
 import { en } from '../../../words/index.js';
@@ -63,8 +58,7 @@ export function patternFromRounds(
   const known = named.size > 0 ? new Set(named.keys()) : undefined;
   const problems = checkRoundList(list, shape, known);
   if (problems.length > 0) {
-    const told = problems.map((one) => ({ ...one, message: listProblemSentence(words, one) }));
-    throw new RondureError('rounds-broken', { where, problems: told });
+    throw new RondureError('rounds-broken', { where, problems });
   }
   const marks = list.rounds.map((round) => round.marks);
   const used = new Set([...named.keys(), ...marks.join('')]);

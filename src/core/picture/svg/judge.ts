@@ -27,6 +27,6 @@ export function judgeSvg(text: string, name: string): SvgVerdict {
   guardSvg(text, name);
   const root = findSvgRoot(text);
   if (root === undefined || root === 'unfinished')
-    throw new RondureError('picture-damaged', { name, format: 'svg', detail: 'no svg element' });
+    throw new RondureError('picture-damaged', { name, format: 'svg', detail: 'no-svg-element' });
   return { root, size: declaredSize(root), plain: isPlain(text) };
 }
