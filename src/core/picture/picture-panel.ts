@@ -150,10 +150,10 @@ export function makePicturePanel(): (
     const wished = paper ? 'drawing' : wish.art;
     const laid = { picture: near, uprightWidth: picture.width, place };
     const common = { paper, darkCover, background };
-    /** A drawing whose hatching is finer than its stitches is tones to the eye. */
+    /** A drawing whose hatching is finer than its stitches is tones to the eye, where edges count. */
     const decided = (): 'photo' | 'drawing' => {
       const seen = opened.artOf(near);
-      if (seen === 'photo') return seen;
+      if (seen === 'photo' || !wish.edges) return seen;
       const drawn = drain(sampled(lay, laid, { art: seen, ...common }));
       return drawn.hatched() >= hatchedFrom ? 'photo' : seen;
     };
