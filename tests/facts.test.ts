@@ -24,6 +24,10 @@ const probe = [
   '  const facts = { problem: rows.join() as never };',
   "  throw new RondureError('usage', facts);",
   '}',
+  'export function listed(words: Words, faults: readonly RondureError[]): never {',
+  '  const told = faults.map((fault) => ({ message: errorSentence(words, fault) }));',
+  "  throw new RondureError('usage', { problem: told as never });",
+  '}',
 ];
 
 let told: ReturnType<typeof saidInFacts>;
@@ -59,6 +63,7 @@ test('and one that did would be found, on whichever way it came', () => {
     '11 en.cli.bug',
     '14 error',
     '17 errorSentence(words, fault)',
+    '22 errorSentence(words, fault)',
     "6 'say where it goes'",
   ]);
 });

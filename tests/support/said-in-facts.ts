@@ -21,6 +21,9 @@ export function saidInFacts(program: ts.Program, files: readonly ts.SourceFile[]
   const holdsText = (type: ts.Type): boolean =>
     isText(type) ||
     (type.isUnion() && type.types.some(holdsText)) ||
+    // One that is written where it is made, not one of a class or a file.
+    (type.symbol?.name === '__object' &&
+      type.getProperties().some((one) => holdsText(checker.getTypeOfSymbol(one)))) ||
     (checker.isArrayType(type) &&
       checker.getTypeArguments(type as ts.TypeReference).some(holdsText));
 
