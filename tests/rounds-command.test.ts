@@ -5,7 +5,7 @@ import { differenceCiede2000, lab65 } from 'culori';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { RondureError } from '../src/core/errors.js';
-import { letterColours } from '../src/core/beads/palette/letter-colours.js';
+import { letterColours } from '../src/core/pattern/read/from-rounds.js';
 import { readPalette } from '../src/core/beads/palette/read-palette.js';
 import { patternFromRounds } from '../src/core/pattern/read/from-rounds.js';
 import { checkPattern } from '../src/core/pattern/read/check.js';

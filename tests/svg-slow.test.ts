@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { longDrawings, svg } from '../bench/heavy/drawings.js';
 import { RondureError } from '../src/core/errors.js';
 import { drawSvg } from '../src/node/svg/draw-svg.js';
-import { isPlain } from '../src/core/picture/svg/plain.js';
+import { isPlain } from '../src/core/picture/svg/judge.js';
 
 const top = join(import.meta.dirname, '..');
 const times = (count: number, one: (n: number) => string) =>

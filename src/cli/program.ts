@@ -4,9 +4,9 @@ import { packageVersion } from '../node/package-version.js';
 import type { Words } from '../words/index.js';
 import { exitCodeFor, exitCodes } from './run/exit-codes.js';
 import { helpWidth, layOutHelp } from './said/help.js';
+import { printable } from './run/io.js';
 import type { Io } from './run/io.js';
 import { lineProblem } from './run/line-problem.js';
-import { printable } from './run/printable.js';
 
 type AddCommand = (program: Command, words: Words, io: Io) => void;
 

@@ -3,7 +3,6 @@ import type { Bead, PatternBead } from '../../beads/bead.js';
 import { RondureError, warning } from '../../errors.js';
 import type { Warning } from '../../errors.js';
 import { panelGeometry } from '../../panel/geometry.js';
-import { colourOfLetter } from '../../beads/palette/letter-colours.js';
 import { letters } from '../marks.js';
 import type { Pattern } from '../pattern.js';
 import { completeShape } from '../../panel/shape.js';
@@ -14,18 +13,31 @@ import type { RoundList } from '../../pages/lists/read-rounds.js';
 import { en } from '../../../words/index.js';
 import type { Words } from '../../../words/index.js';
 
+/**
+ * A colour for each letter of a pattern whose beads are not known, in the order of the letters:
+ * from a grid of 64 sRGB colours, each the one farthest by CIEDE2000 from all before it.
+ */
+export const letterColours: readonly string[] = [
+  '#e8e8e8 #101058 #585810 #e81010 #e810e8 #10a0a0 #10e810 #e8a010',
+  '#581010 #1058e8 #a0a0e8 #105858 #e8a0a0 #101010 #e8e810 #10a0e8',
+  '#10a058 #a01058 #a0a058 #a05810 #a0e8e8 #585858 #a0a0a0 #a05858',
+].flatMap((row) => row.split(' '));
+
 /** A list of rounds and what it does not tell of itself. */
 export interface RoundsWish {
+  /** The list as it was read. */
   list: RoundList;
   /** How to name the list in an error. */
   where: string;
   /** Used where the list has no title of its own. */
   title: string;
+  /** Beads to find those of the list among. */
   beads: readonly Bead[];
   /** Whether letters without a name take the beads in order. */
   inOrder: boolean;
   /** What is given here goes before what the list says. */
   shape: Partial<Omit<ShapeWish, 'rounds'>> & Pick<ShapeWish, 'beadDiameterMm'>;
+  /** Face angle of the start mark, degrees clockwise from 12 o'clock; chosen when undefined. */
   startDegrees?: number;
 }
 
@@ -116,7 +128,7 @@ function beadOf(
     letter,
     id: inside || (label === undefined ? letter : name),
     name: outside ?? name,
-    hex: colourOfLetter(place),
+    hex: letterColours[place],
   };
 }
 

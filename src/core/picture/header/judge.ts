@@ -1,9 +1,15 @@
 import { RondureError } from '../../errors.js';
-import { longSidePx, pixelLimit, pixelLimitLong } from '../limits.js';
-import { mostPixels } from './most-pixels.js';
+import {
+  longSidePx,
+  pixelLimit,
+  pixelLimitAvif,
+  pixelLimitInPasses,
+  pixelLimitLong,
+} from '../limits.js';
+import { jpegFrame } from './jpeg-frame.js';
 import { pixelSize } from './pixel-size.js';
 import { isRaster, sniff } from './sniff.js';
-import type { PictureFormat } from './sniff.js';
+import type { PictureFormat, RasterFormat } from './sniff.js';
 
 /** What the first bytes of a picture file tell. */
 export interface PictureHeader {
@@ -46,4 +52,20 @@ export function refuseTooLarge(
   if (width * height <= limit) return;
   const limitMegapixels = limit / 1e6;
   throw new RondureError('picture-too-large', { name, width, height, limitMegapixels });
+}
+
+/** The most pixels that are read of a picture stored like this one. */
+function mostPixels(bytes: Uint8Array, format: RasterFormat): number {
+  if (format === 'avif') return pixelLimitAvif;
+  return isInPasses(bytes, format) ? pixelLimitInPasses : pixelLimit;
+}
+
+/** Whether the whole picture comes several times, finer each time. */
+function isInPasses(bytes: Uint8Array, format: RasterFormat): boolean {
+  // PNG specification, third edition, 11.2.1: the last byte of IHDR is the interlace method.
+  if (format === 'png') return bytes[28] === 1;
+  if (format !== 'jpeg') return false;
+  const frame = jpegFrame(new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+  // ITU-T T.81, table B.1: SOF2, 6, 10 and 14 are progressive.
+  return frame !== undefined && (frame.marker & 3) === 2;
 }

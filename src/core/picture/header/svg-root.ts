@@ -2,6 +2,7 @@
 export interface SvgRoot {
   /** Offset of `<` and the offset after `>` of the start tag. */
   readonly start: number;
+  /** Offset after `>` of the start tag. */
   readonly end: number;
   /** Attribute text as written, without quotes; entities are not resolved. */
   readonly attributes: ReadonlyMap<string, string>;
