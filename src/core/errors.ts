@@ -34,7 +34,9 @@ export type WarningCode = keyof Words['warnings'];
 
 /** Something the maker should know about a result that was made all the same. */
 export interface Warning<C extends WarningCode = WarningCode> {
+  /** Stable; programs may rely on it. */
   readonly code: C;
+  /** What it is about, as data. */
   readonly facts: Parameters<Words['warnings'][C]>[0];
 }
 

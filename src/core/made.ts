@@ -6,9 +6,13 @@ import type { StockReport } from './beads/stock/report.js';
 
 /** One panel of the result, with what only a panel with a picture has. */
 export interface MadePanel extends PanelFacts {
+  /** Mean CIEDE2000 of the picture and the beads; undefined for a panel without a picture. */
   meanDifference?: number;
+  /** The largest of them. */
   worstDifference?: number;
+  /** How its picture was taken: mean colours, or outlines kept. */
   art?: 'photo' | 'drawing';
+  /** Whether `art` was decided here, not asked for. */
   artDecided?: boolean;
   /** Shares, 0 to 1, of what is the picture's own, not its ground, that do not show. */
   cutOff?: CutOff;
@@ -26,6 +30,7 @@ export interface MadePanel extends PanelFacts {
  * warnings are for all panels together.
  */
 export interface PanelReport {
+  /** Rounds R of a panel: 2 to 80. */
   rounds: number;
   /** N·R(R+1)/2. */
   stitches: number;
@@ -42,14 +47,17 @@ export interface PanelReport {
    * dithering; `choice.objective` is before.
    */
   meanDifference: number;
+  /** The largest CIEDE2000 of a stitch's colour in the picture and its bead. */
   worstDifference: number;
   /** Steps that the proof of the choice took. */
   proofSteps: number;
+  /** How the picture was taken: mean colours, or outlines kept. */
   art: 'photo' | 'drawing';
   /** Whether `art` was decided here, not asked for. */
   artDecided: boolean;
   /** In the order of the pattern's panels. */
   panels: MadePanel[];
+  /** What the maker should know about the result. */
   warnings: Warning[];
   /** With `useStock`: what is taken from the jars. */
   stock?: StockReport;

@@ -1,6 +1,8 @@
 /** Where a long job stands; `bound` is what a choice cannot fall below, as far as it is known. */
 export interface Stage {
+  /** What is being done. */
   readonly stage: 'panel' | 'picture' | 'colours' | 'beads' | 'proof' | 'finish' | 'pattern';
+  /** Of a proof: below this no choice can come. */
   readonly bound?: number;
 }
 

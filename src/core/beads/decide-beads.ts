@@ -35,6 +35,7 @@ export interface BeadWish extends FinishWish {
   background: string | number;
   /** Palette indices that must be, or must not be, among the chosen beads. */
   keep?: readonly number[];
+  /** Beads that must not be used, by 0-based index. */
   leaveOut?: readonly number[];
   /** How much is spent on proving that no choice is better; `normal` when absent. */
   proof?: ProofLevel;

@@ -21,9 +21,11 @@ export interface Tidied {
   costPercent: number;
   /** Colour changes along the thread. */
   changesBefore: number;
+  /** The same after tidying. */
   changesAfter: number;
   /** Stitches none of whose neighbours has their bead. */
   straysBefore: number;
+  /** The same after tidying. */
   straysAfter: number;
 }
 
@@ -39,7 +41,9 @@ export interface Choice {
   proven?: boolean | undefined;
   /** How it was found, in words of the program: 1 to 200 characters. */
   method: string;
+  /** How much neighbours counted, where they did. */
   edges?: EdgesKept | undefined;
+  /** What tidying did, where it was asked for. */
   tidy?: Tidied | undefined;
   /** How much of its error a stitch hands on, 0 to 1. */
   dither?: { strength: number } | undefined;

@@ -13,6 +13,7 @@ export interface HowKept {
   readonly edges: number | undefined;
   /** Small features: patches of few stitches that stand out; and those of them that still do. */
   readonly features: number;
+  /** Small features that still stand out in beads: 0 to `features`. */
   readonly featuresKept: number;
   /** The stitches of those that do not. */
   readonly lost: readonly number[];
@@ -26,7 +27,9 @@ export interface HowKept {
 export interface MergedArea {
   /** Mean L, a, b of the area and of the one that it melts into, as the picture has them. */
   readonly lab: readonly [number, number, number];
+  /** L, a, b of the area that it melts into. */
   readonly into: readonly [number, number, number];
+  /** Its stitches, 0-based. */
   readonly stitches: readonly number[];
   /** Where its middle lies on the bead face: an hour of a clock, 1 to 12; 0 at the centre of the panel. */
   readonly hour: number;

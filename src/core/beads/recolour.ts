@@ -29,7 +29,9 @@ export interface RecolourWish {
 
 /** The part of a pattern in which beads are swapped; all of it where nothing is said. */
 export interface SwapScope {
+  /** 0-based panel; all of them when undefined. */
   readonly panel?: number;
+  /** First round, from 1, in which beads are swapped; all of them when undefined. */
   readonly fromRound?: number;
 }
 

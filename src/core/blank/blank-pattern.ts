@@ -8,11 +8,13 @@ import type { Shape } from '../panel/shape.js';
 
 /** Everything a blank chart is made from. */
 export interface BlankWish {
+  /** Title of the pattern: 1 to 200 characters. */
   title: string;
   /** Without `rounds` when `acrossMm` is given. */
   shape: SizedWish;
   /** Wished size across, millimetres: the nearest number of rounds is taken. */
   acrossMm?: number;
+  /** Face angle of the start mark, degrees clockwise from 12 o'clock; chosen when undefined. */
   startDegrees?: number;
 }
 

@@ -12,10 +12,13 @@ export type { ReadingWish } from './reading-wish.js';
 
 /** A stitch to look at again; round and stitch count from 1, in working order. */
 export interface Doubt {
+  /** Round of the cell, from 1. */
   readonly round: number;
+  /** Its stitch in that round, from 1. */
   readonly stitch: number;
   /** Letter, `.` or `_`. */
   readonly mark: string;
+  /** Why it is in doubt. */
   readonly reason: DoubtReason;
   /** Letter of the other bead in question. */
   readonly other?: string;
@@ -23,12 +26,17 @@ export interface Doubt {
 
 /** One bead colour as it was read. */
 export interface ReadGroup {
+  /** Letter of its bead in the pattern. */
   readonly letter: string;
+  /** Id of its bead. */
   readonly id: string;
+  /** Name of its bead. */
   readonly name: string;
+  /** Cells that were read as this bead. */
   readonly stitches: number;
   /** What the cells look like on paper, #rrggbb, and its CIEDE2000 from the bead. */
   readonly readHex: string;
+  /** CIEDE2000 of `readHex` and the bead. */
   readonly difference: number;
   /** Id of a bead that is nearly as near. */
   readonly next?: string;
@@ -36,10 +44,15 @@ export interface ReadGroup {
 
 /** What was read: counts of stitches, the colours found, and the stitches to look at again. */
 export interface ReadingReport {
+  /** Cells of the chart: N·R(R+1)/2. */
   stitches: number;
+  /** Cells that are coloured. */
   painted: number;
+  /** Cells that are not. */
   unpainted: number;
+  /** What was read, a group for each bead. */
   groups: ReadGroup[];
+  /** Cells that should be looked at. */
   doubts: Doubt[];
   /** A shadow, or light so uneven that cells may be misread without being doubted. */
   litUnevenly: boolean;

@@ -13,6 +13,7 @@ import { withHandLaid } from './hand-laid.js';
 export interface ByHand {
   /** Beads laid wherever others were chosen, both by their ids; out of `palette`, or in the pattern. */
   readonly instead?: Readonly<Record<string, string>> | undefined;
+  /** Beads that are laid, found here by their ids. */
   readonly palette: readonly Bead[];
   /** Beads laid one by one, over all that was chosen. */
   readonly laid?: HandLaid | undefined;
@@ -20,9 +21,13 @@ export interface ByHand {
 
 /** What `byHand` renews in a report, whatever else stands there. */
 export interface Told {
+  /** Stitches that carry a bead, over all panels. */
   beads: number;
+  /** Beads that at least one stitch carries. */
   colours: number;
+  /** The same of each panel, and the colour changes along its thread. */
   panels: { beads: number; colourChanges: number }[];
+  /** What the maker should know about the result. */
   warnings: Warning[];
 }
 

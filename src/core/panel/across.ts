@@ -55,6 +55,7 @@ export function acrossRange(panel: SizedPanel): SizeRange {
 
 /** A shape, and the swatch that its stitch was measured on. */
 export interface SizedPanel {
+  /** The shape with that many rounds. */
   shape: Shape;
   /** A `Swatch`: one that tells the height of a round makes the size sure. */
   swatch?: { readonly measured: object; readonly roundHeightMm?: object | undefined } | undefined;

@@ -6,6 +6,7 @@ import { millionth } from '../units.js';
 
 /** Where every stitch of a panel lies, on the bead face; x right, y down, origin at the centre. */
 export interface PanelGeometry {
+  /** The shape that is laid out. */
   readonly shape: Shape;
   /** Face angle of the first wedge line of round 1, degrees clockwise from 12 o'clock. */
   readonly startDegrees: number;

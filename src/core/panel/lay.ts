@@ -10,6 +10,7 @@ import type { Shape } from './shape.js';
  * samples, weighs, draws or measures it.
  */
 export interface Lay {
+  /** Centres, edge and turn. */
   readonly geometry: PanelGeometry;
   /** Made when they are first asked for. */
   readonly footprints: Footprints;

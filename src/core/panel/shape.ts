@@ -35,17 +35,27 @@ export const pitchPerBeadDiameter = 1.05;
 
 /** What `completeShape` needs; everything but wedges and rounds has a default. */
 export interface ShapeWish {
+  /** Wedges N: a whole number, 3 to 12. */
   wedges: number;
+  /** Rounds R: a whole number, 2 to 80. */
   rounds: number;
+  /** Which stitch of each wedge is doubled; the last when undefined. */
   increase?: Shape['increase'];
+  /** How far a stitch sits behind its parent, in stitch widths, -1 to 1; 0.5 when undefined. */
   lean?: number;
+  /** Shape of the rim; a polygon where it nests, when undefined. */
   outline?: Shape['outline'];
+  /** Spiral or joined rounds; a spiral when undefined. */
   construction?: Shape['construction'];
+  /** The hand that holds the hook; the right when undefined. */
   hand?: Shape['hand'];
+  /** Which way the beads lie; away when undefined. */
   beadsFace?: Shape['beadsFace'];
   /** How the stitch is worked; left out, the pages say what usually gives such a lean. */
   stitch?: Shape['stitch'];
+  /** Width of a stitch, measured; from the bead when undefined. */
   stitchWidthMm?: number;
+  /** Height of a round, measured; from the bead when undefined. */
   roundHeightMm?: number;
   /** Bead diameter that gives the stitch size where it is not set, millimetres. */
   beadDiameterMm: number;

@@ -12,6 +12,7 @@ export interface PatternPicture {
   file: string;
   /** Of the upright picture as it was read, pixels. */
   width: number;
+  /** Height in pixels, upright. */
   height: number;
   /** Whether mean colours were kept, or outlines. */
   art: 'photo' | 'drawing';
@@ -21,6 +22,7 @@ export interface PatternPicture {
   background?: string | undefined;
   /** PNG of at most 512 pixels a side, base64. */
   thumbnail: string;
+  /** Where it lies on the panel. */
   place: Place;
 }
 
@@ -69,7 +71,9 @@ export interface Thread {
 
 /** A whole pattern, as pattern.json holds it: one panel, or two for a purse. */
 export interface Pattern {
+  /** Tells the file from others. */
   format: 'rondure-pattern';
+  /** Version of the format. */
   version: 1;
   /** 1 to 200 characters. */
   title: string;

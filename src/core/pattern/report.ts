@@ -15,7 +15,9 @@ import {
 
 /** What can be told of one panel. */
 export interface PanelFacts {
+  /** Name of the panel. */
   name: string;
+  /** N·R(R+1)/2. */
   stitches: number;
   /** Stitches that carry a bead. */
   beads: number;
@@ -28,13 +30,19 @@ export interface PanelFacts {
  * beads are those of the first panel; `panels` has them for each.
  */
 export interface PatternReport {
+  /** Rounds R of a panel: 2 to 80. */
   rounds: number;
+  /** Stitches of all panels. */
   stitches: number;
+  /** Stitches of all panels that carry a bead. */
   beads: number;
   /** Beads that at least one stitch carries. */
   colours: number;
+  /** Size of a finished panel. */
   acrossMm: number;
+  /** In the order of the pattern's panels. */
   panels: PanelFacts[];
+  /** What the maker should know about the pattern. */
   warnings: Warning[];
 }
 

@@ -6,6 +6,7 @@ type Asked<T> = { [K in keyof T]?: T[K] | undefined };
 
 /** How a panel was asked for, before anything followed from it; what is absent has its default. */
 export interface WishedShape extends Asked<Omit<Shape, 'wedges'>> {
+  /** Wedges N: a whole number, 3 to 12. */
   wedges: number;
   /** Wished size across, where rounds were not asked for, millimetres: above 0. */
   acrossMm?: number | undefined;
@@ -17,6 +18,7 @@ export interface WishedShape extends Asked<Omit<Shape, 'wedges'>> {
 
 /** How a picture was asked to lie; see `PlaceWish`. */
 export interface WishedPlace {
+  /** What decides how large the picture lies. */
   place: 'subject' | 'fit' | 'fill' | 'inside';
   /** Above 0; 1 when absent. */
   zoom?: number | undefined;
@@ -66,10 +68,13 @@ export interface HandLaid {
 export interface MakerWish {
   /** Most bead colours: a whole number, 1 to 24. */
   colours: number;
+  /** How the panel is worked. */
   shape: WishedShape;
+  /** Where the picture lies. */
   place: WishedPlace;
   /** Of the second picture, where it lies otherwise. */
   backPlace?: WishedPlace | undefined;
+  /** How the picture is taken. */
   art: 'auto' | 'photo' | 'drawing';
   /** The picture shows a drawing on paper. */
   paper?: boolean | undefined;

@@ -10,6 +10,7 @@ import type { LinearRaster } from './sampling/linear.js';
 export interface Subject {
   /** Pixels of the raster, at most 256 a side; it covers the whole picture. */
   readonly width: number;
+  /** Height in pixels. */
   readonly height: number;
   /** 1 where the subject is, row by row. */
   readonly mask: Uint8Array;

@@ -12,17 +12,23 @@ import type { Estimate, SwatchWorked } from './swatch.js';
 
 /** A bead middle that was pointed at: the first stitch of a wedge (from 1) in a round; pixels. */
 export interface PhotoPoint {
+  /** Round of the stitch, from 1. */
   round: number;
+  /** Wedge, from 1, whose first stitch it is. */
   wedge: number;
+  /** Pixels from the left of the photograph. */
   x: number;
+  /** Pixels from its top. */
   y: number;
 }
 
 /** What was pointed at on a photograph of the bead face. */
 export interface PhotoWish {
+  /** How the swatch was worked. */
   worked: Omit<SwatchWorked, 'outline'> & { outline?: SwatchWorked['outline'] };
   /** Middle of the hole at the centre, pixels. */
   centre: Point;
+  /** First stitches of wedges. */
   points: readonly PhotoPoint[];
   /** How far each point may be off, pixels. */
   pixels: number;
@@ -32,12 +38,15 @@ export interface PhotoWish {
 
 /** What a photograph tells. */
 export interface PhotoResult {
+  /** How far a stitch sits behind its parent, in stitch widths. */
   lean: Estimate;
   /** With a ruler only. */
   roundHeightMm?: Estimate;
+  /** Whether the camera may have stood anywhere; else it is taken to have looked straight down. */
   perspective: boolean;
   /** Root mean square distance of the points from where they should be, pixels. */
   offPixels: number;
+  /** What does not fit together. */
   warnings: Warning[];
 }
 

@@ -11,7 +11,9 @@ import type { Estimate, Swatch, SwatchMeasured, SwatchWorked } from './swatch.js
 export interface SwatchWish {
   /** As it was worked; the outline follows from increase and lean where it is not given. */
   worked: Omit<SwatchWorked, 'outline'> & { outline?: SwatchWorked['outline'] };
+  /** How the swatch lies on the table. */
   lies: Swatch['lies'];
+  /** What was measured on it. */
   measured: SwatchMeasured;
   /** What a photograph gave. */
   photo?: { lean: Estimate; roundHeightMm?: Estimate };

@@ -2,8 +2,11 @@ import type { Shape } from '../panel/shape.js';
 
 /** A value from a measurement, and between what it lies with the precision of the ruler. */
 export interface Estimate {
+  /** The likeliest value. */
   value: number;
+  /** The least that the precision of the measurement allows. */
   least: number;
+  /** The most. */
   most: number;
 }
 
@@ -43,6 +46,7 @@ export interface SwatchMeasured {
   turnOffDegrees?: number | undefined;
   /** Between which rounds it was read: whole numbers, 1 to 80. */
   fromRound?: number | undefined;
+  /** Up to which round it was read: a whole number, 2 to 80. */
   toRound?: number | undefined;
   /** In which wedge: a whole number, 1 to 12. */
   markedWedge?: number | undefined;
@@ -54,14 +58,17 @@ export interface SwatchMeasured {
   fiftyBeadsMm?: number | undefined;
   /** Precision of the ruler: 0 or more. */
   rulerMm: number;
+  /** What was measured on a photograph. */
   photo?: SwatchPhoto | undefined;
 }
 
 /** A measured swatch: what was measured, and what follows for the stitch. */
 export interface Swatch {
+  /** How the swatch was worked. */
   worked: SwatchWorked;
   /** How the swatch lies on the table. */
   lies: 'flat' | 'cups' | 'ruffles';
+  /** What was measured on it. */
   measured: SwatchMeasured;
   /** From round to round, millimetres: 0.1 to 50. */
   roundHeightMm?: Estimate | undefined;

@@ -32,13 +32,17 @@ export function texOf(diameterMm: number): number {
 export interface ThreadFit {
   /** The worked size with the narrowest hole, as the trade table gives it, millimetres. */
   readonly size: BeadSize;
+  /** Its narrowest hole. */
   readonly holeMm: number;
   /** The thickest thread that passes singly, and folded double at the eye of a needle. */
   readonly singleMostMm: number;
+  /** The thickest thread that passes folded double. */
   readonly doubledMostMm: number;
   /** The pattern's own thread, and whether it passes, where it is known. */
   readonly diameterMm: number | undefined;
+  /** Whether it passes singly, where its diameter is known. */
   readonly single: boolean | undefined;
+  /** Whether it passes folded double, where its diameter is known. */
   readonly doubled: boolean | undefined;
 }
 

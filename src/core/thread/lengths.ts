@@ -18,6 +18,7 @@ export interface Length {
   readonly number: number;
   /** Stitches of the panel in working order: the first, and the one after the last. */
   readonly fromStitch: number;
+  /** The stitch after its last one, 0-based, in working order. */
   readonly toStitch: number;
   /** Letters in working order; the string is the reverse. */
   readonly beads: string;
@@ -31,6 +32,7 @@ export interface Join {
   readonly length: number;
   /** Round (from 1) and place in it (from 0) of its first stitch. */
   readonly round: number;
+  /** Place of the stitch in that round, from 0. */
   readonly stitch: number;
   /** Whether the join lies between two rounds. */
   readonly atRoundEnd: boolean;

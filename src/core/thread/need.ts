@@ -21,7 +21,9 @@ export interface ThreadNeed {
   readonly lengths: number;
   /** What the stitches take. */
   readonly netMm: number;
+  /** What is added to that, to be safe. */
   readonly reserveMm: number;
+  /** What hangs out at the ends of all lengths. */
   readonly tailsMm: number;
   /** All of them together. */
   readonly totalMm: number;

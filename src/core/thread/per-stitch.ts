@@ -18,6 +18,7 @@ const perWidthRange = [8, 13] as const;
 
 /** How much thread one stitch takes, and how that is known. */
 export interface ThreadPerStitch {
+  /** Thread that one stitch takes. */
   readonly mm: number;
   /** From the pattern's `thread.perStitchMm`, from the bead size, or 11 stitch widths. */
   readonly from: 'pattern' | 'size' | 'width';

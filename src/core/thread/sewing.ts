@@ -21,14 +21,19 @@ export interface Sewing {
   readonly rimMm: number;
   /** The frame from hinge to hinge, on one side; and what of the rim is sewn to the other panel. */
   readonly arcMm: number;
+  /** What of the rim is sewn to the other panel. */
   readonly seamMm: number;
   /** Whether the arc is only a usual share of the rim, since no frame is known. */
   readonly estimate: boolean;
   /** Width of the frame: known, or by the panel, with the range that goes with it. */
   readonly frameWidthMm: number;
+  /** Narrowest and widest frame for this panel, where none is known. */
   readonly frameRangeMm: readonly [number, number] | undefined;
+  /** Kind of the frame, where it is known. */
   readonly kind: FrameKind | undefined;
+  /** How the frame is fixed, where it is known. */
   readonly fixing: 'sewn' | 'glued' | undefined;
+  /** Thread for the seam between the panels. */
   readonly seamThreadMm: number;
   /** Both sides together; none for a glued frame. */
   readonly frameThreadMm: number;

@@ -19,7 +19,9 @@ export const ourFiles: readonly string[] = [...outputNames, ...besides];
 
 /** What a kind of folder may get from us, and how an older one of the kind is known. */
 export interface FolderKind {
+  /** Whether a file of that name may be replaced. */
   isOurFile(name: string): boolean;
+  /** Whether the folder is one that was written here. */
   isOurFolder(dir: string): Promise<boolean>;
   /** What a folder that is not ours lacks. */
   readonly mark: 'pattern' | 'card' | 'listing';

@@ -77,13 +77,21 @@ export const place = {
 
 /** A place in a pattern, as `find` tells it; rounds and stitches from 1. */
 export interface Place {
+  /** Name of the panel, where there are two. */
   panel: string | undefined;
+  /** Length of thread, from 1, where there are several. */
   length: number | undefined;
+  /** Round, from 1. */
   round: number;
+  /** Stitch of the round, from 1. */
   stitch: number;
+  /** Wedge, from 1. */
   wedge: number;
+  /** Stitch of the wedge, from 1. */
   inWedge: number;
+  /** Beads still to be worked, as a sentence has them. */
   left: string;
+  /** Beads more that must be read to be certain, where that helps. */
   more: number | undefined;
 }
 
@@ -91,12 +99,19 @@ export interface Place {
 export interface Repair {
   /** The run that came out too short or too long, where that is all. */
   run: { number: number; letter: string; wanted: number; got: number } | undefined;
+  /** Beads strung before the slip, as a sentence has them. */
   after: string;
+  /** What the list wants there. */
   wanted: string;
+  /** What is on the thread there. */
   got: string;
+  /** Round, from 1. */
   round: number;
+  /** Stitch of the round, from 1. */
   stitch: number;
+  /** Wedge, from 1. */
   wedge: number;
+  /** Stitch of the wedge, from 1. */
   inWedge: number;
 }
 

@@ -7,7 +7,9 @@ const short = (value: number, places = 2) => String(Number(value.toFixed(places)
 
 /** The least and the most of an estimate, in its own unit. */
 export interface EstimateEnds {
+  /** The least that the precision of the measurement allows. */
   least: number;
+  /** The most. */
   most: number;
 }
 /** `2.31 (2.28 to 2.34)`, millimetres to a hundredth: finer than any ruler. */

@@ -64,12 +64,15 @@ export type FinishKind =
 
 /** A colour as one would ask for it in a shop; every language has words for all of it. */
 export interface ColourWord {
+  /** The colour's family. */
   readonly family: ColourFamily;
+  /** How light, dark or strong it is, where that says more. */
   readonly tone?: ColourTone | undefined;
 }
 
 /** What a bead looks like, as facts for a sentence. */
 export interface BeadLook extends ColourWord {
+  /** Its surface, where it is named. */
   readonly finish?: FinishKind | undefined;
   /** The maker's own word for a finish that is none of those. */
   readonly ownFinish?: string | undefined;

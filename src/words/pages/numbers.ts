@@ -25,7 +25,9 @@ export interface Numbers {
 
 /** A size in millimetres: between what it lies, the same twice where it is known. */
 export interface SizeRange {
+  /** The least, millimetres. */
   readonly leastMm: number;
+  /** The most, millimetres. */
   readonly mostMm: number;
 }
 

@@ -20,6 +20,7 @@ export interface Palette {
   readonly size: string;
   /** Diameter that the panel is planned with: the middle one of the beads (the lower of two). */
   readonly diameterMm: number;
+  /** What was passed over or filled in. */
   readonly notes: Warning[];
 }
 
@@ -51,10 +52,13 @@ function withCount([first, ...more]: readonly RowProblem[]): RowProblem {
 
 /** A palette looked through: what can be used of it, and all that is wrong. */
 export interface PaletteSurvey {
+  /** What kind of file it is. */
   readonly format: PaletteFormat;
+  /** Beads of the rows that can be used. */
   readonly beads: Bead[];
   /** Every fault of every row, by line. */
   readonly problems: RowProblem[];
+  /** What was passed over or filled in. */
   readonly notes: Warning[];
 }
 

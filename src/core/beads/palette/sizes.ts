@@ -2,17 +2,25 @@ import { RondureError } from '../../errors.js';
 
 /** A trade size of seed beads; lengths in millimetres. */
 export interface BeadSize {
+  /** As the trade writes it, for instance 11/0. */
   readonly name: string;
+  /** Whether the bead is rounded or a straight piece of tube. */
   readonly shape: 'round' | 'cylinder';
   /** Outer diameter: the middle of what is sold, and its range. */
   readonly diameterMm: number;
+  /** Smallest and largest outer diameter that is sold. */
   readonly diameterRangeMm: readonly [number, number];
   /** Length along the hole: what one bead takes up on the thread. */
   readonly lengthMm: number;
+  /** Shortest and longest that is sold. */
   readonly lengthRangeMm: readonly [number, number];
+  /** Diameter of the hole: the middle of what is sold. */
   readonly holeMm: number;
+  /** Narrowest and widest hole that is sold. */
   readonly holeRangeMm: readonly [number, number];
+  /** Beads that weigh a gram together: the middle of what is sold. */
   readonly beadsPerGram: number;
+  /** Fewest and most of them. */
   readonly beadsPerGramRange: readonly [number, number];
 }
 

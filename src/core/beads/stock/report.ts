@@ -27,6 +27,7 @@ export interface StockReport {
   }[];
   /** Mean CIEDE2000 of the choice, and of the choice if nothing ran out. */
   readonly meanDifference: number;
+  /** Mean CIEDE2000 of the choice that any jar could serve. */
   readonly unlimitedMeanDifference: number;
 }
 

@@ -8,9 +8,13 @@ import type { TextStyle } from '../surface/text.js';
 
 /** What a sample card is drawn from. */
 export interface SampleCard {
+  /** Heading of the card. */
   readonly title: string;
+  /** Beads that it shows, in their order. */
   readonly beads: readonly Bead[];
+  /** Words of its language. */
   readonly words: Words;
+  /** Fonts that its texts are set in. */
   readonly fonts: Fonts;
 }
 

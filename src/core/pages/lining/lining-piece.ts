@@ -17,11 +17,15 @@ const bar = { stroke: black, widthMm: 0.6 } as const;
 
 /** Everything a lining template is drawn from. */
 export interface LiningSheet {
+  /** The piece of cloth as it is planned. */
   readonly lining: Lining;
   /** Title of the pattern, and the panel's name where there are several. */
   readonly title: string;
+  /** Name of the panel that it lines, where there are two. */
   readonly panel?: string | undefined;
+  /** Words of its language. */
   readonly words: Words;
+  /** Fonts that its texts are set in. */
   readonly fonts: Fonts;
 }
 

@@ -13,12 +13,17 @@ import {
 
 /** What to have ready of one bead. */
 export interface MaterialRow {
+  /** Letter of the bead in the pattern. */
   readonly letter: string;
+  /** Its id in the palette. */
   readonly id: string;
+  /** Its name in the palette. */
   readonly name: string;
+  /** Its size, for instance 11/0, where the palette says so. */
   readonly size: string | undefined;
   /** Its finish as the palette names it, and what it looks like. */
   readonly finish: string | undefined;
+  /** What it looks like, in words. */
   readonly look: BeadLook;
   /** Whether its id is that of a sample colour of ours, and no shop's. */
   readonly sample: boolean;
@@ -36,9 +41,11 @@ export interface MaterialRow {
   readonly toBuyGrams: number | undefined;
   /** What one packet holds and costs, where the palette says so. */
   readonly packGrams: number | undefined;
+  /** What one packet costs, where the palette says so. */
   readonly price: number | undefined;
   /** Packets that hold them and what they cost, where known. */
   readonly packets: number | undefined;
+  /** What those packets cost, where known. */
   readonly cost: number | undefined;
 }
 

@@ -7,12 +7,15 @@ const usualLean = 0.5;
 
 /** What the text above a list of rounds tells, as far as it is there. */
 export interface ListHead {
+  /** Title of the pattern, where the list says it. */
   readonly title?: string;
+  /** Name of the panel, where the list says it. */
   readonly panel?: string;
   /** The lines under "The beads:", a letter and a name each, without the counts. */
   readonly beads: readonly { readonly letter: string; readonly label: string }[];
   /** Millimetres, as rounded in the text. */
   readonly stitch?: { readonly widthMm: number; readonly heightMm: number };
+  /** What the list says of how the panel is worked. */
   readonly shape: Partial<Pick<Shape, 'hand' | 'beadsFace' | 'construction' | 'lean' | 'stitch'>>;
 }
 

@@ -18,6 +18,7 @@ const roundStart = /^\s*r(?:ound|nd|d)?\.?\s*(\d{1,3})\s*(?:\(([^)]*)\)\s*)?:/i;
 export interface ListedRound {
   /** Line of the text on which the round begins, from 1. */
   readonly line: number;
+  /** A mark for each stitch: a letter, `.` for bare, `_` for open. */
   readonly marks: string;
   /** Stitches, from 0, with which a pair in square brackets begins. */
   readonly pairs: readonly number[];
@@ -27,7 +28,9 @@ export interface ListedRound {
 
 /** A list of rounds as it stands, not yet compared with how a panel grows. */
 export interface RoundList {
+  /** What stands above the first round. */
   readonly head: ListHead;
+  /** The rounds, from round 1. */
   readonly rounds: readonly ListedRound[];
 }
 

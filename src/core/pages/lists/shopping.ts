@@ -41,24 +41,33 @@ export interface ShoppingWish {
 
 /** Everything to have for some purses; lengths in millimetres where the names say so. */
 export interface ShoppingList {
+  /** Title of the pattern. */
   readonly title: string;
+  /** Purses to be made: 1 or more. */
   readonly pieces: number;
   /** Panels of one purse, and how many of them the pattern holds. */
   readonly panels: number;
+  /** Panels that the pattern holds: 1 or 2. */
   readonly patternPanels: number;
   /** Whether a swatch gave the stitch. */
   readonly swatch: boolean;
+  /** Beads over what is worked, per cent. */
   readonly beadReservePercent: number;
   /** Beads for all pieces: reserve and packets are worked out once, on the whole. */
   readonly beads: readonly MaterialRow[];
+  /** Sums over all beads. */
   readonly totals: ShoppingTotals;
   /** Stitches of all pieces that no bead is decided for. */
   readonly undecided: number;
+  /** Thread for all pieces. */
   readonly thread: ShoppingThread;
   /** Seam, frame and braid of one purse; undefined for single panels. */
   readonly sewing: Sewing | undefined;
+  /** Usual hooks for these beads, smallest and largest, millimetres. */
   readonly hookMm: readonly [number, number] | undefined;
+  /** Usual needles for these beads, thinnest and thickest, millimetres. */
   readonly needleMm: readonly [number, number] | undefined;
+  /** Cloth for the linings of all pieces. */
   readonly lining: LiningCloth;
   /** The lining crocheted instead: panels without beads. */
   readonly panelLining: PanelLining;
@@ -70,57 +79,79 @@ export interface ShoppingList {
 
 /** Sums over the beads. */
 export interface ShoppingTotals {
+  /** Beads worked. */
   readonly count: number;
+  /** Beads to have ready. */
   readonly withReserve: number;
   /** Undefined where some bead's grams are not known. */
   readonly grams: number | undefined;
+  /** Beads that the stock lacks. */
   readonly toBuy: number;
+  /** Packets that hold them, where known. */
   readonly packets: number | undefined;
   /** What is to be bought of the beads with a known price costs. */
   readonly cost: number;
   /** Beads of which something is to be bought, and those of them whose cost is known. */
   readonly bought: number;
+  /** Beads whose cost is known, of those that are to be bought. */
   readonly priced: number;
 }
 
 /** The crochet thread of all pieces. */
 export interface ShoppingThread extends ThreadNeed {
+  /** What a stitch takes. */
   readonly perStitch: ThreadPerStitch;
+  /** Thread over what the stitches take, per cent. */
   readonly reservePercent: number;
+  /** What hangs out at each end of a length. */
   readonly tailMm: number;
+  /** What the beads take up when they are strung. */
   readonly strungMm: number;
   /** What it weighs where its tex is known, grams. */
   readonly grams: number | undefined;
   /** Balls or spools that hold it, and what they cost, where the maker says what one holds and costs. */
   readonly spools: Spools | undefined;
+  /** The maker's own thread, where the pattern knows it. */
   readonly given: Thread | undefined;
+  /** Whether it passes the beads, where their hole is known. */
   readonly fit: ThreadFit | undefined;
+  /** The size of the bead that is worked most, if it is known. */
   readonly size: string | undefined;
 }
 
 /** Thread as it is sold. */
 export interface Spools {
+  /** Balls or spools: 1 or more. */
   readonly spools: number;
   /** On one of them. */
   readonly metres: number;
+  /** What all of them cost, where known. */
   readonly cost: number | undefined;
 }
 
 /** A crocheted lining: so many panels without beads, and their thread with reserve and tails. */
 export interface PanelLining {
+  /** Panels to be worked. */
   readonly pieces: number;
+  /** Thread that they take. */
   readonly mm: number;
 }
 
 /** Cloth for the lining, whole centimetres: pieces laid in rows, and a little more than the cuts. */
 export interface LiningCloth {
+  /** Pieces to be cut. */
   readonly pieces: number;
+  /** Width of one of them, with its allowance. */
   readonly pieceWidthCm: number;
+  /** Height of one of them, with its allowance. */
   readonly pieceHeightCm: number;
+  /** Width of cloth that all of them take. */
   readonly widthCm: number;
+  /** Length of cloth that all of them take. */
   readonly heightCm: number;
   /** Width of the cloth that is reckoned with. */
   readonly clothWidthCm: number;
+  /** What is added to each piece all round. */
   readonly allowanceMm: number;
 }
 

@@ -10,6 +10,7 @@ export type CellMark = 'plain' | 'rising' | 'falling' | 'upright';
 export interface GreyFill {
   /** A grey, #rrggbb. */
   readonly hex: string;
+  /** Mark drawn over the fill. */
   readonly mark: CellMark;
 }
 

@@ -11,12 +11,17 @@ import type { CellMark, GreyFill } from './grey-fills.js';
 
 /** Everything a drawing of one panel is made from. */
 export interface PanelSheet {
+  /** The pattern that is drawn. */
   readonly pattern: Pattern;
   /** Index into pattern.panels. */
   readonly panel: number;
+  /** Its panel as it is laid out. */
   readonly geometry: PanelGeometry;
+  /** The cells of its stitches. */
   readonly footprints: Footprints;
+  /** Words of its language. */
   readonly words: Words;
+  /** Fonts that its texts are set in. */
   readonly fonts: Fonts;
   /** Fills by letter where there is no colour: `greyFills` makes them. */
   readonly greys?: ReadonlyMap<string, GreyFill> | undefined;

@@ -7,9 +7,11 @@ import { scriptOf, setLetterByLetter } from './script.js';
 export interface Glyph {
   /** Unique among all faces: usable as an XML id. */
   readonly id: string;
+  /** The character that it shows. */
   readonly character: string;
   /** Which font file it is from: a key of `Fonts.file`. */
   readonly file: string;
+  /** How far it moves on, in ems. */
   readonly advance: number;
   /** SVG path commands M, L, Q, C, Z with their coordinates. */
   readonly outline: readonly { readonly command: string; readonly args: readonly number[] }[];
@@ -19,7 +21,11 @@ export interface Glyph {
 
 /** The outlines of one face, character by character; lengths in ems. */
 export interface Face {
-  /** @throws RondureError `glyph-missing`, `script-unset` */
+  /**
+   * The glyph of one character.
+   *
+   * @throws RondureError `glyph-missing`, `script-unset`
+   */
   glyph(character: string): Glyph;
   /** Whether the face can draw a character. */
   has(character: string): boolean;
@@ -34,7 +40,9 @@ export type LineBreaks = (text: string) => readonly number[];
 
 /** The two faces that every drawing is lettered with: `loadFonts` reads them. */
 export interface Fonts {
+  /** The upright face. */
   readonly regular: Face;
+  /** The bold face. */
   readonly bold: Face;
   /** What running text and titles are set in; the same two where there is no face of its own. */
   readonly text: { readonly regular: Face; readonly bold: Face };
@@ -44,7 +52,9 @@ export interface Fonts {
 
 /** Bytes of the TrueType or OpenType files of one family; they may be the same file. */
 export interface FontFiles {
+  /** Bytes of the upright face. */
   readonly regular: Uint8Array;
+  /** Bytes of the bold face. */
   readonly bold: Uint8Array;
 }
 
@@ -56,16 +66,19 @@ export interface FurtherFont {
   readonly first?: boolean;
   /** Whether it is worth reading for a character. */
   mayHave(character: string): boolean;
+  /** Its files, read when a letter of it is wanted. */
   read(): FontFiles;
 }
 
 /** How faces are put together. */
 export interface FontChoice {
+  /** Fonts for letters that the bundled ones lack. */
   readonly further?: readonly FurtherFont[];
   /** A family for running text, before the main one. */
   readonly text?: FontFiles;
   /** Whether whoever makes the drawing can give a font of their own: part of the error's cure. */
   readonly canAdd?: boolean;
+  /** Where lines may end; the usual rules when undefined. */
   readonly lineBreaks?: LineBreaks;
 }
 

@@ -10,8 +10,12 @@ export interface SwatchGuide {
   readonly size: string;
   /** The rounds between which the turn is to be measured. */
   readonly fromRound: number;
+  /** Round up to which the turn is measured. */
   readonly toRound: number;
+  /** Wedge, from 1, whose first stitches are marked. */
   readonly markedWedge: number;
+  /** Words of its language. */
   readonly words: Words;
+  /** Fonts that its texts are set in. */
   readonly fonts: Fonts;
 }

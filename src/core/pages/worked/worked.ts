@@ -17,6 +17,7 @@ const margin = 0.03;
 
 /** What `renderWorked` draws. */
 export interface WorkedInput {
+  /** The panel as it is laid out. */
   geometry: PanelGeometry;
   /** Colour of a stitch's bead as #rrggbb; undefined: no bead, the thread shows. */
   hexOf: (stitch: number) => string | undefined;

@@ -23,6 +23,7 @@ export const wishFileSchema = z.strictObject({
 
 /** How a pattern was asked for. */
 export interface KeptWish {
+  /** What was asked for. */
   readonly wish: MakerWish;
   /** The purse frame; its bare rounds as they were asked for. */
   readonly frame?: Frame | undefined;

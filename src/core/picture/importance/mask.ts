@@ -7,6 +7,7 @@ import { sampleStitches } from '../sampling/sample-stitches.js';
 
 /** A picture laid like the main picture: white where it matters most, black where nothing is said. */
 export interface Mask {
+  /** White matters most; black says nothing. */
   readonly picture: Picture;
   /** File name for messages. */
   readonly name: string;

@@ -12,6 +12,7 @@ export interface SvgExtent {
 export interface SvgSize {
   /** Width over height. */
   readonly aspect: number;
+  /** As the attribute of the same name. */
   readonly viewBox: string;
 }
 

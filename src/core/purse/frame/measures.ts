@@ -18,6 +18,7 @@ export interface FrameMeasures {
 
 /** A purse frame as it was measured, and how a panel is to sit in it: its stretch of the rim is centred at the top. */
 export interface Frame extends FrameMeasures {
+  /** How the panel is fixed to it: sewn through holes, or glued into a channel. */
   readonly fixing: 'sewn' | 'glued';
   /** Wished width of the panel as worn, over the width of the frame: 1 to 2. */
   readonly ratio: number;

@@ -27,9 +27,11 @@ const usualBareRounds = 2;
 
 /** A hinge, seen on the bead face with 12 o'clock on top. */
 export interface HingeMark {
+  /** Side of the bead face. */
   readonly side: 'left' | 'right';
   /** The last stitch in the frame and the first one in the seam, of the last round, from 1. */
   readonly inFrame: number;
+  /** The first stitch in the seam, of the last round, from 1. */
   readonly inSeam: number;
   /** Face angle, degrees clockwise from 12 o'clock, 0 up to 360. */
   readonly degrees: number;
@@ -37,8 +39,11 @@ export interface HingeMark {
 
 /** The stitches of one round that lie between the hinges. */
 export interface FrameRound {
+  /** The round, from 1. */
   readonly round: number;
+  /** Its stitches in the frame. */
   readonly runs: readonly StitchRun[];
+  /** How many those are. */
   readonly stitches: number;
   /** Worked without beads. */
   readonly bare: boolean;
@@ -46,18 +51,23 @@ export interface FrameRound {
 
 /** How a rail and the rim on it are spread over the holes of a sewn frame. */
 export interface HolePlan {
+  /** From one hole to the next. */
   readonly spacingMm: number;
   /** Spaces between holes along the rail: an estimate, holes differ. */
   readonly spaces: number;
   /** Stitches for one space: this many in `spaces - more` of them, one more in `more`. */
   readonly stitches: number;
+  /** Spaces that hold one stitch more. */
   readonly more: number;
 }
 
 /** How a panel sits in its frame; lengths in millimetres. */
 export interface FramePlan {
+  /** The rail of the frame from hinge to hinge. */
   readonly railMm: number;
+  /** Rounds R of the panel. */
   readonly rounds: number;
+  /** Width of the panel as it hangs. */
   readonly wornWidthMm: number;
   /** Panel width over frame width. */
   readonly ratio: number;
@@ -65,9 +75,11 @@ export interface FramePlan {
   readonly rimMm: number;
   /** Stitches of the rim in the frame, and what they take up along it. */
   readonly stitches: number;
+  /** What those stitches take up along the rim. */
   readonly stretchMm: number;
   /** By how much that is longer than the rail (gather) or, below zero, shorter (ease), per cent. */
   readonly gatherPercent: number;
+  /** Rounds in the frame that have no beads there. */
   readonly bareRounds: number;
   /** The last round and every other one with bare stitches, from the rim inward. */
   readonly framed: readonly FrameRound[];

@@ -5,7 +5,9 @@ import type { Rim } from './rim.js';
 
 /** Stitches of one round that stand in a row, numbered from 1 in working order, both included. */
 export interface StitchRun {
+  /** First stitch, from 1. */
   readonly from: number;
+  /** Last stitch, from 1. */
   readonly to: number;
 }
 

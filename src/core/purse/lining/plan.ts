@@ -32,6 +32,7 @@ export interface LiningWish {
   readonly panel?: number;
   /** The finished panel at its widest place, as measured; without it the model's estimate holds. */
   readonly measuredMm?: number;
+  /** From the seam to the edge that is cut; the usual when undefined. */
   readonly allowanceMm?: number;
   /** How much narrower than the panel the lining is, at its widest place. */
   readonly easeMm?: number;
@@ -49,26 +50,35 @@ export interface LiningWish {
 
 /** A lining piece, seen as the bead face is, origin at the panel's centre; millimetres. */
 export interface Lining {
+  /** Where it is sewn. */
   readonly seam: SoftOutline;
+  /** Where it is cut. */
   readonly cut: SoftOutline;
   /** Widest places. */
   readonly seamAcrossMm: number;
+  /** Widest place of the cut piece. */
   readonly cutAcrossMm: number;
   /** Width by the model. */
   readonly modelAcrossMm: number;
   /** Between what it lies: before a swatch both outlines are possible. */
   readonly modelAcross: SizeRange;
+  /** Width of the finished panel, where it was measured. */
   readonly measuredMm?: number;
+  /** From the seam to the edge that is cut. */
   readonly allowanceMm: number;
+  /** How much narrower than the panel the lining is, at its widest place. */
   readonly easeMm: number;
+  /** Share of the rim that lies in the frame, 0 to 1. */
   readonly openingShare: number;
   /** Where the opening comes from. */
   readonly openingFrom: 'asked' | 'frame' | 'usual';
+  /** Length of the turning gap; 0 for none. */
   readonly gapMm: number;
   /** The closed ring stands for a spiral's stepped rim. */
   readonly spiral: boolean;
   /** Pieces of this shape for one purse. */
   readonly pieces: 1 | 2;
+  /** 12 o'clock on the seam. */
   readonly top: OutlineSpot;
   /** Where the seam between the panels begins and ends, right and left of 12 o'clock. */
   readonly hinges: readonly [OutlineSpot, OutlineSpot];

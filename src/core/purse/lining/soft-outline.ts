@@ -10,15 +10,19 @@ type Point = readonly [x: number, y: number];
 export interface SoftOutline {
   /** Corners in clockwise order on the page (y points down), millimetres; one or at least three. */
   readonly corners: readonly (readonly [x: number, y: number])[];
+  /** How far round the corners the outline runs. */
   readonly radiusMm: number;
 }
 
 /** A spot on an outline and the direction straight out of it. */
 export interface OutlineSpot {
+  /** Millimetres to the right of the middle. */
   readonly x: number;
+  /** Millimetres below the middle. */
   readonly y: number;
   /** Unit vector out of the cloth. */
   readonly outX: number;
+  /** The same downward. */
   readonly outY: number;
 }
 

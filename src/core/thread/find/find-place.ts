@@ -12,6 +12,7 @@ export interface FindWish {
   readonly worked?: boolean;
   /** Only this panel (0-based), only this length (from 1). */
   readonly panel?: number;
+  /** Only this length, from 1; all of them when undefined. */
   readonly length?: number;
 }
 
@@ -28,9 +29,11 @@ export interface StitchPlace {
 export interface FoundPlace extends StitchPlace {
   /** 0-based. */
   readonly panel: number;
+  /** Length of thread, from 1. */
   readonly length: number;
   /** Beads still to be worked of this length, and of this panel. */
   readonly left: number;
+  /** Beads still to be worked of this panel. */
   readonly leftInPanel: number;
   /**
    * How many beads more must be read, if this is the place, until no other fits. They are the ones

@@ -12,6 +12,7 @@ export interface MendWish {
   readonly strung: string;
   /** 0-based panel and length from 1. */
   readonly panel: number;
+  /** Length of thread, from 1. */
   readonly length: number;
   /** true: stringing goes on; what is not strung yet is not missing. */
   readonly soFar?: boolean;
@@ -19,6 +20,7 @@ export interface MendWish {
 
 /** One repair: some neighbouring beads of one kind of slip, and where it will be worked. */
 export interface Repair extends StitchPlace {
+  /** What is to be done. */
   readonly kind: Edit['kind'];
   /** Beads concerned (of a swap: 2). */
   readonly count: number;
@@ -26,6 +28,7 @@ export interface Repair extends StitchPlace {
   readonly after: number;
   /** Letters that the list wants there, and those on the thread; '' where there is none. */
   readonly wanted: string;
+  /** Letters that are on the thread there; '' where there is none. */
   readonly got: string;
   /** A run that came out too short or too long: which of the list's, from 1, and both its lengths. */
   readonly run?: { readonly number: number; readonly wanted: number; readonly got: number };
@@ -37,6 +40,7 @@ export interface Repair extends StitchPlace {
 export interface Mending {
   /** Beads of the list (up to where stringing has come) and on the thread. */
   readonly wanted: number;
+  /** Beads on the thread. */
   readonly strung: number;
   /** Fewest beads to put in, take out, change, or pairs to swap; undefined when more than can be told. */
   readonly edits: number | undefined;

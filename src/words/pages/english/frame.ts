@@ -3,7 +3,9 @@ import type { English } from './spelling.js';
 
 /** Neighbouring stitches, both from 1. */
 export interface StitchSpan {
+  /** First stitch, from 1. */
   readonly from: number;
+  /** Last stitch, from 1. */
   readonly to: number;
 }
 

@@ -3,11 +3,15 @@ import type { English } from './spelling.js';
 
 /** What the sentences beside drawings of the handwork depend on. */
 export interface HandSaid {
+  /** Which way the beads lie. */
   readonly beadsFace: FaceWord;
+  /** Spiral or joined rounds. */
   readonly construction: 'spiral' | 'joined';
   /** How the stitch is worked. */
   readonly way: 'both-loops' | 'bead-side-loop' | 'slip';
+  /** Wedges N: 3 to 12. */
   readonly wedges: number;
+  /** How the frame is fixed. */
   readonly fixing: 'sewn' | 'glued';
   /** Whether stitches without beads lie in the frame. */
   readonly bare: boolean;
@@ -15,6 +19,7 @@ export interface HandSaid {
   readonly tailCm: number;
   /** Names of the panels. */
   readonly front: string;
+  /** Name of the other panel. */
   readonly back: string;
 }
 

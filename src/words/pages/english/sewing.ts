@@ -5,13 +5,17 @@ import type { English } from './spelling.js';
 
 /** The names of both panels. */
 export interface Panels {
+  /** Name of the front panel. */
   front: string;
+  /** Name of the back panel. */
   back: string;
 }
 
 /** Stitches of the last rounds that meet, from 1. */
 export interface Pair {
+  /** Stitch of the front's last round, from 1. */
   front: number;
+  /** Stitch of the back's last round, from 1. */
   back: number;
 }
 

@@ -3,16 +3,27 @@ import type { English } from './spelling.js';
 
 /** How a swatch is to be worked and measured. */
 export interface GuideFacts {
+  /** Wedges N: 3 to 12. */
   wedges: number;
+  /** Rounds R: 2 to 80. */
   rounds: number;
+  /** Which stitch of each wedge is doubled. */
   increase: 'first' | 'middle' | 'last';
+  /** Spiral or joined rounds. */
   construction: 'spiral' | 'joined';
+  /** The hand that holds the hook. */
   hand: 'right' | 'left';
+  /** Which way the beads lie. */
   beadsFace: 'away' | 'toward';
+  /** Bead size, for instance 11/0. */
   size: string;
+  /** Round from which the turn is measured. */
   fromRound: number;
+  /** Round up to which it is measured. */
   toRound: number;
+  /** Wedge, from 1, whose first stitches are marked. */
   markedWedge: number;
+  /** Wedge, from 1, across whose middle the rim is measured. */
   rimWedge: number;
   /** One for every stitch. */
   beads: number;

@@ -2,7 +2,9 @@ import { leastSquares } from './least-squares.js';
 
 /** How the maker laid out the heaps. */
 export interface JarGrid {
+  /** Rows of heaps, 1 or more. */
   readonly rows: number;
+  /** Heaps in each row, 1 or more. */
   readonly columns: number;
 }
 

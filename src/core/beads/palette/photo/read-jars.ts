@@ -14,8 +14,11 @@ import { lampLight } from './lamp-light.js';
 
 /** The beads at one place of the grid, rows and columns from 1. */
 export interface Jar {
+  /** Row of the heap, from 1. */
   readonly row: number;
+  /** Place in its row, from 1. */
   readonly column: number;
+  /** Its colour as #rrggbb, with the light of the paper taken away. */
   readonly hex: string;
 }
 
