@@ -46,7 +46,12 @@ export function Table() {
   useWayBack(atWork.value ?? (colouring.value ? 'coloured-chart' : undefined));
   const card = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (card.current) card.current.scrollTop = 0;
+    if (!card.current) return;
+    card.current.scrollTop = 0;
+    // On a phone the window is what is pushed: a step begins where its card does.
+    const under = parseFloat(getComputedStyle(document.documentElement).scrollPaddingTop) || 0;
+    if (card.current.getBoundingClientRect().top < under)
+      card.current.scrollIntoView({ block: 'start' });
   }, [step.id]);
   if (atWork.value && !shelfOpen.value) return <Later key="work" load={workScreen} />;
   if (colouring.value) return <Later key="coloured" load={colouredScreen} />;

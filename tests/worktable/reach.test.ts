@@ -67,6 +67,23 @@ test.each([
   }
 });
 
+test('a step begins where its card does, however far the one before was pushed', async () => {
+  const { page } = await built.open(390, 844, undefined, { hasTouch: true });
+  await settled(page);
+  for (const step of ['panel', 'beads', 'brush', 'purse', 'pages', 'work', 'picture']) {
+    await page.evaluate('scrollTo(0, document.documentElement.scrollHeight)');
+    await page.locator(`[data-step="${step}"]`).tap();
+    await page.locator(`[data-step="${step}"][aria-current]`).waitFor();
+    const seen = () =>
+      page.evaluate(() => {
+        const card = document.querySelector('.card')!.getBoundingClientRect();
+        const hit = document.elementFromPoint(195, card.top + 8);
+        return hit?.closest('.card') !== null && card.top >= 0;
+      });
+    await expect.poll(seen, { message: step }).toBe(true);
+  }
+});
+
 test('what has the keyboard is not hidden under them', async () => {
   const { page } = await built.open(390, 844);
   await settled(page);

@@ -140,3 +140,39 @@ test('keys do what taps do', async () => {
   await page.keyboard.press('Escape');
   expect(await page.locator('.at-work').count()).toBe(0);
 });
+
+test('once the front is done, the back is the next tap, and after both nothing is left to go on to', async () => {
+  const { page, said } = await built.open(390, 844);
+  await settled(page);
+  await page.locator('[data-step="panel"]').click();
+  const rounds = page.locator('.card input[type="number"]').first();
+  await rounds.fill('4');
+  await rounds.press('Tab');
+  await page.locator('[data-step="purse"]').click();
+  await page.locator('[data-action="back-same"]').click();
+  await settled(page);
+  const header = () => page.locator('.at-work .where').innerText();
+  const toTheEnd = async (selector: string) => {
+    const more = page.locator(`.at-work button.tap.${selector}`);
+    while ((await more.count()) > 0) await more.click();
+  };
+  await toWork(page, 'string');
+  expect(await header()).toBe('Front');
+  expect(await page.locator('[data-next-panel]').count()).toBe(0);
+  await toTheEnd('stringing');
+  await page.locator('.tap.done [data-action="crochet"]').click();
+  await page.locator('.at-work.crochet').waitFor();
+  await toTheEnd('crocheting');
+  const next = page.locator('.tap.done [data-next-panel]');
+  expect(await next.innerText()).toBe('String: Back');
+  await next.click();
+  await page.locator('.at-work.string').waitFor();
+  expect(await header()).toBe('Back');
+  expect(await page.locator('.tap .sum').innerText()).toContain('0 of');
+  await toTheEnd('stringing');
+  await page.locator('.tap.done [data-action="crochet"]').click();
+  await toTheEnd('crocheting');
+  await page.locator('.tap.done').waitFor();
+  expect(await page.locator('[data-next-panel]').count()).toBe(0);
+  expect(said).toEqual([]);
+});

@@ -14,8 +14,16 @@ export const coinFor = (): Coin => (/-US$/i.test(navigator.language) ? 'quarter'
 /** Width and height of a bank card, millimetres (ISO/IEC 7810, ID-1). */
 export const cardMm = { width: 85.6, height: 53.98 } as const;
 
+/** However small the purse is shown, its scale can be read. */
+const leastLetterPx = 13;
+
 /** The coin in millimetres, its box beginning at the origin. */
-export function drawCoin(context: CanvasRenderingContext2D, coin: Coin, ink: string): void {
+export function drawCoin(
+  context: CanvasRenderingContext2D,
+  coin: Coin,
+  ink: string,
+  pxPerMm: number,
+): void {
   const r = coinMm(coin) / 2;
   const disc = (radius: number, light: string, dark: string) => {
     const shine = context.createRadialGradient(r - radius * 0.4, r - radius * 0.5, 0, r, r, radius);
@@ -38,35 +46,42 @@ export function drawCoin(context: CanvasRenderingContext2D, coin: Coin, ink: str
   context.font = `600 ${r * 0.62}px system-ui, sans-serif`;
   context.fillText(coin === 'two-euro' ? '2 €' : '25 ¢', r, r * 1.03);
   context.fillStyle = ink;
-  context.font = '4px system-ui, sans-serif';
-  context.fillText(`${coinMm(coin)} mm`, r, -3.4);
+  const letterMm = Math.max(4, leastLetterPx / pxPerMm);
+  context.font = `${letterMm}px system-ui, sans-serif`;
+  context.fillText(`${coinMm(coin)} mm`, r, -0.85 * letterMm);
 }
 
 /** A ruler in millimetres, from the origin to the right. */
-export function drawRuler(context: CanvasRenderingContext2D, longMm: number, ink: string): void {
+export function drawRuler(
+  context: CanvasRenderingContext2D,
+  longMm: number,
+  pxPerMm: number,
+): void {
   const whole = Math.floor(longMm / 10) * 10;
+  const letterMm = Math.max(3.4, leastLetterPx / pxPerMm);
+  const deepMm = Math.max(10, 5.6 + 0.8 * letterMm);
+  // Large figures stand at every second or fifth centimetre.
+  const everyMm = letterMm < 4.5 ? 10 : letterMm < 9 ? 20 : 50;
   context.fillStyle = '#f4ead0';
   context.strokeStyle = '#8a7a54';
   context.lineWidth = 0.25;
   context.beginPath();
-  context.rect(-2, 0, whole + 4, 10);
+  context.rect(-2, 0, whole + 4, deepMm);
   context.fill();
   context.stroke();
   context.strokeStyle = '#3a3122';
   context.fillStyle = '#3a3122';
   context.textAlign = 'center';
   context.textBaseline = 'alphabetic';
-  context.font = '3.4px system-ui, sans-serif';
+  context.font = `${letterMm}px system-ui, sans-serif`;
   context.beginPath();
   for (let mm = 0; mm <= whole; mm++) {
     context.moveTo(mm, 0);
     context.lineTo(mm, mm % 10 === 0 ? 4.2 : mm % 5 === 0 ? 3 : 1.8);
-    if (mm % 10 === 0 && mm > 0) context.fillText(String(mm / 10), mm, 8.4);
+    if (mm % everyMm === 0 && mm > 0) context.fillText(String(mm / 10), mm, deepMm - 1.4);
   }
   context.lineWidth = 0.2;
   context.stroke();
-  context.fillStyle = ink;
   context.textAlign = 'left';
-  context.fillStyle = '#3a3122';
-  context.fillText('cm', 1, 8.4);
+  context.fillText('cm', 1, deepMm - 1.4);
 }

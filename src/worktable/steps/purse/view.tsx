@@ -90,9 +90,9 @@ function showPurse(canvas: HTMLCanvasElement, room: HTMLElement): () => void {
       left += box.right - box.left + gapMm;
     }
     at(left, floor - coinMm(coinFor()));
-    drawCoin(context, coinFor(), ink);
+    drawCoin(context, coinFor(), ink, k);
     at(from, floor + gapMm * 0.6);
-    drawRuler(context, Math.max(60, Math.min(wide - gapMm, 150)), ink);
+    drawRuler(context, Math.max(60, Math.min(wide - gapMm, 150)), k);
   }
 
   const ask = () => {

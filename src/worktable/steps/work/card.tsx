@@ -9,7 +9,8 @@ import { NoteList } from './notes.js';
 import { OutOfBead } from './out-of-bead.js';
 import { TimeAndCost } from './time-cost.js';
 import { changedChart, markWork, plans, progress, work } from './work-store.js';
-import { panelName } from './panel-name.js';
+import { NextPanel } from './next-panel.js';
+import { panelName, panelsOf } from './panel-name.js';
 import { canSpeak } from './voice.js';
 
 /** The card of the step Work. */
@@ -29,6 +30,7 @@ export function WorkCard() {
       )}
       <PanelChoice />
       <Standing />
+      <NextPanel />
       <div class="row">
         <ActionButton id="string" look="main" />
         <ActionButton id="crochet" look="main" />
@@ -60,10 +62,8 @@ function Cannot() {
 /** Which panel is at hand: of the pattern, and of those made by it. */
 function PanelChoice() {
   const say = words.value.work;
-  const { pattern, copies, at } = work.value!;
-  const all = Array.from({ length: copies }, (_, n) =>
-    pattern.panels.map((_panel, panel): PanelAt => ({ panel, copy: n + 1 })),
-  ).flat();
+  const { copies, at } = work.value!;
+  const all = panelsOf(work.value!);
   return (
     <div class="which">
       <label>

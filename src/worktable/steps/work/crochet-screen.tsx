@@ -10,6 +10,7 @@ import { figure, words } from '../../words.js';
 import { BeadRows } from './bead-rows.js';
 import { speakUp } from './voice.js';
 import { WorkCanvas } from './work-canvas.js';
+import { NextPanel } from './next-panel.js';
 import { NoteList } from './notes.js';
 import {
   jumpedFrom,
@@ -108,10 +109,11 @@ export function CrochetScreen() {
           <div class="tap done" data-done="panel" tabIndex={-1}>
             <h2>{say.panelDone}</h2>
             <p>{shape.construction === 'spiral' ? say.endSpiral : say.endJoined}</p>
+            <NextPanel />
             <NoteList />
           </div>
         )}
-        <Coming to={step?.to ?? worked} />
+        {step && <Coming to={step.to} />}
         <div class="row pace" role="group" aria-label={say.pace}>
           <ActionButton id="pace-stitch" look="quiet" />
           <ActionButton id="pace-run" look="quiet" />

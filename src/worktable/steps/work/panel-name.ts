@@ -1,6 +1,12 @@
-import type { PanelAt } from '../../../core/work/progress.js';
+import type { PanelAt, Work } from '../../../core/work/progress.js';
 import { figure, words } from '../../words.js';
 import { work } from './work-store.js';
+
+/** Every panel that is made: those of the pattern, once for each piece. */
+export const panelsOf = ({ pattern, copies }: Work): PanelAt[] =>
+  Array.from({ length: copies }, (_, n) =>
+    pattern.panels.map((_panel, panel): PanelAt => ({ panel, copy: n + 1 })),
+  ).flat();
 
 /** The name of a panel, and the how-manieth it is where there are several. */
 export function panelName({ panel, copy }: PanelAt, alone = false): string {

@@ -14,7 +14,8 @@ export function WorkCanvas({ step, round }: { step: WorkStep | undefined; round:
   const canvas = useRef<HTMLCanvasElement>(null);
   const now = work.value!;
   const { worked, notes } = progress.value!;
-  const whole = wholeWork.value;
+  // A panel that is done is looked at as a whole.
+  const whole = wholeWork.value || !step;
   const lit = tapped.value;
   useEffect(() => {
     const on = canvas.current!;
