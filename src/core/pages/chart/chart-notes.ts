@@ -99,7 +99,7 @@ export function notesOf(
   }
 
   function joinSymbol(surface: Surface, x: number, y: number): void {
-    drawJoin(surface, [x + 4.4, y, x + 3, y - 1.4, x + 1.6, y, x + 3, y + 1.4]);
+    drawJoin(surface, [x + 4.2, y, x + 3, y - 1.7, x + 1.8, y, x + 3, y + 1.7]);
   }
 
   function frameSymbol(surface: Surface, x: number, y: number): void {

@@ -17,10 +17,10 @@ export function drawBareDots(
   surface.strokePath(dots, { stroke: '#555555', widthMm: diameterMm });
 }
 
-/** The mark of a join: black within white, seen on any bead. */
+/** The mark of a join: white in a black outline, seen on any bead and on the black start line. */
 export function drawJoin(surface: Surface, diamond: Polyline): void {
-  surface.strokePath([diamond], { stroke: white, widthMm: 0.7, closed: true });
-  surface.fillPath([diamond], { fill: black });
+  surface.strokePath([diamond], { stroke: black, widthMm: 0.7, closed: true });
+  surface.fillPath([diamond], { fill: white });
 }
 
 /** Bars that join the two stitches of each doubled pair: white under black, seen on any bead. */

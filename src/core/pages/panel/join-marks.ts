@@ -1,15 +1,14 @@
 import { panelJoins, panelLengths } from '../../thread/lengths.js';
 import { stitchesBefore } from '../../panel/shape.js';
-import { pillPerDigit } from './cells.js';
 import type { PanelView } from './panel-view.js';
 import type { StartColumn } from './start-column.js';
 import type { PanelSheet } from './sheet.js';
 import type { Polyline } from '../surface/surface.js';
 
 /**
- * A diamond on the border before each stitch with which a new length begins: x, y pairs on the
- * page, the corner that points with the work first. Where the number of a round stands on that
- * border, the diamond is a smaller one that hangs on the number, on the side of the centre.
+ * A diamond on the border before each stitch with which a new length begins, as long as that
+ * border: x, y pairs on the page, the corner that points with the work first. Where the number of a
+ * round stands on the border, the diamond lies beneath it, and its ends stand out above and below.
  */
 export function joinMarks(
   { pattern, panel, geometry }: PanelSheet,
@@ -24,13 +23,9 @@ export function joinMarks(
     const [onX, onY] = [-outY * direction, outX * direction];
     const [w, h] = [scale * shape.stitchWidthMm, scale * shape.roundHeightMm];
     const number = stitch === 0 ? numbers.find((one) => one.round === round) : undefined;
-    const [a, b] = number ? [0.22 * w, 0.17 * h] : [0.27 * w, 0.27 * h];
-    let x = centreX + scale * centres[2 * s] - 0.5 * onX * w;
-    let y = centreY + scale * centres[2 * s + 1] - 0.5 * onY * w;
-    if (number) {
-      const down = (pillPerDigit * number.digitMm) / 2 + b + 0.1;
-      [x, y] = [number.x - outX * down, number.y - outY * down];
-    }
+    const [a, b] = [number ? 1.15 * number.digitMm : 0.27 * w, 0.46 * h];
+    const x = number?.x ?? centreX + scale * centres[2 * s] - 0.5 * onX * w;
+    const y = number?.y ?? centreY + scale * centres[2 * s + 1] - 0.5 * onY * w;
     return [
       ...[x + onX * a, y + onY * a, x + outX * b, y + outY * b],
       ...[x - onX * a, y - onY * a, x - outX * b, y - outY * b],
