@@ -66,7 +66,7 @@ it('the template of a lining and the command line say the range too', async () =
   const fonts = await fontsForPages('en-GB', []);
   const notes = (of: typeof pattern, measuredMm?: number) => {
     const lining = planLining(of, measuredMm === undefined ? {} : { measuredMm });
-    return liningNotes({ lining, title: 'x', words, fonts })[0];
+    return liningNotes({ lining, title: 'x', words, fonts }).facts[0];
   };
   expect(notes(pattern)).toMatch(/^ESTIMATE: 95–100 mm is/);
   expect(notes(measured)).toMatch(/^ESTIMATE: 99\.7 mm is/);

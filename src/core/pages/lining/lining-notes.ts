@@ -8,25 +8,38 @@ import type { PagePart } from '../surface/page-part.js';
 const notePoints = 12;
 const line = 1.27 * notePoints * mmPerPoint;
 const titleMm = 11;
+/** Between what it is, what is done, and what to take care of. */
+const groupMm = 0.3;
 
-/** The sentences of a template, in the order in which they are needed. */
+/** What is said on a template: what it is, what is done in which order, what to take care of. */
+export interface LiningNotes {
+  readonly facts: readonly string[];
+  readonly steps: readonly string[];
+  readonly caution: string;
+}
+
+/** What is said on a template. */
 export function liningNotes(
   { lining, words }: LiningSheet,
   tiles?: { rows: number; columns: number },
-): string[] {
+): LiningNotes {
   const said = words.lining;
   const { measuredMm, modelAcross: model } = lining;
-  return [
-    measuredMm === undefined ? said.estimate({ model }) : said.measured({ measuredMm, model }),
-    said.print,
-    ...(tiles ? [said.sheets(tiles)] : []),
-    said.size({ ...lining, seamMm: lining.seamAcrossMm, cutMm: lining.cutAcrossMm }),
-    lining.pieces === 2 ? said.cutTwo : said.cutOne,
-    ...liningSteps(lining, words),
-    said.hinges({ share: lining.openingShare, from: lining.openingFrom }),
-    ...(lining.spiral ? [said.spiral] : []),
-    said.caution,
-  ];
+  return {
+    facts: [
+      measuredMm === undefined ? said.estimate({ model }) : said.measured({ measuredMm, model }),
+      said.size({ ...lining, seamMm: lining.seamAcrossMm, cutMm: lining.cutAcrossMm }),
+      said.hinges({ share: lining.openingShare, from: lining.openingFrom }),
+      ...(lining.spiral ? [said.spiral] : []),
+    ],
+    steps: [
+      said.print,
+      ...(tiles ? [said.sheets(tiles)] : []),
+      lining.pieces === 2 ? said.cutTwo : said.cutOne,
+      ...liningSteps(lining, words),
+    ],
+    caution: said.caution,
+  };
 }
 
 /** How the two pieces are sewn and put in; one with a gap for turning is sewn to the panels first. */
@@ -39,35 +52,41 @@ export function liningSteps(
   return [sew, said.put, ...(allowanceMm > 0 ? [said.fold({ allowanceMm })] : [])];
 }
 
-/** Title and numbered sentences from `top` down, and where they end, millimetres. */
+/** Title, facts and numbered steps from `top` down, and where they end, millimetres. */
 export function liningNoteParts(
   sheet: LiningSheet,
-  notes: readonly string[],
+  { facts, steps, caution }: LiningNotes,
   place: { left: number; top: number; widthMm: number },
 ): { parts: PagePart[]; end: number } {
   const { fonts, words } = sheet;
   const { left, top, widthMm } = place;
   const big = { face: fonts.bold, sizeMm: 18 * mmPerPoint };
   const small = { face: fonts.regular, sizeMm: notePoints * mmPerPoint };
+  const bold = { ...small, face: fonts.bold };
   const title = shortened(words.lining.title(sheet), big, widthMm);
   const parts: PagePart[] = [
     { as: 'title', draw: (surface) => drawText(surface, title, big, left, top + 6) },
   ];
-  const indent = textWidth('00 ', small);
   let y = top + titleMm;
-  notes.forEach((note, n) => {
+  const add = (note: string, number?: number): void => {
+    const indent = number === undefined ? 0 : textWidth('0 ', small);
     const lines = wrapped(note, small, widthMm - indent);
     const at = y;
     parts.push({
-      as: 'step',
+      as: number === undefined ? 'text' : 'step',
       draw(surface) {
-        drawText(surface, String(n + 1), { ...small, face: fonts.bold }, left, at + 0.8 * line);
+        if (number !== undefined) drawText(surface, String(number), bold, left, at + 0.8 * line);
         lines.forEach((text, k) => {
           drawText(surface, text, small, left + indent, at + (k + 0.8) * line);
         });
       },
     });
     y += lines.length * line + 0.6;
-  });
+  };
+  for (const fact of facts) add(fact);
+  y += groupMm;
+  steps.forEach((step, n) => add(step, n + 1));
+  y += groupMm;
+  add(caution);
   return { parts, end: y };
 }
