@@ -21,6 +21,8 @@ export const long = [
   'booklet-boxes',
   'booklet-charts',
   'booklet-fill',
+  'booklet-follow',
+  'booklet-heads',
   'booklet-lining',
   'booklet-listing',
   'brush',

@@ -123,7 +123,14 @@ function rowsOf(flow: Flow, blocks: readonly Block[]): Block[][] {
     rows[rows.length - 1].push(block);
     used += block.widthMm + rowGapMm;
   }
-  return rows.map((row) => headsOver(row, flow.wide));
+  return rows.map((row) => headsOver(spread(row, flow.wide), flow.wide));
+}
+
+/** A row that does not fill the width gives what is left to the words of its blocks. */
+function spread(row: readonly Block[], wideMm: number): readonly Block[] {
+  const used = row.reduce((sum, { widthMm }) => sum + widthMm + rowGapMm, -rowGapMm);
+  const more = (wideMm - used) / row.length;
+  return more < 1 ? row : row.map((block) => block.wider?.(block.widthMm + more) ?? block);
 }
 
 /** A row whose heads reach as far as the next one, or to the end of the row. */

@@ -50,6 +50,8 @@ export interface Block {
   readonly group: string;
   /** The same with its head set so wide, where it has one: a row may have room for it. */
   readonly withHead?: (wideMm: number) => Block;
+  /** The same with its words set so wide, where they stand below its picture. */
+  readonly wider?: (wideMm: number) => Block;
   /** Puts it on a page with its top left corner there. */
   put(page: FlowPage, left: number, top: number): void;
 }

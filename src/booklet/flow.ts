@@ -123,9 +123,9 @@ export class Flow {
     if (this.start) this.start = { ...this.start, where };
   }
 
-  /** A place to be named with its page elsewhere. */
-  mark(name: string): void {
-    if (!this.marks.has(name)) this.marks.set(name, this.pages.length);
+  /** A place to be named with its page elsewhere: on the last page, or on another. */
+  mark(name: string, page = this.pages.at(-1)!): void {
+    if (!this.marks.has(name)) this.marks.set(name, this.pages.lastIndexOf(page) + 1);
   }
 
   /** The page of a place, from 1; undefined where there is no such place. Known at the end. */

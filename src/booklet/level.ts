@@ -33,11 +33,14 @@ export function addLevelled(flow: Flow, set: () => void): void {
     const pages = flow.pages.length;
     const from = Math.max(first, already.at(-1)?.to ?? 0, short - mostPages);
     for (let begin = short - 1; begin >= from; begin--) {
-      for (const height of heights) {
-        const lowered = { from: begin, to: short, bottom: top + height * (bottom - top) };
-        const next = setWith([...already, lowered]);
-        if (flow.pages.length > pages) break;
-        if (next > short) return { next, lowered: [...already, lowered] };
+      // All of them up to the short one, or a single page of them.
+      for (const to of new Set([short, begin + 1])) {
+        for (const height of heights) {
+          const lowered = { from: begin, to, bottom: top + height * (bottom - top) };
+          const next = setWith([...already, lowered]);
+          if (flow.pages.length > pages) break;
+          if (next > short) return { next, lowered: [...already, lowered] };
+        }
       }
     }
     return undefined;

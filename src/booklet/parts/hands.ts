@@ -26,6 +26,9 @@ const gapMm = 5;
 /** Short lines stand a little closer than running text. */
 const lineMm = ({ sizeMm }: TextStyle): number => 1.23 * sizeMm;
 
+/** What `Flow.pageOf` knows the page of a drawing by. */
+export const handMark = (name: HandName): string => `hand-${name}`;
+
 /**
  * Pictures of what the hands do, in the order of the work, each with its question above and its sentence below, so narrow that
  * four of them stand side by side (`share`: smaller still); in large print in their own size, the sentence beside them.
@@ -44,15 +47,15 @@ export function handBlocks(
   const quarter = (flow.wide - 3 * gapMm) / 4;
   const wide = { small: quarter, large: 1.5 * quarter + gapMm / 2 };
 
-  const blockOf = (cell: Cell, headWideMm?: number): Block => {
+  const blockOf = (cell: Cell, wideMm?: number, headWideMm?: number): Block => {
     const { drawing, frame, ask, said } = cell;
     const own = drawing.widthMm === largeFrame.widthMm ? wide.large : wide.small;
     const scale = look.large ? 1 : share * Math.min(1, own / drawing.widthMm);
     const box = boxOf(drawing);
     const high = scale * (box.bottom - box.top);
     const beside = look.large;
-    const widthMm = beside ? flow.wide : own;
-    const textMm = beside ? widthMm - drawing.widthMm - gapMm : own;
+    const widthMm = beside ? flow.wide : (wideMm ?? own);
+    const textMm = beside ? widthMm - drawing.widthMm - gapMm : Math.min(widthMm, 1.5 * own);
     const asked = ask === undefined ? [] : linesOf(ask, head, headWideMm ?? widthMm);
     const lines = linesOf(said, style, textMm);
     const headMm = asked.length * lineMm(head);
@@ -61,10 +64,12 @@ export function handBlocks(
       widthMm,
       overMm: headMm,
       group: drawing.name,
-      ...(ask !== undefined && { withHead: (wideMm: number) => blockOf(cell, wideMm) }),
+      ...(ask !== undefined && { withHead: (mm: number) => blockOf(cell, wideMm, mm) }),
+      ...(!beside && { wider: (mm: number) => blockOf(cell, mm) }),
       heightMm: headMm + (beside ? Math.max(high, under) : high + 1 + under),
       put(page, left, top) {
         const { section } = flow;
+        if (frame === 0) flow.mark(handMark(drawing.name), page);
         if (asked.length > 0) putLines(page, asked, head, [left, top], section.add('H2'));
         const alt = `${flat(words.hands[drawing.name].ask)} ${flat(said)}`;
         const at = [left, top + headMm] as const;

@@ -21,7 +21,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
   const say = words.booklet.making;
   const { making: heading } = words.booklet.parts;
   const { panels, frame } = pattern;
-  flow.part({ heading, where: whereOf(facts, heading), mark: 'making', besideMm: 45 });
+  flow.part({ heading, where: whereOf(facts, heading), mark: 'making', besideMm: 38 });
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
   const { panelLining } = shoppingList(pattern);
   const tell = () => {

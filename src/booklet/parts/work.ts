@@ -6,6 +6,7 @@ import { tailCmOf } from '../../core/thread/need.js';
 import { roundOfStitch, stitchesBefore, stitchesInRound } from '../../core/panel/shape.js';
 import type { Length } from '../../core/thread/lengths.js';
 import type { Flow } from '../flow.js';
+import { handMark } from './hands.js';
 import { partName, whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 import { addRounds } from './rounds.js';
@@ -69,7 +70,12 @@ export function addWork(flow: Flow, facts: BookletFacts, panel: number): void {
     flow.where(whereIn(number));
     const named = say.steps.string({ length: number, lengths });
     const join = joins.get(number);
-    if (join) drawStop(flow, say.stop, stopText(join, pattern, words));
+    if (join) {
+      const page = flow.pageOf(handMark('new-length'));
+      const shown =
+        page === undefined ? '' : `${words.hands['new-length'].ask} ${say.seePage({ page })}`;
+      drawStop(flow, say.stop, `${stopText(join, pattern, words)} ${shown}`.trimEnd());
+    }
     if (length.beads === '') flow.titled(named, [words.booklet.stringing.nothing]);
     else {
       const strung = strungRounds(pattern.shape, pattern.panels[panel], length);

@@ -23,7 +23,6 @@ export const before: PageWords['booklet']['before'] = {
     ['( ) x 7', 'co stojí v závorkách, 7krát'],
     ['holé', 'očko bez korálku'],
     ['KS', 'krátký sloupek'],
-    ['PO, ŘO', 'pevné očko; řetízkové očko'],
   ],
   smallChart: (f) =>
     `Schéma má tolik oček, že jsou jeho písmena na tomto papíru malá. Čtěte ho zvětšené na obrazovce, nebo si tuto stranu nechte vytisknout na papír ${f.paper}. Seznam kol říká totéž slovy.`,

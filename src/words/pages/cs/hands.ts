@@ -9,8 +9,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Jak začít?',
     steps: (f) => [
       `(1) Položte nit do kroužku, konec nitě nechte ${f.tailCm} cm.`,
-      '(2) Zapíchněte háček do kroužku a naberte nit, která vede ke korálkům. (3) Vytáhněte ji jako smyčku.',
-      `Uháčkujte ${f.wedges} ${form(f.wedges, { one: 'očko', few: 'očka', other: 'oček' })} kola 1 kolem kroužku. (4) Zatáhněte za konec nitě: kroužek se stáhne a uprostřed zůstane malý otvor.`,
+      '(2) Zapíchněte háček do kroužku a naberte nit, která vede ke korálkům. (3) Vytáhněte ji jako smyčku a udělejte jedno řetízkové očko, které se nepočítá.',
+      `Uháčkujte ${f.wedges} ${form(f.wedges, { one: 'očko', few: 'očka', other: 'oček' })} kola 1 kolem kroužku. (4) Zatáhněte za konec nitě: kroužek se stáhne a uprostřed zůstane malý otvor. Stačí i kroužek ze 3 nebo 4 řetízkových oček.`,
     ],
   },
   'bead-side': {

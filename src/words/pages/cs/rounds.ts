@@ -10,7 +10,7 @@ const clockwise = (is: boolean): string =>
 export const rounds: PageWords['rounds'] = {
   // M: kouzelný or magický kroužek.
   begin: (f) =>
-    `Začátek: udělejte kouzelný kroužek, nebo 3 či 4 řetízková očka uzavřená do kroužku, a uháčkujte do něj ${f.wedges} ${form(f.wedges, { one: 'očko', few: 'očka', other: 'oček' })} kola 1, každé s jeho korálkem. Kouzelný kroužek stáhněte; uprostřed zůstane malý otvor. Nechte konec nitě ${f.tailCm} cm na zapošití.`,
+    `Začátek: udělejte kouzelný kroužek, nebo 3 či 4 řetízková očka uzavřená do kroužku pevným očkem; potom jedno řetízkové očko. Řetízková očka ani pevné očko nemají korálek a nepočítají se (běžná praxe, bez zdroje). Do kroužku uháčkujte ${f.wedges} ${form(f.wedges, { one: 'očko', few: 'očka', other: 'oček' })} kola 1, každé s jeho korálkem. Kouzelný kroužek stáhněte; uprostřed zůstane malý otvor. Nechte konec nitě ${f.tailCm} cm na zapošití.`,
   stitch: (f) =>
     [
       f.way === 'slip'

@@ -22,6 +22,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Tiskněte ve 100 %, bez přizpůsobení stránce. Každá strana tohoto čtverce musí měřit ${f.side}. Pokud neměří, není v tomto sešitu ve skutečné velikosti nic, co tak má být: nastavte tiskárnu na 100 % nebo „skutečnou velikost“ a vytiskněte znovu.`,
   stop: 'Stůjte',
+  seePage: (f) => `Viz strana ${f.page}.`,
   part: 'Navlékání a háčkování',
   heads: { string: 'Korálky k navlečení', total: 'Součet', grams: 'g', count: 'Korálky' },
   tick: 'Každý řádek i každé opakování části v závorkách má čtvereček: odškrtněte ho, když jsou jeho korálky na niti. Víc než 20 stejných korálků je rozděleno po deseti. Součet za řádkem počítá korálky tohoto úseku až do jeho konce.',

@@ -23,7 +23,6 @@ export const before: PageWords['booklet']['before'] = {
     ['( ) x 7', 'was in den Klammern steht, 7-mal'],
     ['leer', 'eine Masche ohne Perle'],
     ['fM', 'feste Masche'],
-    ['Km, Lm', 'Kettmasche; Luftmasche'],
   ],
   smallChart: (f) =>
     `Der Zählplan hat so viele Maschen, dass seine Buchstaben auf diesem Papier klein sind. Am Bildschirm vergrößert lesen oder die Seite des Zählplans auf ${f.paper} drucken lassen. Die Rundenliste sagt dasselbe in Worten.`,

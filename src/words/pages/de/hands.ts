@@ -6,8 +6,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Wie beginne ich?',
     steps: (f) => [
       `(1) Den Faden zu einem Ring legen; das Fadenende ist ${f.tailCm} cm lang.`,
-      '(2) In den Ring einstechen und den Faden holen, der zu den Perlen führt. (3) Als Schlinge durchziehen.',
-      `Die ${f.wedges} Maschen der 1. Runde um den Ring häkeln. (4) Am Fadenende ziehen: Der Ring schließt sich, in der Mitte bleibt ein kleines Loch.`,
+      '(2) In den Ring einstechen und den Faden holen, der zu den Perlen führt. (3) Als Schlinge durchziehen und eine Luftmasche häkeln, die nicht zählt.',
+      `Die ${f.wedges} Maschen der 1. Runde um den Ring häkeln. (4) Am Fadenende ziehen: Der Ring schließt sich, in der Mitte bleibt ein kleines Loch. Ein Ring aus 3 oder 4 Luftmaschen geht auch.`,
     ],
   },
   'bead-side': {

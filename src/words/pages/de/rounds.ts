@@ -8,7 +8,7 @@ const clockwise = (is: boolean): string => (is ? 'im Uhrzeigersinn' : 'gegen den
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Beginn: Einen Fadenring legen oder 3 oder 4 Luftmaschen zum Ring schließen und die ${f.wedges} Maschen der 1. Runde hineinhäkeln, jede mit ihrer Perle. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von ${f.tailCm} cm zum Vernähen stehen lassen.`,
+    `Beginn: Einen Fadenring legen oder 3 oder 4 Luftmaschen mit einer Kettmasche zum Ring schließen; dann eine Luftmasche häkeln. Luftmaschen und Kettmasche tragen keine Perle und zählen nicht (übliche Praxis, keine Quelle). Die ${f.wedges} Maschen der 1. Runde in den Ring häkeln, jede mit ihrer Perle. Den Fadenring zuziehen; in der Mitte bleibt ein kleines Loch. Ein Fadenende von ${f.tailCm} cm zum Vernähen stehen lassen.`,
   stitch: (f) =>
     [
       f.way === 'slip'

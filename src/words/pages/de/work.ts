@@ -22,6 +22,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Mit 100 % drucken, ohne Anpassen an die Seite. Jede Seite dieses Quadrats muss ${f.side} messen. Tut sie es nicht, so stimmt in diesem Heft nichts, was in Originalgröße gezeichnet ist: im Drucker 100 % oder „Tatsächliche Größe“ einstellen und noch einmal drucken.`,
   stop: 'Halt',
+  seePage: (f) => `Siehe Seite ${f.page}.`,
   part: 'Auffädeln und häkeln',
   heads: { string: 'Perlen zum Auffädeln', total: 'Summe', grams: 'g', count: 'Perlen' },
   tick: 'Jede Zeile und jede Wiederholung eines Teils in Klammern hat ein Kästchen: abhaken, wenn ihre Perlen auf dem Faden sind. Mehr als 20 gleiche Perlen stehen in Zehnern. Die Summe hinter einer Zeile zählt die Perlen dieses Abschnitts bis zu ihrem Ende.',

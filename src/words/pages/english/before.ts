@@ -30,7 +30,6 @@ export const before = ({ language, colour, centre, sign }: English) => {
       ['( ) x 7', 'what stands in the brackets, 7 times'],
       ['bare', 'a stitch without a bead'],
       [...sign],
-      ['sl st, ch', 'slip stitch; chain'],
     ],
     smallChart: (f: { paper: string }) =>
       `The chart has so many stitches that its letters are small on this paper. Read it enlarged on a screen, or have that page printed on ${f.paper}. The list of rounds says the same in words.`,

@@ -32,8 +32,8 @@ export const hands = ({ centre }: English) => ({
     ask: 'How do I begin?',
     steps: (f: HandSaid) => [
       `(1) Lay the thread in a ring, with a tail of ${f.tailCm} cm.`,
-      '(2) Put the hook into the ring and take up the thread that leads to the beads. (3) Draw it through as a loop.',
-      `Work the ${f.wedges} stitches of round 1 round the ring. (4) Pull the tail: the ring closes, and a small hole stays at the ${centre}.`,
+      '(2) Put the hook into the ring and take up the thread that leads to the beads. (3) Draw it through as a loop and make one chain; it is not counted.',
+      `Work the ${f.wedges} stitches of round 1 round the ring. (4) Pull the tail: the ring closes, and a small hole stays at the ${centre}. A ring of 3 or 4 chains will do, too.`,
     ],
   },
   'bead-side': {

@@ -11,7 +11,7 @@ export const rounds = (english: English) => {
   const steps = hands(english);
   return {
     begin: (f: { wedges: number; tailCm: number }) =>
-      `To begin: make a magic ring, or 3 or 4 chains closed into a ring, and work the ${f.wedges} stitches of round 1 into it, each with its bead. Draw a magic ring close; a small hole stays at the ${centre}. Leave a tail of ${f.tailCm} cm to sew in.`,
+      `To begin: make a magic ring, or 3 or 4 chains closed into a ring with a slip stitch; then one chain. Chains and slip stitch carry no bead and are not counted (common practice, no source). Work the ${f.wedges} stitches of round 1 into the ring, each with its bead. Draw a magic ring close; a small hole stays at the ${centre}. Leave a tail of ${f.tailCm} cm to sew in.`,
     /** `drawn`: the steps stand beside drawings, and are not said again. */
     stitch: (f: HandSaid & { lean: number; measured: boolean; drawn?: boolean }) =>
       `The stitch: ${f.way === 'slip' ? 'slip stitch' : stitch}, with a bead in each. ${

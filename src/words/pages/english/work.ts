@@ -25,6 +25,7 @@ export const work = ({ language, colour }: English) => {
       `Print at 100 %, scaling off. Each side of this square must measure ${f.side}. If it does not, nothing in this booklet that is drawn at true size is true: set the printer to 100 % or “actual size” and print again.`,
     /** Stands before where a length is joined on. */
     stop: 'Stop',
+    seePage: (f: { page: number }) => `See page ${f.page}.`,
     part: 'String and work',
     heads: { string: 'Beads to string', total: 'Total', grams: 'g', count: 'Beads' },
     tick: 'Each line, and each repeat of a part in brackets, has a box: tick it when its beads are on the thread. Runs of more than 20 are split in tens. The total behind a line counts the beads of this length up to its end.',

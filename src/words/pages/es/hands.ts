@@ -6,8 +6,8 @@ export const hands: PageWords['hands'] = {
     ask: '¿Cómo se empieza?',
     steps: (f) => [
       `(1) Formar un anillo con el hilo, dejando un cabo de ${f.tailCm} cm.`,
-      '(2) Meter el ganchillo en el anillo y tomar el hilo que va a los abalorios. (3) Sacarlo en forma de bucle.',
-      `Tejer los ${f.wedges} puntos de la vuelta 1 alrededor del anillo. (4) Tirar del cabo: el anillo se cierra y en el centro queda un agujero pequeño.`,
+      '(2) Meter el ganchillo en el anillo y tomar el hilo que va a los abalorios. (3) Sacarlo en forma de bucle y tejer una cadeneta, que no se cuenta.',
+      `Tejer los ${f.wedges} puntos de la vuelta 1 alrededor del anillo. (4) Tirar del cabo: el anillo se cierra y en el centro queda un agujero pequeño. También sirve un anillo de 3 o 4 cadenetas.`,
     ],
   },
   'bead-side': {

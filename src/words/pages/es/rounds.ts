@@ -7,7 +7,7 @@ const { short } = numbersIn('es');
 
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Para empezar: hacer un anillo mágico, o bien 3 o 4 cadenetas cerradas en anillo, y tejer en él los ${f.wedges} puntos de la vuelta 1, cada uno con su abalorio. El anillo mágico se cierra tirando del hilo; en el centro queda un agujero pequeño. Dejar un cabo de ${f.tailCm} cm para rematarlo después.`,
+    `Para empezar: hacer un anillo mágico, o bien 3 o 4 cadenetas cerradas en anillo con un punto raso; después, una cadeneta. Las cadenetas y el punto raso no llevan abalorio y no se cuentan (práctica común, sin fuente). Tejer en el anillo los ${f.wedges} puntos de la vuelta 1, cada uno con su abalorio. El anillo mágico se cierra tirando del hilo; en el centro queda un agujero pequeño. Dejar un cabo de ${f.tailCm} cm para rematarlo después.`,
   stitch: (f) =>
     [
       // M: medio punto is the same stitch in Latin America; in Spain it can mean another one.

@@ -24,6 +24,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Imprimir al 100 %, sin ajustar a la página. Cada lado de este cuadrado debe medir ${f.side}. Si no es así, nada de lo que este cuadernillo dibuja a tamaño real lo está: poner la impresora al 100 % o en «tamaño real» e imprimir de nuevo.`,
   stop: 'Alto',
+  seePage: (f) => `Véase la página ${f.page}.`,
   part: 'Ensartar y tejer',
   heads: { string: 'Abalorios que se ensartan', total: 'Total', grams: 'g', count: 'Abal.' },
   tick: 'Cada línea, y cada repetición de una parte entre paréntesis, tiene una casilla: marcarla cuando sus abalorios estén en el hilo. Más de 20 iguales van de diez en diez. El total al final de una línea cuenta los abalorios de este tramo hasta ahí.',

@@ -23,7 +23,6 @@ export const before: PageWords['booklet']['before'] = {
     ['( ) x 7', 'ce qui est entre parenthèses, 7 fois'],
     ['nue', 'une maille sans perle'],
     ['ms', 'maille serrée'],
-    ['mc, ml', 'maille coulée ; maille en l’air'],
   ],
   smallChart: (f) =>
     `La grille a tant de mailles que ses lettres sont petites sur ce papier. La lire agrandie à l’écran, ou faire imprimer cette page sur papier ${f.paper}. La liste des tours dit la même chose en mots.`,

@@ -6,8 +6,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Comment commencer ?',
     steps: (f) => [
       `(1) Former un anneau avec le fil, en laissant un bout de ${f.tailCm} cm.`,
-      '(2) Piquer le crochet dans l’anneau et prendre le fil qui mène aux perles. (3) Le tirer à travers en une boucle.',
-      `Crocheter les ${f.wedges} mailles du tour 1 autour de l’anneau. (4) Tirer sur le bout : l’anneau se ferme, un petit trou reste au centre.`,
+      '(2) Piquer le crochet dans l’anneau et prendre le fil qui mène aux perles. (3) Le tirer à travers en une boucle et faire une maille en l’air, qui ne compte pas.',
+      `Crocheter les ${f.wedges} mailles du tour 1 autour de l’anneau. (4) Tirer sur le bout : l’anneau se ferme, un petit trou reste au centre. Un rond de 3 ou 4 mailles en l’air convient aussi.`,
     ],
   },
   'bead-side': {

@@ -11,7 +11,7 @@ const clockwise = (is: boolean): string =>
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Pour commencer : faire un anneau magique, ou 3 ou 4 mailles en l’air (ml) fermées en rond, et y crocheter les ${f.wedges} mailles du tour 1, chacune avec sa perle. Serrer l’anneau magique ; un petit trou reste au centre. Laisser un bout de fil de ${f.tailCm} cm, à rentrer plus tard.`,
+    `Pour commencer : faire un anneau magique, ou 3 ou 4 mailles en l’air fermées en rond par une maille coulée ; puis une maille en l’air. Ni les mailles en l’air ni la maille coulée ne portent de perle ni ne sont comptées (pratique courante, sans source). Crocheter dans l’anneau les ${f.wedges} mailles du tour 1, chacune avec sa perle. Serrer l’anneau magique ; un petit trou reste au centre. Laisser un bout de fil de ${f.tailCm} cm, à rentrer plus tard.`,
   stitch: (f) =>
     [
       f.way === 'slip'

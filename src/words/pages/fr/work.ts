@@ -24,6 +24,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Imprimer à 100 %, sans ajuster à la page. Chaque côté de ce carré doit mesurer ${f.side}. Sinon, rien de ce qui est dessiné en taille réelle dans ce livret n’est juste : régler l’imprimante sur 100 % ou « taille réelle » et imprimer de nouveau.`,
   stop: 'Stop',
+  seePage: (f) => `Voir page ${f.page}.`,
   part: 'Enfiler et crocheter',
   heads: { string: 'Perles à enfiler', total: 'Total', grams: 'g', count: 'Perles' },
   tick: 'Chaque ligne, et chaque répétition d’une partie entre parenthèses, a une case : la cocher quand ses perles sont sur le fil. Au-delà de 20 perles pareilles, elles sont comptées par dix. Le total en bout de ligne compte les perles de cette longueur jusque-là.',

@@ -22,8 +22,6 @@ export const before: PageWords['booklet']['before'] = {
     ['( ) x 7', 'ciò che sta tra parentesi, 7 volte'],
     ['senza', 'una maglia senza perlina'],
     ['m.b.', 'maglia bassa, detta anche punto basso'],
-    // M: m.bss., written in several ways.
-    ['m.bss., cat.', 'maglia bassissima; catenella'],
   ],
   smallChart: (f) =>
     `Lo schema ha tante maglie che su questa carta le sue lettere sono piccole. Leggerlo ingrandito su uno schermo, oppure far stampare quella pagina in formato ${f.paper}. La lista dei giri dice le stesse cose a parole.`,

@@ -6,8 +6,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Come si comincia?',
     steps: (f) => [
       `(1) Formare un anello con il filo, lasciando un capo di ${f.tailCm} cm.`,
-      '(2) Inserire l’uncinetto nell’anello e prendere il filo che va alle perline. (3) Estrarlo come asola.',
-      `Lavorare le ${f.wedges} maglie del giro 1 intorno all’anello. (4) Tirare il capo: l’anello si chiude e al centro resta un piccolo foro.`,
+      '(2) Inserire l’uncinetto nell’anello e prendere il filo che va alle perline. (3) Estrarlo come asola e fare una catenella, che non si conta.',
+      `Lavorare le ${f.wedges} maglie del giro 1 intorno all’anello. (4) Tirare il capo: l’anello si chiude e al centro resta un piccolo foro. Va bene anche un anello di 3 o 4 catenelle.`,
     ],
   },
   'bead-side': {

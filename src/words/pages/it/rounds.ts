@@ -7,7 +7,7 @@ const { short } = numbersIn('it');
 
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Per cominciare: fare un anello magico, oppure 3 o 4 catenelle chiuse ad anello, e lavorarvi le ${f.wedges} maglie del giro 1, ognuna con la sua perlina. L’anello magico si stringe tirando il filo; al centro resta un piccolo foro. Lasciare un capo di filo di ${f.tailCm} cm da nascondere alla fine.`,
+    `Per cominciare: fare un anello magico, oppure 3 o 4 catenelle chiuse ad anello con una maglia bassissima; poi una catenella. Le catenelle e la maglia bassissima non portano perline e non si contano (pratica comune, senza fonte). Lavorare nell’anello le ${f.wedges} maglie del giro 1, ognuna con la sua perlina. L’anello magico si stringe tirando il filo; al centro resta un piccolo foro. Lasciare un capo di filo di ${f.tailCm} cm da nascondere alla fine.`,
   stitch: (f) =>
     [
       // H: maglia bassa; «punto basso» is said too.

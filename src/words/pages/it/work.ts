@@ -24,6 +24,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Stampare al 100 %, senza adattare alla pagina. Ogni lato di questo quadrato deve misurare ${f.side}. Altrimenti niente di ciò che in questo libretto è a grandezza naturale è giusto: impostare la stampante al 100 % o su «dimensioni effettive» e stampare di nuovo.`,
   stop: 'Stop',
+  seePage: (f) => `Vedi pagina ${f.page}.`,
   part: 'Infilare e lavorare',
   heads: { string: 'Perline da infilare', total: 'Totale', grams: 'g', count: 'Perline' },
   tick: 'Ogni riga, e ogni ripetizione di una parte tra parentesi, ha una casella: spuntarla quando le sue perline sono sul filo. Più di 20 perline uguali sono divise in decine. Il totale in fondo alla riga conta le perline di questo tratto fin lì.',

@@ -9,7 +9,7 @@ const clockwise = (is: boolean): string => (is ? '時計回り' : '反時計回�
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `編み始め：糸で輪を作る（輪の作り目）か、くさり編み3〜4目を輪にして、その中に1段目の${f.wedges}目を編み入れます。どの目にもビーズを1個ずつ入れます。糸の輪は引き締めます。中心に小さな穴が残ります。糸端は、あとで始末するために${f.tailCm} cm残します。`,
+    `編み始め：糸で輪を作る（輪の作り目）か、くさり編み3〜4目を引き抜き編みで輪にします。続けてくさり編みを1目編みます。くさり編みと引き抜き編みにはビーズを入れず、目数に数えません（一般的な方法、出典なし）。輪の中に1段目の${f.wedges}目を編み入れ、どの目にもビーズを1個ずつ入れます。糸の輪は引き締めます。中心に小さな穴が残ります。糸端は、あとで始末するために${f.tailCm} cm残します。`,
   stitch: (f) =>
     `編み目：${f.way === 'slip' ? '引き抜き編み' : '細編み（こまあみ）'}。1目ごとにビーズを1個入れます。${f.drawn ? '' : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f).join('')}${
       f.lean === 0.5

@@ -9,8 +9,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Jak zacząć?',
     steps: (f) => [
       `(1) Ułożyć z nici kółko, zostawiając koniec ${f.tailCm} cm.`,
-      '(2) Wbić szydełko w kółko i chwycić nić, która prowadzi do koralików. (3) Wyciągnąć ją jako pętelkę.',
-      `Przerobić ${many(f.wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1 wokół kółka. (4) Pociągnąć za koniec nici: kółko się zaciśnie, na środku zostanie mały otwór.`,
+      '(2) Wbić szydełko w kółko i chwycić nić, która prowadzi do koralików. (3) Wyciągnąć ją jako pętelkę i zrobić jedno oczko łańcuszka, którego się nie liczy.',
+      `Przerobić ${many(f.wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1 wokół kółka. (4) Pociągnąć za koniec nici: kółko się zaciśnie, na środku zostanie mały otwór. Może też być kółko z 3 lub 4 oczek łańcuszka.`,
     ],
   },
   'bead-side': {

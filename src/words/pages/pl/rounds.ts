@@ -12,7 +12,7 @@ const toward = 'przed robótką, po stronie zwróconej do osoby szydełkującej'
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko i przerobić w nie ${many(f.wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, każde z własnym koralikiem. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić ${f.tailCm} cm końca nici do ukrycia w robótce.`,
+    `Początek: zrobić magiczne kółko albo 3 lub 4 oczka łańcuszka zamknięte w kółko oczkiem zamykającym; potem jedno oczko łańcuszka. Oczka łańcuszka i oczko zamykające nie mają koralików i się ich nie liczy (powszechna praktyka, bez źródła). Przerobić w kółko ${many(f.wedges, { one: 'oczko', few: 'oczka', many: 'oczek', other: 'oczka' })} okrążenia 1, każde z własnym koralikiem. Magiczne kółko zaciągnąć; na środku zostaje mały otwór. Zostawić ${f.tailCm} cm końca nici do ukrycia w robótce.`,
   stitch: (f) =>
     [
       // M: two names are in print for the same stitch.

@@ -24,6 +24,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `Drukować w skali 100 %, bez dopasowania do strony. Każdy bok tego kwadratu musi mieć ${f.side}. Jeśli nie ma, nic, co w tej broszurze jest w rzeczywistej wielkości, nie jest dokładne: ustawić w drukarce 100 % lub „rozmiar rzeczywisty” i wydrukować ponownie.`,
   stop: 'Stop',
+  seePage: (f) => `Zobacz stronę ${f.page}.`,
   part: 'Nawlekanie i szydełkowanie',
   heads: { string: 'Koraliki do nawleczenia', total: 'Razem', grams: 'g', count: 'Koraliki' },
   tick: 'Każdy wiersz i każde powtórzenie części w nawiasach ma kratkę: odhaczyć ją, gdy jej koraliki są na nici. Ponad 20 jednakowych koralików podzielono po dziesięć. Suma za wierszem liczy koraliki tego odcinka do jego końca.',

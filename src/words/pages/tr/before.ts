@@ -23,8 +23,6 @@ export const before: PageWords['booklet']['before'] = {
     ['boş', 'boncuksuz ilmek'],
     // M: si; many patterns write x, which here means «times».
     ['si', 'sık iğne'],
-    // M: ki; «ilmek kaydırma» is said too.
-    ['ki, zn', 'kaydırma ilmek; zincir'],
   ],
   smallChart: (f) =>
     `Şemada o kadar çok ilmek var ki bu kâğıtta harfler küçük kalıyor. Şemayı ekranda büyüterek okuyun ya da o sayfayı ${f.paper} kâğıda bastırın. Sıra listesi aynı şeyi yazıyla söyler.`,

@@ -6,8 +6,8 @@ export const hands: PageWords['hands'] = {
     ask: 'Nasıl başlanır?',
     steps: (f) => [
       `(1) İpliği halka biçiminde koyun, ${f.tailCm} cm uç bırakın.`,
-      '(2) Tığı halkanın içine batırın ve boncuklara giden ipliği tığa alın. (3) Bir ilmek olarak çekip çıkarın.',
-      `1. sıranın ${f.wedges} ilmeğini halkanın çevresine örün. (4) İplik ucunu çekin: halka sıkışır, ortada küçük bir delik kalır.`,
+      '(2) Tığı halkanın içine batırın ve boncuklara giden ipliği tığa alın. (3) Bir ilmek olarak çekip çıkarın ve bir zincir çekin; bu sayılmaz.',
+      `1. sıranın ${f.wedges} ilmeğini halkanın çevresine örün. (4) İplik ucunu çekin: halka sıkışır, ortada küçük bir delik kalır. 3–4 zincirden bir halka da olur.`,
     ],
   },
   'bead-side': {

@@ -7,7 +7,7 @@ const { short } = numbersIn('tr');
 
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `Başlangıç: sihirli halka yapın ya da 3–4 zinciri kapatıp halka yapın; 1. sıranın ${f.wedges} ilmeğini bu halkanın içine örün, her ilmeğe kendi boncuğunu koyun. Sihirli halkayı ipliği çekerek sıkın; ortada küçük bir delik kalır. Sonra saklamak için ${f.tailCm} cm iplik ucu bırakın.`,
+    `Başlangıç: sihirli halka yapın ya da 3–4 zinciri kaydırma ilmekle kapatıp halka yapın; sonra bir zincir çekin. Zincirlerde ve kaydırma ilmekte boncuk yoktur ve bunlar sayılmaz (yaygın uygulama, kaynak yok). 1. sıranın ${f.wedges} ilmeğini halkanın içine örün, her ilmeğe kendi boncuğunu koyun. Sihirli halkayı ipliği çekerek sıkın; ortada küçük bir delik kalır. Sonra saklamak için ${f.tailCm} cm iplik ucu bırakın.`,
   stitch: (f) =>
     [
       f.way === 'slip'

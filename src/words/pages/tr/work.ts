@@ -24,6 +24,7 @@ export const work: PageWords['booklet']['work'] = {
   printText: (f) =>
     `%100 ölçekte, sayfaya sığdırmadan yazdırın. Bu karenin her kenarı ${f.side} olmalıdır. Değilse bu kitapçıkta gerçek boyutta çizilen hiçbir şey doğru değildir: yazıcıyı %100 ya da “gerçek boyut” olarak ayarlayıp yeniden yazdırın.`,
   stop: 'Durun',
+  seePage: (f) => `${f.page}. sayfaya bakın.`,
   part: 'Dizme ve örme',
   heads: { string: 'Dizilecek boncuklar', total: 'Toplam', grams: 'g', count: 'Boncuk' },
   tick: 'Her satırın ve parantez içindeki bölümün her tekrarının bir kutusu vardır: boncukları ipliğe dizilince işaretleyin. 20’den çok aynı boncuk onarlı bölünmüştür. Satırın sonundaki toplam, bu dizinin oraya kadarki boncuklarını sayar.',

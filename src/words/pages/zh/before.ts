@@ -24,7 +24,6 @@ export const before: PageWords['booklet']['before'] = {
     ['空', '不带珠子的一针'],
     // X is the usual sign of the stitch; it must not be taken for the x of "x 7".
     ['X', '短针（不是表示次数的 x）'],
-    ['SL, CH', '引拔针；锁针（辫子针）'],
   ],
   smallChart: (f) =>
     `图解的针数很多，在这种纸上字母很小。请在屏幕上放大来读，或者请人把那一页打印在${f.paper}纸上。逐圈表用文字写明同样的内容。`,

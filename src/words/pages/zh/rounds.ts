@@ -9,7 +9,7 @@ const clockwise = (is: boolean): string => (is ? '顺时针' : '逆时针');
 /** How to work a panel, and what a line of its list of rounds means. */
 export const rounds: PageWords['rounds'] = {
   begin: (f) =>
-    `起针：做一个环形起针，或钩3至4针锁针连成环，在环里钩第1圈的${f.wedges}针；每针各带一颗珠子。环形起针要拉紧，中心会留下一个小孔。留${f.tailCm} cm线尾，以后藏线用。`,
+    `起针：做一个环形起针，或钩3至4针锁针，用引拔针连成环；再钩一针锁针。锁针和引拔针不带珠子，也不计数（常见做法，无出处）。在环里钩第1圈的${f.wedges}针，每针各带一颗珠子。环形起针要拉紧，中心会留下一个小孔。留${f.tailCm} cm线尾，以后藏线用。`,
   stitch: (f) =>
     `针法：${f.way === 'slip' ? '引拔针' : '短针'}，每针带一颗珠子。${f.drawn ? '' : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f).join('')}${
       f.lean === 0.5
