@@ -15,7 +15,7 @@ function coloursOf(labs: readonly (readonly [number, number, number])[]): Stitch
     linear,
     covered,
     bare: new Uint8Array(labs.length),
-    lostLines: () => 0,
+    lostLines: () => ({ share: 0, stroke: 0 }),
     mixed: () => 0,
     hatched: () => 0,
   };

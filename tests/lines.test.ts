@@ -130,10 +130,10 @@ describe('lines on a panel', () => {
     );
     const dark = (of: { linear: Float64Array; bare: Uint8Array }) =>
       [...of.bare.keys()].filter((s) => lightAt(of, s) < 97).length;
-    expect(before.lostLines()).toBeGreaterThan(0.3);
+    expect(before.lostLines().share).toBeGreaterThan(0.3);
     expect(dark(before)).toBeLessThan(40);
     expect(dark(after)).toBeGreaterThan(45);
-    expect(after.lostLines()).toBeLessThan(0.2);
+    expect(after.lostLines().share).toBeLessThan(0.2);
   });
 
   it('hatching finer than stitches is told, bold shapes and outlines are not', () => {

@@ -214,6 +214,19 @@ describe('lines lost', () => {
     expect(percentLost(1.5, false)).toBe(100);
   });
 
+  it('names as many rounds as show the lines, where a panel can have them', () => {
+    const roundsFor = (thick: number, rounds?: number) => {
+      const { warnings } = usualPanel(rings(thick), false, rounds).report;
+      const found = warnings.find(({ code }) => code === 'thin-lines-lost');
+      return found && ((found.facts as { rounds?: number }).rounds ?? 'too many');
+    };
+    expect(roundsFor(0.8)).toBe('too many');
+    const enough = roundsFor(2);
+    expect(enough).toBeGreaterThan(25);
+    expect(enough).toBeLessThanOrEqual(80);
+    expect(roundsFor(2, Number(enough))).toBeUndefined();
+  });
+
   it('is not told of bolder lines, nor where --paper has drawn them thicker', () => {
     expect(percentLost(12, false)).toBeUndefined();
     expect(percentLost(1.5, true)).toBeUndefined();

@@ -6,6 +6,7 @@ import type { Warning } from './errors.js';
 import type { PanelReport } from './made.js';
 import { acrossMm } from './panel/edge.js';
 import type { Lay } from './panel/lay.js';
+import { shapeLimits } from './panel/limits.js';
 import { shapeWarnings } from './panel/shape.js';
 import type { Shape } from './panel/shape.js';
 import { makerWish } from './pattern/maker-wish.js';
@@ -78,7 +79,7 @@ export function* patternOf(
     ...groundWarnings(wish, pictured),
     ...unusedWarnings(wish, lettered.order),
     ...mistakenWarnings(lettered.beads),
-    ...lostWarnings(wish, pictured, lettered.beads),
+    ...lostWarnings(wish, pictured, lettered.beads, shape.rounds),
     ...keptWarnings(wish, pictured, chosen),
   ];
   yield { stage: 'pattern' };
@@ -180,19 +181,35 @@ function unusedWarnings({ keep = [], beads }: PanelWish, used: readonly number[]
     .map((kept) => warning('kept-bead-unused', { id: beads[kept].id }));
 }
 
+/** Share of a stitch that a stroke must be thick to be seen, wherever it crosses the stitch. */
+const seenFrom = 0.3;
+
+/** Rounds, by fives, at which strokes so thick would be seen; undefined where no panel has so many. */
+function roundsThatShow(rounds: number, stroke: number): number | undefined {
+  const needed = 5 * Math.ceil((rounds * seenFrom) / stroke / 5);
+  return needed <= shapeLimits.rounds.most ? needed : undefined;
+}
+
 /** Whether a picture was lost on its way to the panel. */
 function lostWarnings(
   { back, beads: palette, colours, leaveOut = [] }: PanelWish,
   pictured: readonly PicturePanel[],
   beads: readonly PatternBead[],
+  panelRounds: number,
 ): Warning[] {
   const lost = pictured.filter(
-    ({ lostLines }, n) => lostLines() >= thinLinesFrom && !(n > 0 && back === 'same'),
+    ({ lostLines }, n) => lostLines().share >= thinLinesFrom && !(n > 0 && back === 'same'),
   );
   const told: Warning[] = lost.map(({ lostLines, entry }) => {
-    const percent = Math.round(100 * lostLines());
+    const { share, stroke } = lostLines();
+    const percent = Math.round(100 * share);
+    const rounds = roundsThatShow(panelRounds, stroke);
     const several = pictured.length > 1 && back !== 'same';
-    return warning('thin-lines-lost', { percent, ...(several && { file: entry.file }) });
+    return warning('thin-lines-lost', {
+      percent,
+      ...(rounds && { rounds }),
+      ...(several && { file: entry.file }),
+    });
   });
   pictured.forEach(({ mixed, entry }, n) => {
     if (mixed() < tooFineFrom || (n > 0 && back === 'same')) return;

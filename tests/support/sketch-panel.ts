@@ -23,15 +23,15 @@ const paperHex = beads.reduce((a, b) =>
   ciede2000(100, 0, 0, ...hexToLab65(b.hex)) < ciede2000(100, 0, 0, ...hexToLab65(a.hex)) ? b : a,
 ).hex;
 
-/** The usual panel of a picture: 7 wedges, 20 rounds, 8 colours. */
-export function usualPanel(picture: Picture, paper: boolean) {
+/** The usual panel of a picture: 7 wedges, 20 rounds where nothing is said, 8 colours. */
+export function usualPanel(picture: Picture, paper: boolean, rounds = 20) {
   return makePattern({
     picture,
     pictureName: 'sketch.jpg',
     title: 'sketch',
     beads,
     colours: 8,
-    shape: { wedges: 7, rounds: 20, beadDiameterMm: diameterMm },
+    shape: { wedges: 7, rounds, beadDiameterMm: diameterMm },
     place: { place: 'fill' },
     art: 'auto',
     ...(paper && { paper }),

@@ -17,6 +17,7 @@ import { placePicture, placeWithoutSubject } from './sampling/place.js';
 import type { LaidPicture, SampleHow } from './sampling/sample-stitches.js';
 import { sampleStitches, samplingStitches } from './sampling/sample-stitches.js';
 import type { StitchColours } from './sampling/sample.js';
+import type { LostLines } from './sampling/thin.js';
 import type { Shape } from '../panel/shape.js';
 import { cutOut } from './standing/cut-out.js';
 import type { GroundBead } from './standing/ground-bead.js';
@@ -86,7 +87,7 @@ export interface PicturePanel {
   /** What was done with it where the wish left that open. */
   readonly standing: Standing;
   /** Share of its lines that are thinner than a bead. */
-  lostLines(): number;
+  lostLines(): LostLines;
   /** Share of a repeated drawing's stitches that hold several colours; 0 where it does not repeat. */
   mixed(): number;
   /** How much of what is its own, not its ground, does not show; worked out when it is asked for. */

@@ -85,8 +85,8 @@ export const warnings = {
     file?: string;
   }) =>
     `Only ${f.percent} % of the edges${f.features === 0 ? '' : ` and ${f.featuresKept} of ${f.features} small features`} of ${f.file ?? 'the picture'} can still be told on the panel: look at worked.png from arm's length before you begin. More rounds or more than ${f.colours} colours show more; so does a larger --zoom on what matters, or a plainer picture.`,
-  'thin-lines-lost': (f: { percent: number; file?: string }) =>
-    `About ${f.percent} % of ${f.file === undefined ? "the picture's lines" : `the lines of ${f.file}`} are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, more rounds, or a picture with bolder lines.`,
+  'thin-lines-lost': (f: { percent: number; rounds?: number; file?: string }) =>
+    `About ${f.percent} % of ${f.file === undefined ? "the picture's lines" : `the lines of ${f.file}`} are lost, because they are thinner than a bead. Add --paper, which draws thin lines thicker, or try --zoom, ${f.rounds === undefined ? 'more rounds' : `${f.rounds} rounds or so, at which they would show`}, or a picture with bolder lines.`,
   'motif-too-fine': (f: { percent: number; file?: string }) =>
     `${f.file === undefined ? 'The motif' : `The motif ${f.file}`} is finer than the beads of one wedge: about ${f.percent} % of its stitches hold two colours or more, and lines and gaps run into one another. Look at compare.png, and try more rounds, a larger --zoom, or a motif of a few bold shapes.`,
   'mask-says-nothing': (f: { name: string }) =>

@@ -63,7 +63,7 @@ export function* keepLines(
     }
     light[p] = linearToLab65(linear[3 * p], linear[3 * p + 1], linear[3 * p + 2])[0];
   }
-  const hairlines = art === 'drawing' && colours.lostLines() >= hairlinesFrom;
+  const hairlines = art === 'drawing' && colours.lostLines().share >= hairlinesFrom;
   const found = yield* ridgeLines({ width, height, light }, reachStitches * perStitch, art);
   const lines = found
     .filter(

@@ -17,6 +17,7 @@ import { makeCoverage } from './coverage.js';
 import type { Coverage } from './coverage.js';
 import { makeDrawingChooser } from './drawing.js';
 import { flattenedOn } from './flatten.js';
+import type { LostLines } from './thin.js';
 import type { StitchLight } from './drawing.js';
 import { meanUnder, visibleUnder } from './means.js';
 import { makePaperChooser, strengthenLines } from './paper-lines.js';
@@ -45,7 +46,7 @@ export interface StitchColours {
   /** 1 where the background is bare and the picture covers less than half. */
   readonly bare: Uint8Array;
   /** Share of a drawing's lines that are too thin to be seen, 0 to 1 (see thin.ts). */
-  lostLines(kept?: Uint8Array): number;
+  lostLines(kept?: Uint8Array): LostLines;
   /** Share of a drawing's stitches that hold several colours (see thin.ts). */
   mixed(): number;
   /** Share of these that lies among its like (see thin.ts). */
@@ -54,6 +55,8 @@ export interface StitchColours {
 
 /** Stitches that are sampled in one step. */
 const cellsAStep = 256;
+
+const noLines: LostLines = { share: 0, stroke: 0 };
 
 /** What `samplePanel` needs. */
 export interface SampleInput {
@@ -140,7 +143,7 @@ export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
   return {
     ...all,
     bare,
-    lostLines: (kept) => (inks && drawn ? lostLines(inks, neighbours, drawn, kept) : 0),
+    lostLines: (kept) => (inks && drawn ? lostLines(inks, neighbours, drawn, kept) : noLines),
     mixed: () => (inks ? mixedStitches(inks) : 0),
     hatched: () => (inks ? hatchedStitches(inks, neighbours) : 0),
   };

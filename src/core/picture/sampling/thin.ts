@@ -134,30 +134,40 @@ const fewestHatched = 0.1;
 /** Luma by which a colour is clearly darker, of 255. */
 const clearlyDarker = 50;
 
+/** Lines of a drawing that are too thin to be seen. */
+export interface LostLines {
+  /** Share of its dark lines, 0 to 1. */
+  readonly share: number;
+  /** How thick they are, about, as a share of a stitch; 0 where none is lost. */
+  readonly stroke: number;
+}
+
 /**
  * How much of the dark ink of a drawing was lost, because its lines are too thin: the ink of
  * stitches that neither took a dark colour nor have a neighbour that did, as a share of all ink
- * that has a lighter colour beside it.
+ * that has a lighter colour beside it. And how thick its strokes are.
  *
  * @param drawn what `keepThinLines` returned
  * @param kept 1 for stitches that were given a line's colour afterwards (see lines/)
- * @returns 0 to 1
  */
 export function lostLines(
   { luma, cover, darkShare }: Inks,
   neighbours: (s: number) => readonly number[],
   drawn: ReadonlySet<number>,
   kept?: Uint8Array,
-): number {
+): LostLines {
   const shown = (s: number): boolean => drawn.has(s) || kept?.[s] === 1;
-  let [lost, all] = [0, 0];
+  let [lost, squares, all] = [0, 0, 0];
   for (let s = 0; s < luma.length; s++) {
     const near = neighbours(s);
     if (near.some((n) => luma[n] >= luma[s] + clearlyDarker)) all += cover[s];
     all += darkShare[s];
     const dark = luma[s] - clearlyDarker;
-    if (!shown(s) && !near.some((n) => shown(n) || luma[n] <= dark)) lost += darkShare[s];
+    if (shown(s) || near.some((n) => shown(n) || luma[n] <= dark)) continue;
+    lost += darkShare[s];
+    squares += darkShare[s] ** 2;
   }
   // Ink of a few stitches in all is no drawing.
-  return all < luma.length / 500 ? 0 : lost / all;
+  const none = all < luma.length / 500;
+  return { share: none ? 0 : lost / all, stroke: lost > 0 ? squares / lost : 0 };
 }
