@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { lettersInWorkingOrder } from '../src/core/pattern/stitches.js';
 import { expandStringing } from '../src/core/pages/lists/stringing.js';
+import { namesOf } from './support/output-names.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -30,18 +31,8 @@ function filesIn(name: string): Record<string, string> {
   return Object.fromEntries(names.map((one) => [one, readFileSync(at(name, one), 'base64')]));
 }
 
-const ownFiles = [
-  'chart.png',
-  'chart.svg',
-  'compare.png',
-  'rounds.txt',
-  'stringing.csv',
-  'stringing.txt',
-  'wedges.svg',
-  'worked.png',
-  'working-chart.svg',
-];
-const shared = ['materials.csv', 'pattern.json', 'sewing.txt', 'shopping.txt'];
+const ownFiles = namesOf('panel');
+const shared = namesOf('pattern', 'two panels');
 const backFiles = ownFiles.map((name) => `back-${name}`);
 
 describe('chart --back', () => {

@@ -12,24 +12,12 @@ import { parsePattern } from '../src/core/pattern/read/parse.js';
 import { checkPattern } from '../src/core/pattern/read/check.js';
 import { en } from '../src/words/index.js';
 import { guideText } from './support/guide.js';
+import { namesOf } from './support/output-names.js';
 import { inProcess } from './support/run.js';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
 const kingfisher = join(top, 'fixtures/kingfisher.svg');
-const names = [
-  'chart.png',
-  'chart.svg',
-  'compare.png',
-  'materials.csv',
-  'pattern.json',
-  'rounds.txt',
-  'shopping.txt',
-  'stringing.csv',
-  'stringing.txt',
-  'wedges.svg',
-  'worked.png',
-  'working-chart.svg',
-];
+const names = namesOf('panel', 'pattern');
 
 let folder: string;
 beforeAll(() => {
