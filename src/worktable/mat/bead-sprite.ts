@@ -4,6 +4,20 @@ import type { BeadSpot } from '../../core/pages/worked/bead-light.js';
 import { glossOf } from '../../core/pages/worked/gloss.js';
 import type { BeadLook } from '../../core/pages/worked/recolour-beads.js';
 
+let lit:
+  { of: string; ink: ReturnType<typeof beadInk>; shine: ReturnType<typeof beadShine> } | undefined;
+
+/** How a bead takes the light: worked out once for a heap, not for each of its beads. */
+function lightOf({ hex, finish }: BeadLook) {
+  const of = `${hex} ${finish ?? ''}`;
+  if (lit?.of !== of) {
+    const gloss = glossOf(finish);
+    const ink = beadInk(parseHex(hex) ?? [128, 128, 128], gloss);
+    lit = { of, ink, shine: beadShine(gloss) };
+  }
+  return lit;
+}
+
 /** A transparent ground, RGBA, that beads are painted on one over the other. */
 export class BeadGround {
   readonly data: Uint8ClampedArray<ArrayBuffer>;
@@ -37,9 +51,8 @@ export class BeadGround {
   }
 
   bead(look: BeadLook, spot: BeadSpot): void {
-    const gloss = glossOf(look.finish);
-    const ink = beadInk(parseHex(look.hex) ?? [128, 128, 128], gloss);
-    beadShine(gloss)(this, spot, (at, cover, own, added) => {
+    const { ink, shine } = lightOf(look);
+    shine(this, spot, (at, cover, own, added) => {
       this.mix(at, ink(own, added, 0), ink(own, added, 1), ink(own, added, 2), cover);
     });
   }

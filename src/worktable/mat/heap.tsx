@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { BeadLook } from '../../core/pages/worked/recolour-beads.js';
 import { BeadGround } from './bead-sprite.js';
+import { oneByOne } from './one-by-one.js';
 
 const widthPx = 132;
 const heightPx = 96;
@@ -10,9 +11,15 @@ export function Heap({ hex, finish, count }: BeadLook & { count: number }) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const many = Math.round(Math.min(46, 6 + 2.6 * Math.sqrt(count)));
   useEffect(() => {
-    const context = canvas.current!.getContext('2d')!;
-    context.clearRect(0, 0, 2 * widthPx, 2 * heightPx);
-    context.drawImage(heapOf({ hex, finish }, many), 0, 0);
+    const draw = () => {
+      const context = canvas.current!.getContext('2d')!;
+      context.clearRect(0, 0, 2 * widthPx, 2 * heightPx);
+      context.drawImage(heapOf({ hex, finish }, many), 0, 0);
+    };
+    // The heap from before stays until the new one is there.
+    if (!heaps.has(keyOf({ hex, finish }, many))) return oneByOne(draw);
+    draw();
+    return undefined;
   }, [hex, finish, many]);
   return (
     <canvas
@@ -27,8 +34,10 @@ export function Heap({ hex, finish, count }: BeadLook & { count: number }) {
 
 const heaps = new Map<string, HTMLCanvasElement>();
 
+const keyOf = ({ hex, finish }: BeadLook, many: number) => `${hex} ${finish ?? ''} ${many}`;
+
 function heapOf(look: BeadLook, many: number): HTMLCanvasElement {
-  const key = `${look.hex} ${look.finish ?? ''} ${many}`;
+  const key = keyOf(look, many);
   let heap = heaps.get(key);
   if (!heap) {
     if (heaps.size > 200) heaps.clear();

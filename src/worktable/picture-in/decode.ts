@@ -31,7 +31,8 @@ export async function decodePicture(bytes: Uint8Array, name: string): Promise<Pi
   return picture;
 }
 
-function ask(bytes: Uint8Array, name: string): Promise<DecodeAnswer> {
+/** The thread that opens pictures; started before it is wanted, it does not have to be waited for. */
+export function readyDecoder(): Worker {
   if (!worker) {
     worker = new Worker(new URL('./decode-worker.ts', import.meta.url), { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<DecodeAnswer>) => {
@@ -45,8 +46,13 @@ function ask(bytes: Uint8Array, name: string): Promise<DecodeAnswer> {
       worker = undefined;
     };
   }
+  return worker;
+}
+
+function ask(bytes: Uint8Array, name: string): Promise<DecodeAnswer> {
   return new Promise((done) => {
+    const own = readyDecoder();
     waiting.set(++number, done);
-    worker!.postMessage({ number, bytes, name });
+    own.postMessage({ number, bytes, name });
   });
 }

@@ -9,7 +9,6 @@ import { NoteList } from './notes.js';
 import { OutOfBead } from './out-of-bead.js';
 import { TimeAndCost } from './time-cost.js';
 import { changedChart, markWork, plans, progress, work } from './work-store.js';
-import { NextPanel } from './next-panel.js';
 import { panelName, panelsOf } from './panel-name.js';
 import { canSpeak } from './voice.js';
 
@@ -30,7 +29,6 @@ export function WorkCard() {
       )}
       <PanelChoice />
       <Standing />
-      <NextPanel />
       <div class="row">
         <ActionButton id="string" look="main" />
         <ActionButton id="crochet" look="main" />
