@@ -70,6 +70,7 @@ export const long = [
   'redraw',
   'rounds-command',
   'sampling',
+  'sector-head',
   'shopping-command',
   'size-range',
   'standing',

@@ -16,14 +16,19 @@ export interface WedgeSpan {
 const marginMm = 10;
 const topMm = 9;
 const mapMm = 24;
+/** What stands above the beads takes the same room whatever it says, more in large print. */
+const headMm = ({ textPoints }: SheetPage): number => Math.max(mapMm, 2.4 * textPoints);
+/** Sizes of a title, where the note would become small otherwise, and of the note. */
+const titleShares = [1, 0.85, 0.75];
+const noteShares = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3];
 /** Between the entries of the key. */
 const keyGapMm = 2.5;
 
-/** The part of a page for the beads; what stands above it takes the same room whatever it says. */
+/** The part of a page for the beads. */
 export function sectorWindow(page: SheetPage): Box {
   return {
     left: marginMm,
-    top: topMm + mapMm + 2,
+    top: topMm + headMm(page) + 2,
     right: page.widthMm - marginMm,
     bottom: page.bottomMm - 1,
   };
@@ -48,26 +53,30 @@ export function drawSectorHead(
 ): void {
   const { fonts } = sheet;
   const wide = page.widthMm - 2 * marginMm - mapMm - 6;
-  const big = { face: fonts.bold, sizeMm: 1.35 * page.textPoints * mmPerPoint };
+  const keyMm = 1.5 * page.textPoints * mmPerPoint;
+  const keyRows = kinds.length > 12 ? 2 : 1;
+  const laid = titleShares.map((share) => {
+    const big = { face: fonts.bold, sizeMm: 1.35 * share * page.textPoints * mmPerPoint };
+    const titles = wrapped(title, big, wide).slice(0, 2);
+    const room = headMm(page) - keyRows * keyMm - 1.25 * titles.length * big.sizeMm - 2;
+    return { big, titles, ...noteIn(room) };
+  });
+  const { big, titles, style, lines } = laid.find(({ share }) => share >= 0.9) ?? laid.at(-1)!;
+
+  // A longer note is set smaller: it never takes room from the beads.
+  function noteIn(room: number) {
+    const tried = noteShares.map((share) => {
+      const style = { face: fonts.regular, sizeMm: share * page.textPoints * mmPerPoint };
+      return { share, style, lines: wrapped(note, style, wide) };
+    });
+    return tried.find((one) => one.lines.length * 1.28 * one.style.sizeMm <= room) ?? tried.at(-1)!;
+  }
+
   let y = topMm;
-  const titles = wrapped(title, big, wide).slice(0, 2);
   for (const line of titles) {
     drawText(surface, line, big, marginMm, y + 0.8 * big.sizeMm);
     y += 1.25 * big.sizeMm;
   }
-  const keyMm = 1.5 * page.textPoints * mmPerPoint;
-  const keyRows = kinds.length > 12 ? 2 : 1;
-  const room = topMm + mapMm - keyRows * keyMm - y - 2;
-  // A longer note is set smaller: it never takes room from the beads.
-  const sizes = [1, 0.9, 0.8, 0.7, 0.6, 0.5, 0.4, 0.3].map(
-    (share) => share * page.textPoints * mmPerPoint,
-  );
-  const laid = sizes.map((sizeMm) => {
-    const style = { face: fonts.regular, sizeMm };
-    return { style, lines: wrapped(note, style, wide) };
-  });
-  const { style, lines } =
-    laid.find((one) => one.lines.length * 1.28 * one.style.sizeMm <= room) ?? laid.at(-1)!;
   y += 1;
   for (const line of lines) {
     drawText(surface, line, style, marginMm, y + 0.8 * style.sizeMm);
@@ -75,7 +84,7 @@ export function drawSectorHead(
   }
   drawKey(surface, sheet, kinds, {
     left: marginMm,
-    top: topMm + mapMm - keyRows * keyMm,
+    top: topMm + headMm(page) - keyRows * keyMm,
     wide,
     rowMm: keyMm,
     rows: keyRows,
