@@ -59,4 +59,5 @@ export async function run() {
   }
 }
 
-if (import.meta.url === pathToFileURL(process.argv[1]).href) console.table(await run());
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)
+  console.table(await run());
