@@ -27,7 +27,6 @@ export const before: PageWords['booklet']['before'] = {
     ['sin', 'un punto sin abalorio'],
     ['pb', 'punto bajo; en parte de Latinoamérica, medio punto (mp)'],
     // M: punto raso; punto deslizado or punto pasado in Latin America.
-    ['pr, cad', 'punto raso (en Latinoamérica, punto deslizado); cadeneta'],
   ],
   smallChart: (f) =>
     `El esquema tiene tantos puntos que sus letras salen pequeñas en este papel. Leerlo ampliado en una pantalla o encargar la impresión de esa página en ${f.paper}. La lista de vueltas dice lo mismo con palabras.`,

@@ -23,7 +23,6 @@ export const before: PageWords['booklet']['before'] = {
     ['( ) x 7', 'to, co w nawiasie, 7 razy'],
     ['puste', 'oczko bez koralika'],
     ['psł.', 'półsłupek (w terminach USA single crochet)'],
-    ['o.z., o.ł.', 'oczko zamykające (w wielu wzorach: oczko ścisłe); oczko łańcuszka'],
   ],
   smallChart: (f) =>
     `Schemat ma tyle oczek, że na tym papierze jego litery są małe. Czytać w powiększeniu na ekranie albo zlecić wydruk strony ze schematem na ${f.paper}. Lista okrążeń mówi to samo słowami.`,
