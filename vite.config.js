@@ -51,6 +51,26 @@ function offline() {
   };
 }
 
+/**
+ * A worker hands on an error's code and facts (engine/failure.ts), and the page makes its sentence of
+ * them: no worker carries the words of all errors.
+ */
+function wordlessErrors() {
+  const id = '\0wordless-errors';
+  return {
+    name: 'rondure-wordless-errors',
+    enforce: 'pre',
+    resolveId: (source, importer) =>
+      source.endsWith('/words/en/errors.js') && /core[/\\]errors\.ts$/.test(importer ?? '')
+        ? id
+        : undefined,
+    load: (found) =>
+      found === id
+        ? 'export const errors = new Proxy({}, { get: (_, code) => () => String(code) });'
+        : undefined,
+  };
+}
+
 export default defineConfig({
   root: inside('src/worktable'),
   base: './',
@@ -61,7 +81,7 @@ export default defineConfig({
   logLevel: 'warn',
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   define: { __VERSION__: JSON.stringify(version) },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [wordlessErrors()] },
   build: {
     outDir: inside('dist/page'),
     emptyOutDir: true,

@@ -1,7 +1,7 @@
 import { RondureError } from '../../core/errors.js';
 import type { ErrorCode, ErrorFacts } from '../../core/errors.js';
 
-/** An error as it goes between threads. */
+/** An error as it goes between threads; one with a code is worded where it is shown. */
 export interface Failure {
   readonly message: string;
   readonly code?: ErrorCode | undefined;
