@@ -10,6 +10,7 @@ import { words } from '../words.js';
 import type { Answer, Ask } from './messages.js';
 import { finished, laidUpon } from './finish.js';
 import type { Chosen } from './finish.js';
+import { errorOf } from './failure.js';
 import { panelWish } from './panel-wish.js';
 import { takeSpare } from '../picture-in/spare.js';
 
@@ -102,7 +103,7 @@ export function startEngine(): void {
 
 function take(answer: Answer, beads: Piece['palette']['beads']): void {
   if (answer.kind === 'failed') {
-    tellTrouble(answer.error.message);
+    tellTrouble(errorOf(answer.error).message);
     // What was chosen for an older wish is not saved as if it were this one.
     if (chart.peek()) chart.value = { ...chart.peek()!, settled: undefined };
   } else if (answer.kind === 'settled') {

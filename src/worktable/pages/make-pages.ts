@@ -4,6 +4,7 @@ import { easternFonts, wantsEastern } from '../../core/pages/surface/page-fonts.
 import type { EasternFont } from '../../core/pages/surface/page-fonts.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
 import type { Language } from '../../words/pages/languages.js';
+import { errorOf } from '../engine/failure.js';
 import { Said } from '../said.js';
 import type { PagesWish } from '../store/piece.js';
 import type { GuideFacts, PagesAnswer, PagesAsk, PagesOf } from './messages.js';
@@ -105,7 +106,10 @@ async function ask(
       worker.onerror = (event) => fail(new Said(event.message));
       worker.postMessage(asked);
     });
-    if ('failed' in answer) throw new Said(answer.failed);
+    if ('failed' in answer) {
+      const { failed } = answer;
+      throw failed.code ? errorOf(failed) : new Said(failed.message);
+    }
     return answer;
   } finally {
     worker.terminate();
@@ -116,7 +120,7 @@ async function ask(
  * Makes a file of a pattern: the booklet as a PDF, or everything as one zip.
  *
  * @param spoken the language of the page, where no other is wished
- * @throws Said
+ * @throws RondureError, Said
  */
 export async function makePages(
   what: 'booklet' | 'zip',
@@ -132,7 +136,7 @@ export async function makePages(
 /**
  * Makes a file of an empty chart, in the language of the page.
  *
- * @throws Said
+ * @throws RondureError, Said
  */
 export async function makeBlankFile(
   name: BlankName,
@@ -147,7 +151,7 @@ export async function makeBlankFile(
 /**
  * Makes one PDF for a class: chart and work of each pattern, for each name.
  *
- * @throws Said
+ * @throws RondureError, Said
  */
 export async function makeClass(
   [first, ...patterns]: readonly Pattern[],
@@ -168,7 +172,7 @@ export async function makeClass(
 /**
  * Makes the guide to a swatch, in the first language of the pages and on their paper.
  *
- * @throws Said
+ * @throws RondureError, Said
  */
 export async function makeSwatchGuide(
   guide: GuideFacts,
@@ -194,7 +198,7 @@ export async function makeLists(
 /**
  * Pictures of the booklet's pages, each as soon as it is drawn.
  *
- * @throws Said; a DOMException `AbortError` when it was stopped
+ * @throws RondureError, Said; a DOMException `AbortError` when it was stopped
  */
 export async function makePictures(
   pattern: Pattern,

@@ -5,6 +5,7 @@ import type { EasternFont } from '../../core/pages/surface/page-fonts.js';
 import type { SwatchGuide } from '../../core/pages/swatch/guide-facts.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
 import type { LanguageChoice } from '../../words/index.js';
+import type { Failure } from '../engine/failure.js';
 import type { PagesWish } from '../store/piece.js';
 
 /** What the guide to a swatch tells, but for words and letters. */
@@ -43,4 +44,4 @@ export type PagesAnswer =
   | { readonly png: Uint8Array; readonly page: number; readonly pages: number }
   /** Texts by the names of their files. */
   | { readonly lists: Readonly<Record<string, string>> }
-  | { readonly failed: string };
+  | { readonly failed: Failure };

@@ -14,6 +14,7 @@ import type { BookletFacts } from '../../booklet/facts.js';
 import { photoOf } from './cover-photo.js';
 import { bookletPictures } from './page-pictures.js';
 import { patternFiles, patternTexts } from './pattern-files.js';
+import { failureOf } from '../engine/failure.js';
 import type { PagesAnswer, PagesAsk } from './messages.js';
 import { zipOf } from './zip.js';
 
@@ -23,7 +24,7 @@ self.onmessage = async ({ data }: MessageEvent<PagesAsk>) => {
   try {
     for await (const answer of make(data)) send(answer);
   } catch (error) {
-    send({ failed: (error as Error).message });
+    send({ failed: failureOf(error) });
   }
 };
 
