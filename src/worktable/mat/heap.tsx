@@ -12,7 +12,9 @@ export function Heap({ hex, finish, count }: BeadLook & { count: number }) {
   const many = Math.round(Math.min(46, 6 + 2.6 * Math.sqrt(count)));
   useEffect(() => {
     const draw = () => {
-      const context = canvas.current!.getContext('2d')!;
+      // Its turn may come after it has left the table.
+      const context = canvas.current?.getContext('2d');
+      if (!context) return;
       context.clearRect(0, 0, 2 * widthPx, 2 * heightPx);
       context.drawImage(heapOf({ hex, finish }, many), 0, 0);
     };
