@@ -176,6 +176,15 @@ test.each(choices.map((choice) => [choice.join(), choice] as const))(
   },
 );
 
+test.each(
+  languages.flatMap((one) =>
+    languages.flatMap((other) => (other > one ? [[one, other] as const] : [])),
+  ),
+)('%s and %s stand side by side', async (one, other) => {
+  const { flow } = await laidOut(small, {}, [one, other]);
+  expect(flow.pages.length).toBeGreaterThan(5);
+});
+
 test('large print: body of 18 points, nothing on running pages under 14', async () => {
   const layout = await laidOut(usual, { large: true });
   // Figures in drawings of the hands keep their size.
