@@ -4,6 +4,7 @@ import { toLinearRaster } from './linear.js';
 
 /** How a picture should be sampled, and the figures behind the decision. */
 export interface ArtDecision {
+  /** What it is taken as. */
   art: 'photo' | 'drawing';
   /**
    * Why. Drawings: `empty` (nothing visible), `tiny`, `flat` (areas of one colour), `crisp` (sharp
@@ -11,6 +12,7 @@ export interface ArtDecision {
    * light paper). Photos: `smooth` (no edges at all), `many` (many colours that run into each other).
    */
   reason: 'empty' | 'tiny' | 'flat' | 'crisp' | 'cutout' | 'paper' | 'smooth' | 'many';
+  /** What that was told from. */
   facts: ArtFacts;
 }
 
@@ -26,8 +28,9 @@ export interface ArtFacts {
   edge: number;
   /** … by 32 or more. */
   sharp: number;
-  /** Share of the visible pixels in the 4 and 12 most used colours, of 16 steps a channel. */
+  /** Share of the visible pixels in the 4 most used colours, of 16 steps a channel. */
   inFour: number;
+  /** … in the 12 most used. */
   inTwelve: number;
   /** Share of the visible pixels without a hue to speak of. */
   grey: number;
@@ -35,8 +38,9 @@ export interface ArtFacts {
   inTwelveGreys: number;
   /** Share that is less than half as bright, as coded, as the most used colour. */
   dark: number;
-  /** Luma of the most used colour, and its largest difference between two channels. */
+  /** Luma of the most used colour. */
   groundLuma: number;
+  /** Its largest difference between two channels. */
   groundTint: number;
 }
 

@@ -9,14 +9,17 @@ import type { StitchColours } from './sample.js';
 
 /** A picture as it is sampled: the upright one, or a copy of it with more or fewer pixels. */
 export interface LaidPicture {
+  /** Its pixels. */
   readonly picture: Picture;
   /** Pixels across of the upright picture, to which the place belongs. */
   readonly uprightWidth: number;
+  /** Where the upright one lies on the panel. */
   readonly place: Place;
 }
 
 /** How a picture is taken: what of a wish has a say in the colours of stitches. */
 export interface SampleHow {
+  /** `photo` takes the mean under a stitch, `drawing` the colour that wins it. */
   readonly art: 'photo' | 'drawing';
   /** A drawing on paper, evened out. */
   readonly paper?: boolean | undefined;

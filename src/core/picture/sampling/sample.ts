@@ -60,10 +60,15 @@ const noLines: LostLines = { share: 0, stroke: 0 };
 
 /** What `samplePanel` needs. */
 export interface SampleInput {
+  /** The pixels to take colours from. */
   picture: Picture;
+  /** Where the stitches lie. */
   geometry: PanelGeometry;
+  /** Which part of the panel each of them owns. */
   footprints: Footprints;
+  /** Where the picture lies on the panel, by its own pixels. */
   place: Place;
+  /** `photo` takes the mean under a stitch, `drawing` the colour that wins it. */
   art: 'photo' | 'drawing';
   /** The picture is a drawing on paper, evened out (see paper.ts). */
   paper?: boolean;
