@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { undecided } from '../../core/beads/bead.js';
 import type { Bead } from '../../core/beads/bead.js';
 import type { CellPatch } from '../../core/blank/cell-patch.js';
@@ -101,7 +101,8 @@ function Patch({ stitch, next }: { stitch: number; next: number | undefined }) {
     if (next !== undefined) void reader.patch(next);
     return () => void (gone = true);
   }, [stitch]);
-  useEffect(() => {
+  // Before the frame that says whose it is.
+  useLayoutEffect(() => {
     if (shown && canvas.current) drawPatch(canvas.current, shown.patch);
   }, [shown]);
   return (
