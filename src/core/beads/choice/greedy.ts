@@ -1,6 +1,9 @@
 import type { Steps } from '../../steps.js';
 import type { Problem } from './matrix.js';
 
+/** Candidates whose saving is worked out in one step. */
+const beadsAStep = 32;
+
 /**
  * Opens one candidate after another, each time the one that saves most (ties: the first), until
  * `most` are open or nothing more is saved. Lazy: a saving can only shrink as more are open, so an
@@ -11,6 +14,7 @@ export function* greedy(problem: Problem): Steps<number[]> {
   const { places: n, beads, difference, weight, most, kept } = problem;
   let farthest = 0;
   for (const value of difference) if (value > farthest) farthest = value;
+  yield { stage: 'beads' };
   const nearest = new Float32Array(n).fill(farthest + 1);
   const open: number[] = [];
 
@@ -28,7 +32,8 @@ export function* greedy(problem: Problem): Steps<number[]> {
     let best = -1;
     let bestSaving = 0;
     const order = Array.from(atMost.keys()).sort((p, q) => atMost[q] - atMost[p] || p - q);
-    for (const j of order) {
+    for (const [k, j] of order.entries()) {
+      if (k % beadsAStep === beadsAStep - 1) yield { stage: 'beads' };
       if (atMost[j] < bestSaving || atMost[j] === 0) break;
       atMost[j] = saving(rowOf(j), nearest, weight);
       if (atMost[j] > bestSaving || (atMost[j] === bestSaving && j < best)) {

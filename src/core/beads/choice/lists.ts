@@ -1,3 +1,4 @@
+import type { Steps } from '../../steps.js';
 import type { Problem } from './matrix.js';
 
 /** The beads that may still serve each place, nearest first. */
@@ -15,11 +16,18 @@ export interface NearLists {
 /** Room for a candidate's number below the bits of its difference. */
 const shift = 65536;
 
+/** Places whose list is sorted in one step. */
+const placesAStep = 4096;
+
 /**
  * Lists the beads whose state is not below 0, place by place. With `cap` (by place) only those
  * nearer than the cap are listed.
  */
-export function nearLists(problem: Problem, state: Int8Array, cap?: Float64Array): NearLists {
+export function* nearLists(
+  problem: Problem,
+  state: Int8Array,
+  cap?: Float64Array,
+): Steps<NearLists> {
   const { places: n, beads, difference } = problem;
   const live: number[] = [];
   for (let j = 0; j < beads; j++) if (state[j] >= 0) live.push(j);
@@ -29,6 +37,7 @@ export function nearLists(problem: Problem, state: Int8Array, cap?: Float64Array
     for (let i = 0; i < n; i++) if (!cap || difference[row + i] < cap[i]) from[i + 1]++;
   }
   for (let i = 0; i < n; i++) from[i + 1] += from[i];
+  yield { stage: 'proof' };
   // A float32 of 0 or more sorts like its bits; bits and candidate fit a float64 without loss.
   const bits = new Uint32Array(difference.buffer, difference.byteOffset, difference.length);
   const keys = new Float64Array(from[n]);
@@ -39,9 +48,11 @@ export function nearLists(problem: Problem, state: Int8Array, cap?: Float64Array
       if (!cap || difference[row + i] < cap[i]) keys[end[i]++] = bits[row + i] * shift + j;
     }
   }
+  yield { stage: 'proof' };
   const bead = new Uint16Array(from[n]);
   const near = new Float32Array(from[n]);
   for (let i = 0; i < n; i++) {
+    if (i % placesAStep === placesAStep - 1) yield { stage: 'proof' };
     sortAscending(keys, from[i], from[i + 1]);
     for (let at = from[i]; at < from[i + 1]; at++) {
       bead[at] = keys[at] % shift;

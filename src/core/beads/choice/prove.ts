@@ -71,13 +71,15 @@ export function* prove(
   parts = 1;
   const state = new Int8Array(problem.beads).fill(undecided).fill(opened, 0, problem.kept);
   const { price, cap } = startPrices(problem, inquiry.best);
-  const root: Part = { state, price, lists: nearLists(problem, state, cap), bound: floor };
+  yield { stage: 'proof', bound: floor };
+  const lists = yield* nearLists(problem, state, cap);
+  const root: Part = { state, price, lists, bound: floor };
   let ascent = yield* ascend(inquiry, root, 60, 1);
   if (!ascent.done && !inquiry.ended()) {
     inquiry.offer(yield* tools.improve(inquiry.best));
     // Few beads are left as a rule: with whole lists the prices may rise without a cap.
     const left = state.reduce((sum, one) => sum + (one === closed ? 0 : 1), 0);
-    if (left * problem.places <= mostEntries) root.lists = nearLists(problem, state);
+    if (left * problem.places <= mostEntries) root.lists = yield* nearLists(problem, state);
     ascent = yield* ascend(inquiry, root, 150, 0.5);
   }
   if (ascent.done) return answer(inquiry.ruledOut);

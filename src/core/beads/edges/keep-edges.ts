@@ -16,6 +16,9 @@ const forbidden = 1e9;
 const mostWork = 4e7;
 const mostRounds = 30;
 
+/** Units that are changed in one step. */
+const unitsAStep = 4096;
+
 /** What keeping edges did. */
 export interface EdgeReport {
   readonly strength: number;
@@ -95,6 +98,7 @@ function* descended(
   for (let changed = true, sweep = 0; changed && sweep < 50; sweep++) {
     changed = false;
     for (let u = 0; u < units; u++) {
+      if (u % unitsAStep === unitsAStep - 1) yield { stage: 'finish' };
       for (let b = 0; b < beads; b++) here[b] = own[u * beads + b];
       for (let n = outward.start[u]; n < outward.start[u + 1]; n++) {
         const e = outward.list[n];

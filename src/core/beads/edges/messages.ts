@@ -97,6 +97,7 @@ export function* passMessages(
     }
     bound = Math.max(bound, sum);
   }
+  yield { stage: 'finish' };
   return { beadOf: decoded(), lowerBound: bound };
 
   /** Each unit in turn takes what is best beside those before it and by the messages of the others. */

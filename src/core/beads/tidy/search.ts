@@ -40,7 +40,9 @@ export function* tidiest(
 ): Steps<Uint8Array> {
   const solve = thread.wedges === 1 ? fewestChanges : fewestChangesRepeated;
   const pairs = follows(thread);
+  yield { stage: 'finish' };
   const removeStrays = makeStrayRemover({ thread, neighbours, pairs });
+  yield { stage: 'finish' };
   const company = companyOf(thread, neighbours, pairs, start);
   yield { stage: 'finish' };
   const priced = new Float64Array(thread.cost.length);

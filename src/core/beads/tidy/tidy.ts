@@ -46,11 +46,13 @@ export function* tidyBeads(input: TidyInput): Steps<{ beadOf: BeadOfStitch; repo
   yield { stage: 'finish' };
   const { start, neighbours } = plain;
   const among = input.edges ? pairsOf(plain, input, input.edges) : undefined;
+  yield { stage: 'finish' };
   const costOf = (beadOf: Uint8Array): number =>
     costOfBeads(plain.thread, beadOf) + (among ? costOfPairs(among, beadOf) : 0);
   const cost = costOf(start);
   const budget = (cost * input.percent) / 100;
   let panel = among ? beside(plain, among) : plain;
+  yield { stage: 'finish' };
   const most = costOfBeads(panel.thread, start) + budget;
   const pairs = follows(panel.thread);
   // A panel far from its picture has a large budget; its real edges are worth no less for that. So

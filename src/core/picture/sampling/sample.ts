@@ -54,7 +54,7 @@ export interface StitchColours {
 }
 
 /** Stitches that are sampled in one step. */
-const cellsAStep = 256;
+const aStep = 256;
 
 const noLines: LostLines = { share: 0, stroke: 0 };
 
@@ -114,32 +114,42 @@ export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
     const rings = ringList(cells);
     for (let cell = 0; cell < count; cell++) keep(cell, rings, cell, cell + 1);
   } else {
-    for (let s = 0; s < count; s++) {
-      footprints.rings(s);
-      if (s % cellsAStep === 0) yield { stage: 'colours' };
+    // The loops are functions of their own: one that gives way is slower.
+    const prepare = (from: number, to: number): void => {
+      for (let s = from; s < to; s++) footprints.rings(s);
+    };
+    for (let from = 0; from < count; from += aStep) {
+      prepare(from, Math.min(count, from + aStep));
+      yield { stage: 'colours' };
     }
     const square = squareAround(geometry, place);
     const all = footprints.all();
     const quick = input.quick && input.art === 'photo' ? quickLight(input) : undefined;
-    for (let s = 0; s < count; s++) {
-      if (s % cellsAStep === 0) yield { stage: 'colours' };
-      if (quick?.whole[s]) {
-        covered[s] = 1;
-        for (let k = 3 * s; k < 3 * s + 3; k++) linear[k] = quick.linear[k];
-        continue;
-      }
-      const [first, end] = [all.firstOf[s], all.firstOf[s + 1]];
-      if (first < end) keep(s, all, first, end);
-      else keep(s, ringList([speckAround(geometry, s)]), 0, 1);
-      if (sample.inside === 1) continue;
+    const keepWithin = (s: number): void => {
       const own = footprints.rings(s);
       const cut = own.map((ring) => withinSquare(ring, square));
-      if (cut.every((ring, p) => ring === own[p])) continue;
+      if (cut.every((ring, p) => ring === own[p])) return;
       const part = ringList(cut);
       if (sample(part, 0, cut.length) >= 0 && sample.inside === 1) keep(s, part, 0, cut.length);
+    };
+    const take = (from: number, to: number): void => {
+      for (let s = from; s < to; s++) {
+        if (quick?.whole[s]) {
+          covered[s] = 1;
+          for (let k = 3 * s; k < 3 * s + 3; k++) linear[k] = quick.linear[k];
+          continue;
+        }
+        const [first, end] = [all.firstOf[s], all.firstOf[s + 1]];
+        if (first < end) keep(s, all, first, end);
+        else keep(s, ringList([speckAround(geometry, s)]), 0, 1);
+        if (sample.inside !== 1) keepWithin(s);
+      }
+    };
+    for (let from = 0; from < count; from += aStep) {
+      take(from, Math.min(count, from + aStep));
+      yield { stage: 'colours' };
     }
   }
-  yield { stage: 'colours' };
   const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
   const drawn = inks && keepThinLines(inks, neighbours, linear);
   const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };

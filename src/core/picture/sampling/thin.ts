@@ -32,8 +32,7 @@ export function keepInk(inks: Inks, s: number, choice: StitchLight | undefined):
   inks.cover[s] = choice?.cover ?? 0;
   inks.darkLuma[s] = darker?.luma ?? 255;
   inks.darkCover[s] = darker?.cover ?? 0;
-  if (darker) inks.dark.set(darker.linear, 3 * s);
-  else inks.dark.fill(0, 3 * s, 3 * s + 3);
+  for (let c = 0; c < 3; c++) inks.dark[3 * s + c] = darker ? darker.linear[c] : 0;
   inks.darkShare[s] = choice?.darkShare ?? 0;
 }
 
