@@ -93,8 +93,10 @@ test.each([
     await byCommand('--language', language, '--paper', paper),
     'cli.pdf',
   );
-  const same = async () =>
-    (await unpacked((await saved(page, 'swatch-guide')).bytes, 'page.pdf')).equals(command);
-  // In one of a dozen runs, on a busy machine, the first one saved differed; why is not known.
-  await expect.poll(same, { timeout: 60_000 }).toBe(true);
+  const fromPage = async (name: string) =>
+    unpacked((await saved(page, 'swatch-guide')).bytes, name);
+  // In one of two dozen runs, on a busy machine, the first one saved differed; why is not known.
+  const first = await fromPage('page.pdf');
+  const found = first.equals(command) ? first : await fromPage('again.pdf');
+  expect(found.equals(command)).toBe(true);
 });
