@@ -54,7 +54,8 @@ export async function storePiece(
   // Each of them fails for itself where the browser refuses one: none may be left unheard.
   const writes: Promise<unknown>[] = [transaction.done];
   const history = transaction.objectStore('strokes');
-  if (before.length > from || before.length === 0) writes.push(history.delete(strokesFrom(id, from)));
+  if (before.length > from || before.length === 0)
+    writes.push(history.delete(strokesFrom(id, from)));
   for (let n = from; n < strokes.length; n++) {
     writes.push(history.put(thinStroke(strokes[n]), [id, n]));
   }
