@@ -66,6 +66,7 @@ export type { HowKept, MergedArea } from './beads/how-kept.js';
 export type { PlaceWish } from './picture/sampling/place.js';
 export type { Stage, Steps } from './steps.js';
 export type { SampleInput, StitchColours } from './picture/sampling/sample.js';
+export type { LostLines } from './picture/sampling/thin.js';
 export type { ShapeWish } from './panel/shape.js';
 export type { MaterialRow, MaterialsWish } from './pages/lists/materials.js';
 export type {
