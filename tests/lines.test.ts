@@ -148,6 +148,18 @@ describe('lines on a panel', () => {
     expect(shareOf((x, y) => (x >> 5) % 2 === (y >> 5) % 2)).toBeLessThan(0.1);
   });
 
+  it('a small motif in many colours is finely drawn, and no hatching', () => {
+    const colours: Rgba[] = [
+      [20, 30, 80],
+      [120, 70, 40],
+      [30, 130, 100],
+      [230, 170, 50],
+      [245, 235, 200],
+    ];
+    const mosaic = paint(320, 320, (x, y) => colours[((x >> 2) + 3 * (y >> 2)) % 5]);
+    expect(kept(mosaic, 'drawing').before.hatched()).toBe(0);
+  });
+
   it('wide bands, borders and short strokes change nothing, and fur little', () => {
     const wide = kept(whisker(30, [20, 20, 20]));
     expect(wide.after.linear).toEqual(wide.before.linear);

@@ -106,30 +106,40 @@ export function mixedStitches({ luma, cover }: Inks): number {
   return all === 0 ? 0 : mixed / all;
 }
 
+/** Less of a panel is no hatching, whatever lies beside it. */
+const fewestHatched = 0.1;
+/** Luma by which the stitches of one ink, or of its paper, may differ, of 255. */
+const oneTone = 24;
+/** Share of what is finely drawn that has the tone of the ink or of its paper where it is hatched. */
+const twoTonesFrom = 0.85;
+
 /**
  * How much of what is finer than a stitch is hatching: of the stitches that hold several colours the
  * share that lies among its like, with one neighbour at most that holds one colour. Along outlines
- * and edges hardly any does.
+ * and edges hardly any does. A small picture in many colours is finely drawn as well, and no hatching:
+ * that is one ink on one paper.
  *
  * @returns 0 to 1; 0 where too few stitches hold several colours to tell
  */
 export function hatchedStitches(
-  { cover }: Inks,
+  { luma, cover }: Inks,
   neighbours: (s: number) => readonly number[],
 ): number {
-  let [deep, mixed] = [0, 0];
+  const tones: number[] = [];
+  let mixed = 0;
   for (let s = 0; s < cover.length; s++) {
     if (cover[s] >= oneColourFrom) continue;
     mixed++;
     let alone = 0;
     for (const n of neighbours(s)) if (cover[n] >= oneColourFrom) alone++;
-    if (alone <= 1) deep++;
+    if (alone <= 1) tones.push(luma[s]);
   }
-  return mixed < fewestHatched * cover.length ? 0 : deep / mixed;
+  if (mixed < fewestHatched * cover.length || tones.length === 0) return 0;
+  const [ink, paper] = [Math.min(...tones), Math.max(...tones)];
+  const inTwo = tones.filter((tone) => tone - ink <= oneTone || paper - tone <= oneTone).length;
+  return inTwo < twoTonesFrom * tones.length ? 0 : tones.length / mixed;
 }
 
-/** Less of a panel is no hatching, whatever lies beside it. */
-const fewestHatched = 0.1;
 /** Luma by which a colour is clearly darker, of 255. */
 const clearlyDarker = 50;
 
