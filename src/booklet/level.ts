@@ -1,4 +1,5 @@
-import type { Flow, LoweredPages } from './flow.js';
+import type { Flow } from './flow.js';
+import type { LoweredPages } from './page-flow.js';
 
 /** A page is short under half of its height; what is set ends with a little room below it. */
 const leastFill = 0.52;
