@@ -5,6 +5,7 @@ import { actions } from './actions/list.js';
 import { startEngine } from './engine/engine.js';
 import './look/tokens.css';
 import './look/table.css';
+import './look/phone.css';
 import './look/panel.css';
 import './look/mat.css';
 import './look/thread.css';
