@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { readPalette } from '../src/core/beads/palette/read-palette.js';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
 import { makePattern } from '../src/core/make.js';
@@ -8,11 +7,11 @@ import { layPanel } from '../src/core/panel/lay.js';
 import type { Picture } from '../src/core/picture/picture.js';
 import { sampleStitches } from '../src/core/picture/sampling/sample-stitches.js';
 import { readPicture } from '../src/node/read/read-picture.js';
+import { beads } from './support/sketch-panel.js';
 
 // A spiral, and stitches that lean, have no mirror: a round of joined ones without lean nearly has.
 
 const file = (name: string) => readFileSync(new URL(`../${name}`, import.meta.url));
-const { beads } = readPalette(file('palettes/drawers.csv').toString(), 'drawers.csv');
 
 /** The picture's left half, and its mirror image as the right one. */
 function mirrored({ width, height, data }: Picture): Picture {

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import sharp from 'sharp';
 import { expect } from 'vitest';
 import type { Picture } from '../../src/core/picture/picture.js';
 
@@ -25,3 +26,10 @@ export const near = (got: number[], wanted: number[], tolerance: number) =>
   got.forEach((value, place) =>
     expect(Math.abs(value - wanted[place])).toBeLessThanOrEqual(tolerance),
   );
+
+/** Our drawing of a lighthouse as a PNG of so many pixels across. */
+export const lighthousePng = (widthPx: number): Promise<Buffer> =>
+  sharp(join(pictures, '..', 'lighthouse.svg'))
+    .resize(widthPx)
+    .png()
+    .toBuffer();

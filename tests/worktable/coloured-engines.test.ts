@@ -9,12 +9,8 @@ import type { Pattern } from '../../src/core/pattern/pattern.js';
 import { en } from '../../src/words/index.js';
 import { beads, colouredPhoto, idsOf } from '../support/coloured-photo.js';
 import type { ColouredPhoto } from '../support/coloured-photo.js';
-import { startEngine } from '../support/engines/index.js';
-import type { Engine } from '../support/engines/index.js';
-import { makerAt } from '../support/engines/maker.js';
+import { openedIn } from '../support/engines/opened.js';
 import type { Maker } from '../support/engines/maker.js';
-import { serveBuiltPage } from '../support/serve-page.js';
-import type { ServedPage } from '../support/serve-page.js';
 
 // A blank is coloured by hand and its photograph read back in Gecko and WebKit; Blink does the same and more in
 // coloured.test.ts. It comes out as what it was coloured with, and what is doubted is what the command line doubts.
@@ -57,20 +53,9 @@ async function cli(...argv: string[]): Promise<void> {
 }
 
 describe.each(['firefox', 'webkit'] as const)('%s', (name) => {
-  let engine: Engine;
-  let served: ServedPage;
+  const opened = openedIn(name);
   let maker: Maker;
-
-  beforeAll(async () => {
-    served = await serveBuiltPage();
-    engine = await startEngine(name);
-    maker = await makerAt(await engine.newPage(1280, 800), served.address);
-    await maker.settled();
-  });
-  afterAll(async () => {
-    await engine?.close();
-    await served?.goOffline();
-  });
+  beforeAll(() => void ({ maker } = opened()));
 
   const state = (wished: string) =>
     maker.until(of(`main.coloured[data-state="${wished}"]`), `the coloured chart is ${wished}`);

@@ -1,9 +1,7 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { startEngine } from '../support/engines/index.js';
-import type { Engine } from '../support/engines/index.js';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { makerAt } from '../support/engines/maker.js';
+import { openedIn } from '../support/engines/opened.js';
 import type { Maker } from '../support/engines/maker.js';
-import { serveBuiltPage } from '../support/serve-page.js';
 import type { ServedPage } from '../support/serve-page.js';
 
 // What hands do, in Gecko and WebKit as in Blink: a stroke of the brush, the purse in its frame, and work that goes on
@@ -14,21 +12,10 @@ const laid = `Number(${of('.laid p')}?.innerText.replace(/\\D/g, '') ?? 0)`;
 const run = `${of('.at-work .tap.stringing')}?.dataset.run`;
 
 describe.each(['firefox', 'webkit'] as const)('%s', (name) => {
-  let engine: Engine;
+  const opened = openedIn(name);
   let served: ServedPage;
   let maker: Maker;
-
-  beforeAll(async () => {
-    served = await serveBuiltPage();
-    engine = await startEngine(name);
-    maker = await makerAt(await engine.newPage(1280, 800), served.address);
-    await maker.settled();
-  });
-
-  afterAll(async () => {
-    await engine?.close();
-    await served?.goOffline();
-  });
+  beforeAll(() => void ({ maker, served } = opened()));
 
   test('a stroke of the brush is one step, and keys lay beads as well', async () => {
     await maker.tap('[data-step="brush"]');

@@ -2,14 +2,13 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
-import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { engineNames, startEngine } from '../support/engines/index.js';
-import type { Engine } from '../support/engines/index.js';
+import { lighthousePng } from '../support/pictures.js';
+import { engineNames } from '../support/engines/index.js';
 import { makerAt } from '../support/engines/maker.js';
+import { openedIn } from '../support/engines/opened.js';
 import type { Maker } from '../support/engines/maker.js';
 import { inProcess } from '../support/run.js';
-import { serveBuiltPage } from '../support/serve-page.js';
 import type { ServedPage } from '../support/serve-page.js';
 
 // One scene in Blink and Gecko: a newcomer's minute, every step, a long quarrel with the beads, the page
@@ -24,8 +23,7 @@ let ofCommandLine: Buffer;
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'rondure-engines-'));
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  png = await sharp(svg).resize(400).png().toBuffer();
+  png = await lighthousePng(400);
   writeFileSync(join(folder, 'tower.png'), png);
   const home = process.cwd();
   process.chdir(folder);
@@ -55,20 +53,10 @@ const heaps = `document.querySelectorAll('.mat [data-bead]').length`;
 const shown = engineNames.filter((name) => name !== 'webkit');
 
 describe.each(shown)('%s', (name) => {
-  let engine: Engine;
+  const opened = openedIn(name);
   let served: ServedPage;
   let maker: Maker;
-
-  beforeAll(async () => {
-    served = await serveBuiltPage();
-    engine = await startEngine(name);
-    maker = await makerAt(await engine.newPage(1280, 800), served.address);
-  });
-
-  afterAll(async () => {
-    await engine?.close();
-    await served?.goOffline();
-  });
+  beforeAll(() => void ({ maker, served } = opened()));
 
   test('a newcomer drops a picture and has pages, the same as the command line’s', async () => {
     await maker.settled();

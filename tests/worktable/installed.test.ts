@@ -1,6 +1,6 @@
-import { readFileSync } from 'node:fs';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
+import { lighthousePng } from '../support/pictures.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 
@@ -59,8 +59,7 @@ test('a picture that another app shares lies on the table', async () => {
     if (serviceWorker.controller) return;
     await new Promise((done) => serviceWorker.addEventListener('controllerchange', done));
   });
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  const png = await sharp(svg).resize(200).png().toBuffer();
+  const png = await lighthousePng(200);
   await page.evaluate(async (base64) => {
     const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
     const form = new FormData();

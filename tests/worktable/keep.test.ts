@@ -1,8 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
-import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import type { Page } from 'playwright-core';
+import { lighthousePng } from '../support/pictures.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { drop, keptPieces, pullPanel, saved } from '../support/page-acts.js';
@@ -17,8 +16,7 @@ let tower: Buffer;
 
 beforeAll(async () => {
   built = await openBuiltPage();
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  tower = await sharp(svg).resize(300).png().toBuffer();
+  tower = await lighthousePng(300);
 });
 afterAll(() => built?.close());
 

@@ -1,15 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { chromium } from 'playwright-core';
 import type { BrowserContext, Page } from 'playwright-core';
-import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { parsePattern } from '../../src/core/pattern/read/parse.js';
 import { panelLengths } from '../../src/core/thread/lengths.js';
 import { lengthIndexAt } from '../../src/core/work/round-at-hand.js';
 import { chromiumPath } from '../../tools/test-tools.js';
+import { lighthousePng } from '../support/pictures.js';
 import { chances, Maker } from '../support/maker.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
@@ -47,8 +47,7 @@ async function startPhone(): Promise<{ context: BrowserContext; page: Page }> {
 }
 
 test('a panel made without a network, with mistakes and three restarts, is the pattern', async () => {
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  const tower = await sharp(svg).resize(400).png().toBuffer();
+  const tower = await lighthousePng(400);
   let { context, page } = await startPhone();
   await settled(page);
   await drop(page, 'tower.png', tower, 'image/png');

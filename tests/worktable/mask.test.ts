@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { lighthousePng } from '../support/pictures.js';
 import { KeysAlone } from '../support/by-keys.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
@@ -14,8 +13,7 @@ let built: OpenPage;
 let png: Buffer;
 beforeAll(async () => {
   built = await openBuiltPage();
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  png = await sharp(svg).resize(400).png().toBuffer();
+  png = await lighthousePng(400);
 });
 afterAll(() => built?.close());
 

@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
-import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { lighthousePng } from '../support/pictures.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { drop, savedPages as saved } from '../support/page-acts.js';
@@ -18,8 +18,7 @@ let png: Buffer;
 beforeAll(async () => {
   built = await openBuiltPage();
   folder = mkdtempSync(join(tmpdir(), 'rondure-page-'));
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  png = await sharp(svg).resize(500).png().toBuffer();
+  png = await lighthousePng(500);
   writeFileSync(join(folder, 'tower.png'), png);
 });
 

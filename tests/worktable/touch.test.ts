@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
-import sharp from 'sharp';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { parsePattern } from '../../src/core/pattern/read/parse.js';
 import { stringPlans } from '../../src/core/work/stringing-steps.js';
+import { lighthousePng } from '../support/pictures.js';
 import { FingersAlone } from '../support/by-finger.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
@@ -18,8 +18,7 @@ let built: OpenPage;
 let png: Buffer;
 beforeAll(async () => {
   built = await openBuiltPage();
-  const svg = readFileSync(new URL('../../fixtures/lighthouse.svg', import.meta.url));
-  png = await sharp(svg).resize(400).png().toBuffer();
+  png = await lighthousePng(400);
 });
 afterAll(() => built?.close());
 
