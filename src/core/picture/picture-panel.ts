@@ -115,11 +115,9 @@ export function makePicturePanel(): (
   };
   const sampled = (lay: Lay, laid: LaidPicture, how: SampleHow): Steps<StitchColours> =>
     ways[how.art](lay, laid, how);
-  const [quickLift, lifted] = [remembered(liftTone), remembered(liftTone)];
-  const [quickBare, coloured] = [remembered(withBare), remembered(withBare)];
   const maskOf = remembered(maskOfStitches);
   const linedOf = rememberedSteps(keepLines);
-  const [quickPanel, panelOf] = [remembered(asItIs), remembered(asItIs)];
+  const [followed, settled] = [makeColoured(), makeColoured()];
   const ground = remembered(
     (
       background: PictureWish['background'],
@@ -176,18 +174,13 @@ export function makePicturePanel(): (
       ...(masked && { mask: masked }),
       ...(chosen && !chosen.light && { ground: chosen.bead }),
     };
-    const lift = wish.lift ?? 0;
     return {
       followed: () => {
-        const taken = art === 'photo' ? quickly(lay, laid, { ...how, quick: true }) : exact();
-        return quickPanel({
-          ...placedOn,
-          colours: quickBare(quickLift(taken, wish.beads, lift), framed),
-        });
+        const atOnce = art === 'photo' ? quickly(lay, laid, { ...how, quick: true }) : exact();
+        return followed(atOnce, wish, framed, placedOn);
       },
       *settled() {
-        const colours = lifted(yield* taken(), wish.beads, lift);
-        return panelOf({ ...placedOn, colours: coloured(colours, framed) });
+        return settled(yield* taken(), wish, framed, placedOn);
       },
       ...(masked && { mask: masked }),
       entry: {
@@ -229,7 +222,18 @@ function nearPicture(opened: OpenPicture, paper: boolean, place: Place, shape: S
   return mostPx === undefined ? seen : opened.reduced(paper, mostPx);
 }
 
-const asItIs = (panel: ColouredPanel): ColouredPanel => panel;
+/** Makes what makes a panel of the colours that were taken: lifted, and without beads under the frame. */
+function makeColoured() {
+  const lifted = remembered(liftTone);
+  const bared = remembered(withBare);
+  const panelOf = remembered((panel: ColouredPanel) => panel);
+  return (
+    taken: StitchColours,
+    { beads, lift = 0 }: Pick<PictureWish, 'beads' | 'lift'>,
+    framed: Uint8Array | undefined,
+    placedOn: Omit<ColouredPanel, 'colours'>,
+  ): ColouredPanel => panelOf({ ...placedOn, colours: bared(lifted(taken, beads, lift), framed) });
+}
 
 /** The colours of a panel of which a frame bares some stitches more. */
 function withBare(colours: StitchColours, framed: Uint8Array | undefined): StitchColours {
