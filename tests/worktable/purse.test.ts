@@ -24,7 +24,9 @@ const canvas = (page: Page) => page.locator('.panel.purse canvas');
 const drawnAt = (page: Page) =>
   canvas(page).evaluate((one: HTMLCanvasElement) => {
     const { width, height } = one;
-    const { data } = one.getContext('2d')!.getImageData(0, 0, width, height);
+    const copy = new OffscreenCanvas(width, height).getContext('2d', { willReadFrequently: true })!;
+    copy.drawImage(one, 0, 0);
+    const { data } = copy.getImageData(0, 0, width, height);
     const dots = width / one.clientWidth;
     let right = -1;
     const filled = (x: number, y: number) => data[4 * (y * width + x) + 3] > 127;
@@ -118,6 +120,16 @@ test('front, back and inside are each another picture, and the frame follows its
   for (const figure of [plan.stitches, plan.bareRounds, plan.seam.stitches]) {
     expect(facts).toMatch(new RegExp(`(^|\\D)${figure}(\\D|$)`));
   }
+  // What is typed is one step, and taken back with it; on the way to 82 nothing is 8 mm wide.
+  await page.locator('[data-step="purse"]').click();
+  await width.fill('');
+  await width.pressSequentially('82', { delay: 30 });
+  await expect.poll(() => width.inputValue()).toBe('82');
+  await page.keyboard.press('Enter');
+  await settled(page);
+  await page.locator('.card h2').first().click();
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => width.inputValue()).toBe('70');
   expect(said).toEqual([]);
 });
 
@@ -135,5 +147,28 @@ test('the back is placed for itself: what moves it leaves the front as it was', 
   const text = Buffer.from(unzipSync(bytes)['pattern.json']).toString();
   const [front, back] = parsePattern(text, 'pattern.json').panels;
   expect(back.rounds).not.toEqual(front.rounds);
+  expect(said).toEqual([]);
+});
+
+test('a frame that no panel of so many rounds has room for is said, until another one is wished', async () => {
+  const { page, said } = await built.open();
+  await settled(page);
+  await page.locator('[data-step="purse"]').click();
+  await act(page, 'frame-squared').click();
+  await settled(page);
+  const trouble = page.locator('.told .trouble');
+  const width = page.getByRole('spinbutton', { name: /^Width/ });
+  await width.fill('125');
+  await trouble.waitFor();
+  // The sentence and the button to put it away stand within the note.
+  const note = (await trouble.boundingBox())!;
+  for (const part of await trouble.locator('> *').all()) {
+    const box = (await part.boundingBox())!;
+    expect(box.x + box.width).toBeLessThanOrEqual(note.x + note.width);
+  }
+  await width.fill('90');
+  await trouble.waitFor({ state: 'detached' });
+  await page.keyboard.press('Enter');
+  await settled(page);
   expect(said).toEqual([]);
 });

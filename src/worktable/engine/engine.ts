@@ -5,7 +5,7 @@ import type { Pattern } from '../../core/pattern/pattern.js';
 import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { countsOf, laysOf } from '../store/chart.js';
 import type { Piece } from '../store/piece.js';
-import { chart, choosing, piece, pieces, tellTrouble } from '../store/store.js';
+import { chart, choosing, piece, pieces, tellTrouble, troublePassed } from '../store/store.js';
 import { words } from '../words.js';
 import type { Answer, Ask } from './messages.js';
 import { finished, laidUpon } from './finish.js';
@@ -103,10 +103,13 @@ export function startEngine(): void {
 
 function take(answer: Answer, beads: Piece['palette']['beads']): void {
   if (answer.kind === 'failed') {
-    tellTrouble(errorOf(answer.error).message);
+    tellTrouble(errorOf(answer.error).message, true);
     // What was chosen for an older wish is not saved as if it were this one.
     if (chart.peek()) chart.value = { ...chart.peek()!, settled: undefined };
-  } else if (answer.kind === 'settled') {
+    return;
+  }
+  troublePassed();
+  if (answer.kind === 'settled') {
     show(answer);
   } else {
     const lays = laysOf(

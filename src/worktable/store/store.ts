@@ -19,7 +19,14 @@ export const chart = signal<Chart | undefined>(undefined);
 export const choosing = signal(false);
 export const view = signal<View>(firstView());
 /** One sentence for the maker: what went wrong, or what was done. */
-export const told = signal<{ text: string; kind: 'note' | 'trouble' } | undefined>(undefined);
+interface Told {
+  readonly text: string;
+  readonly kind: 'note' | 'trouble';
+  /** Whether it is over once what is wished can be made again. */
+  readonly passes?: boolean;
+}
+
+export const told = signal<Told | undefined>(undefined);
 /** Whether a picture is being opened. */
 export const opening = signal(false);
 
@@ -55,6 +62,12 @@ export function tell(text: string): void {
   told.value = { text, kind: 'note' };
 }
 
-export function tellTrouble(text: string): void {
-  told.value = { text, kind: 'trouble' };
+/** @param passes whether it is over as soon as what is wished can be made again */
+export function tellTrouble(text: string, passes = false): void {
+  told.value = { text, kind: 'trouble', ...(passes && { passes }) };
+}
+
+/** What is wished can be made: what was said against an earlier wish is over. */
+export function troublePassed(): void {
+  if (told.peek()?.passes) told.value = undefined;
 }
