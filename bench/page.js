@@ -40,26 +40,36 @@ function watch() {
   };
 }
 
-/** Notes, in any engine, how long a pull takes from the pointer to the frame with the new beads. */
+/**
+ * Notes, in any engine, how long a pull takes from the pointer to the frame with the new beads: from the
+ * first event that tells of the move, to the first message after that frame has been handed over.
+ */
 function watchPulls() {
   const pulls = (globalThis.pulls = []);
   const known = new WeakSet();
+  /** By the number of an ask: when its move began. The page may ask anew before it is known what came of one. */
+  const asked = new Map();
   let pulled;
-  let asked;
-  addEventListener('pointermove', (event) => (pulled = event.timeStamp), { capture: true });
+  const note = (event) => (pulled = event.timeStamp);
+  addEventListener('pointermove', note, { capture: true });
+  // Chromium tells of it before the frame is due.
+  addEventListener('pointerrawupdate', note, { capture: true });
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = ({ data }) => pulls.push(performance.now() - data);
   const post = Worker.prototype.postMessage;
   Worker.prototype.postMessage = function (ask, ...more) {
     if (ask.settle !== undefined) {
-      if (pulled !== undefined) asked = { number: ask.number, at: pulled };
+      if (pulled !== undefined) asked.set(ask.number, pulled);
       pulled = undefined;
       if (!known.has(this)) {
         known.add(this);
         this.addEventListener('message', ({ data }) => {
-          if (data.kind !== 'followed' || data.number !== asked?.number) return;
-          const { at } = asked;
-          asked = undefined;
-          // After the frame that draws it.
-          requestAnimationFrame(() => setTimeout(() => pulls.push(performance.now() - at)));
+          const at = asked.get(data.number);
+          if (data.kind !== 'followed' || at === undefined) return;
+          asked.delete(data.number);
+          // The page has drawn, or will in the next frame: a message of that frame comes once it is painted.
+          // A timer instead of it would come up to 4 ms later, which nobody sees.
+          requestAnimationFrame(() => port2.postMessage(at));
         });
       }
     }

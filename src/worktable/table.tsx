@@ -1,3 +1,4 @@
+import { computed } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { focusCard } from './actions/focus.js';
@@ -82,7 +83,7 @@ export function Table() {
           <ActionButton id="new-edition" />
         </div>
       )}
-      <main data-state={stateOf()} data-kept={unsaved.value ? 'saving' : keeping.value}>
+      <main data-state={state.value} data-kept={unsaved.value ? 'saving' : keeping.value}>
         {step.View ? <step.View /> : <Panel />}
         <Thread />
         <section class="card" ref={card} tabIndex={-1} aria-label={step.name(say)}>
@@ -156,10 +157,10 @@ function Way({ open }: { open: string }) {
 }
 
 /** How far the present wish is: for the tests, and for whoever waits. */
-function stateOf(): 'opening' | 'choosing' | 'settled' {
+const state = computed((): 'opening' | 'choosing' | 'settled' => {
   if (opening.value) return 'opening';
   return choosing.value || !chart.value?.settled ? 'choosing' : 'settled';
-}
+});
 
 /** What went wrong, or was done; it stays until the next thing is done. */
 function Told() {

@@ -20,13 +20,10 @@ scope.onmessage = ({ data }) => {
   if (rest) return;
   if (charting) charting.change(part);
   else charting = new Charting(part as PanelWish);
-  // Asks that arrived meanwhile are taken in first: only the newest is followed.
-  setTimeout(() => {
-    if (number !== newest) return;
-    attempt(number, () => {
-      follow(number);
-      if (settle) run(number, charting!.settle());
-    });
+  attempt(number, () => {
+    follow(number);
+    // Asks that arrive meanwhile are taken in first: only the newest is settled.
+    if (settle) setTimeout(() => run(number, charting!.settle()));
   });
 };
 

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
-import { chart, look, view } from '../store/store.js';
-import { seenChart } from '../store/seen.js';
+import { calmChart, calmSeen } from '../store/calm.js';
+import { look, view } from '../store/store.js';
 import { figure, words } from '../words.js';
 import { brushBead, takeUp } from '../steps/brush/beads.js';
 import { BeadCard } from './bead-card.js';
@@ -10,7 +10,7 @@ import { Heap } from './heap.js';
 /** The bead mat: every chosen bead as a heap with its paper note. */
 export function Mat() {
   const say = words.value.table;
-  const made = seenChart.value;
+  const made = calmSeen.value;
   const beads = made?.beads ?? [];
   const all = made?.counts.reduce((sum, one) => sum + one, 0) ?? 0;
   const { card, litBead, step } = view.value;
@@ -26,7 +26,7 @@ export function Mat() {
       </h2>
       {beads.length === 0 && <p>{say.matEmpty}</p>}
       {cardOf >= 0 && !brushing && (
-        <BeadCard bead={chart.value!.beads[cardOf]} count={made!.counts[cardOf]} />
+        <BeadCard bead={calmChart.value!.beads[cardOf]} count={made!.counts[cardOf]} />
       )}
       <ul>
         {beads.map(({ id, letter, name, hex, finish }, n) => {

@@ -1,4 +1,5 @@
 import { drawGround, drawPanel } from './draw-panel.js';
+import type { Piece } from '../store/piece.js';
 import type { PanelDrawing } from './draw-panel.js';
 
 /** Stitches from which drawing all of it is as fast. */
@@ -15,7 +16,9 @@ export function changedStitches(was: PanelDrawing, now: PanelDrawing): number[] 
     was.piece.picture === now.piece.picture &&
     was.hand === now.hand &&
     was.handState === now.handState;
-  if (!same || was.panel === now.panel) return undefined;
+  if (!same) return undefined;
+  // What is wished shows in the next chart.
+  if (was.panel === now.panel) return samePiece(was.piece, now.piece) ? [] : undefined;
   const looks = [was, now].map(({ chart }) =>
     chart.beads.map(({ hex, letter, finish }) => `${letter}${hex}${finish ?? ''}`),
   );
@@ -29,6 +32,13 @@ export function changedStitches(was: PanelDrawing, now: PanelDrawing): number[] 
     if (!alike && changed.push(s) > mostChanged) return undefined;
   }
   return changed;
+}
+
+/** Whether two pieces differ in nothing but what is wished of them. */
+function samePiece(was: Piece, now: Piece): boolean {
+  const keys = new Set([...Object.keys(was), ...Object.keys(now)]) as Set<keyof Piece>;
+  keys.delete('wish');
+  return [...keys].every((key) => was[key] === now[key]);
 }
 
 /** What lies below the beads of a drawing, on a canvas of its own: a blurred shadow takes longer than a stroke may. */

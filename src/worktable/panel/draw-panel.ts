@@ -9,6 +9,7 @@ import { outlineOf } from './outline.js';
 import { maskOf } from '../picture-in/minded.js';
 import { mindedCanvas, pictureCanvas } from './picture-bitmap.js';
 import type { Scene } from './scene.js';
+import { shadowOf, veil, veiledCopy } from './screen-copies.js';
 
 /** What the panel is drawn from. */
 export interface PanelDrawing {
@@ -22,6 +23,8 @@ export interface PanelDrawing {
   readonly handState: unknown;
   /** Whether the picture shows around the panel, veiled. */
   readonly around: boolean;
+  /** Whether a finger pulls: what is drawn lasts for a moment only. */
+  readonly followed: boolean;
   /** Whether what was brushed over is shown. */
   readonly minding: boolean;
   /** Colours of the ground, of ink and of paper. */
@@ -49,7 +52,8 @@ export function drawPanel(
   } else {
     drawGround(context, drawing);
   }
-  context.imageSmoothingQuality = 'high';
+  // What moves is drawn in a quarter of the time, and drawn anew when it rests.
+  context.imageSmoothingQuality = drawing.followed ? 'low' : 'high';
   scene.apply(context, dotsPerPx);
   context.save();
   context.clip(edge);
@@ -89,26 +93,51 @@ export function drawPanel(
 
 /** What lies below the beads: the picture around the panel, veiled, and the panel's shadow. */
 export function drawGround(context: CanvasRenderingContext2D, drawing: PanelDrawing): void {
-  const { panel, piece, scene, tones, dotsPerPx } = drawing;
+  const { panel, piece, view, scene, tones, dotsPerPx } = drawing;
   context.setTransform(1, 0, 0, 1, 0, 0);
   context.clearRect(0, 0, context.canvas.width, context.canvas.height);
   scene.apply(context, dotsPerPx);
   if (drawing.around && piece.picture) {
-    layPicture(context, drawing);
-    context.globalAlpha = 0.74;
-    context.fillStyle = tones.ground;
-    const far = 1e4;
-    context.fillRect(-far, -far, 2 * far, 2 * far);
-    context.globalAlpha = 1;
+    if (!drawing.followed || !slideVeiled(context, drawing)) {
+      layPicture(context, drawing);
+      context.globalAlpha = veil;
+      context.fillStyle = tones.ground;
+      const far = 1e4;
+      context.fillRect(-far, -far, 2 * far, 2 * far);
+      context.globalAlpha = 1;
+    }
   }
-  context.save();
-  context.shadowColor = 'rgb(0 0 0 / 0.4)';
-  context.shadowBlur = 22 * dotsPerPx;
-  context.shadowOffsetX = 5 * dotsPerPx;
-  context.shadowOffsetY = 10 * dotsPerPx;
-  context.fillStyle = '#7e756b';
-  context.fill(outlineOf(panel.geometry).edge);
-  context.restore();
+  const { turnDegrees, zoom, panXmm, panYmm } = view;
+  const { width, height } = context.canvas;
+  const same = JSON.stringify([width, height, turnDegrees, zoom, panXmm, panYmm, scene.mirrored]);
+  const shadow = shadowOf(panel.geometry, context.canvas, scene, dotsPerPx, same);
+  context.setTransform(1, 0, 0, 1, 0, 0);
+  context.drawImage(shadow, 0, 0);
+}
+
+/**
+ * Lays the picture around the panel while a finger pulls it: a copy of the screen's own size, to the next
+ * whole dot. False where it is turned, mirrored, repeated or far larger than the screen.
+ */
+function slideVeiled(context: CanvasRenderingContext2D, drawing: PanelDrawing): boolean {
+  const { panel, scene, dotsPerPx, tones, view } = drawing;
+  const picture = pictureOf(drawing);
+  const { place } = panel;
+  const turned = place && (place.rotateDegrees !== 0 || place.mirror || place.repeat);
+  if (!place || turned || view.turnDegrees !== 0 || scene.mirrored) return false;
+  const dots = place.mmPerPixel * scene.pxPerMm * dotsPerPx;
+  const width = Math.round(picture.width * dots);
+  const height = Math.round(picture.height * dots);
+  const { width: across, height: down } = context.canvas;
+  if (width < 1 || height < 1 || width * height > 4 * across * down) return false;
+  const { e, f, a, d } = context.getTransform();
+  context.setTransform(1, 0, 0, 1, 0, 0);
+  context.drawImage(
+    veiledCopy(picture, width, height, tones.ground),
+    Math.round(e + a * place.centreXmm - width / 2),
+    Math.round(f + d * place.centreYmm - height / 2),
+  );
+  return true;
 }
 
 /** The picture of the panel that is looked at. */

@@ -31,9 +31,11 @@ export interface PanelHand {
   begin(at: Spot, by: Touch): Pull | undefined;
   /** Whether fingers only move the panel once a pen has been taken up. */
   readonly pens?: boolean;
+  /** Whether beads are chosen anew as the finger moves: then it is told of a move before the frame is due. */
+  readonly soon?: boolean;
   /** Whether a tap that it took lights up no stitch. */
   readonly quiet?: boolean;
-  /** Reads what `draw` hangs on besides piece, chart and view. */
+  /** Reads what `draw` hangs on besides chart, view and what the chart follows: drawn anew when another value comes. */
   watch?(): unknown;
   /** What is said of the stitch that is lit up (-1: of none); undefined: what is said elsewhere. */
   says?(s: number): string | undefined;

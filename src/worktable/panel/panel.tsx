@@ -1,4 +1,4 @@
-import { effect } from '@preact/signals';
+import { computed, effect, untracked } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { acrossMm } from '../../core/panel/edge.js';
 import { roundOfStitch, stitchesBefore } from '../../core/panel/shape.js';
@@ -6,7 +6,18 @@ import { theme } from '../look/theme.js';
 import { ActionButton } from '../parts/action-button.js';
 import { stepNamed } from '../steps/list.js';
 import { brushing } from '../steps/picture/mind.js';
-import { chart, choosing, look, mirrored, piece, shownPanel, view } from '../store/store.js';
+import {
+  chart,
+  choosing,
+  look,
+  mirrored,
+  piece,
+  pieces,
+  shownPanel,
+  view,
+} from '../store/store.js';
+import { calmChart, calmPanel } from '../store/calm.js';
+import type { Chart } from '../store/chart.js';
 import { seenChart } from '../store/seen.js';
 import { figure, words } from '../words.js';
 import { changedStitches, drawChanged, groundOf } from './draw-changed.js';
@@ -22,8 +33,7 @@ export function Panel() {
   const canvas = useRef<HTMLCanvasElement>(null);
   useEffect(() => showPanel(canvas.current!), []);
   const say = words.value.table;
-  const made = chart.value;
-  const { shape } = made ?? {};
+  const shape = shownShape.value;
   const byKeys = stepNamed(view.value.step).hand !== undefined;
   const label = shape
     ? say.panelLabel({
@@ -40,9 +50,7 @@ export function Panel() {
         {...(byKeys && { tabIndex: 0, role: 'application', 'aria-label': label })}
       >
         <canvas ref={canvas} role="img" aria-label={label} />
-        <p class="lit" aria-live="polite">
-          {litSentence()}
-        </p>
+        <Lit />
         {shape && (
           <p class="size">
             {say.panelSize({
@@ -50,7 +58,7 @@ export function Panel() {
               cm: figure(acrossMm(shape) / 10),
             })}
             {mirrored.value && <span class="busy">{say.mirrored}</span>}
-            {choosing.value && !made?.settled && <span class="busy">{say.working}</span>}
+            {atWork.value && <span class="busy">{say.working}</span>}
           </p>
         )}
       </div>
@@ -60,9 +68,9 @@ export function Panel() {
         <ActionButton id="wedges" look="quiet" />
         <ActionButton id="working-face" look="quiet" />
         <ActionButton id="overlay" look="quiet" />
-        {view.value.overlay > 0 && piece.value.picture && <Overlay />}
+        {view.value.overlay > 0 && hasPicture.value && <Overlay />}
         <ActionButton id="eyes" look="quiet" />
-        {(made?.panels.length ?? 0) > 1 && (
+        {panelCount.value > 1 && (
           <>
             <ActionButton id="purse-front" look="quiet" />
             <ActionButton id="purse-back" look="quiet" />
@@ -76,6 +84,20 @@ export function Panel() {
       </div>
       <ByRound />
     </section>
+  );
+}
+
+// What the table shows of chart and piece: most of either changes while a finger pulls, and none of this.
+const shownShape = computed(() => chart.value?.shape);
+const panelCount = computed(() => chart.value?.panels.length ?? 0);
+const atWork = computed(() => choosing.value && !chart.value?.settled);
+const hasPicture = computed(() => piece.value.picture !== undefined);
+
+function Lit() {
+  return (
+    <p class="lit" aria-live="polite">
+      {litSentence()}
+    </p>
   );
 }
 
@@ -96,11 +118,13 @@ function Overlay() {
 
 /** What is said of the stitch that is lit up. */
 function litSentence(): string {
-  const { litStitch } = view.value;
-  const panel = shownPanel.value;
-  const made = chart.value;
+  const { litStitch, step } = view.value;
+  const { says } = stepNamed(step).hand ?? {};
+  if (litStitch < 0 && !says) return '';
+  const panel = calmPanel.value;
+  const made = calmChart.value;
   if (!panel || !made || litStitch >= panel.geometry.count) return '';
-  const own = stepNamed(view.value.step).hand?.says?.(litStitch);
+  const own = says?.(litStitch);
   if (own !== undefined) return own;
   if (litStitch < 0) return '';
   const round = roundOfStitch(made.shape, litStitch);
@@ -115,11 +139,19 @@ function litSentence(): string {
     : say.bareStitch(place);
 }
 
+/** Colours of a theme; asked of the style once, since an answer costs a layout. */
+function tonesOf(canvas: HTMLCanvasElement, of: 'light' | 'dark') {
+  const style = getComputedStyle(canvas);
+  const tone = (name: string) => style.getPropertyValue(name).trim();
+  return { theme: of, ground: tone('--ground'), ink: tone('--ink'), paper: tone('--paper') };
+}
+
 /** Draws the panel on a canvas whenever something changes; at most once a frame. */
 function showPanel(canvas: HTMLCanvasElement): () => void {
   const context = canvas.getContext('2d')!;
   let asked = 0;
   let last: { same: string; drawing: PanelDrawing } | undefined;
+  let tones: ReturnType<typeof tonesOf> | undefined;
   /** Below the beads, as long as nothing but beads changes. */
   let ground: HTMLCanvasElement | undefined;
   const size = { widthPx: canvas.clientWidth, heightPx: canvas.clientHeight };
@@ -143,8 +175,7 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
       canvas.width = width;
       canvas.height = height;
     }
-    const style = getComputedStyle(canvas);
-    const tone = (name: string) => style.getPropertyValue(name).trim();
+    if (tones?.theme !== theme.peek()) tones = tonesOf(canvas, theme.peek());
     const drawing: PanelDrawing = {
       chart: seenChart.peek()!,
       panel,
@@ -154,11 +185,19 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
       hand: hand(),
       handState: hand()?.watch?.(),
       around: hand()?.pinch !== undefined,
+      followed: pieces.held.peek() && made.settled === undefined,
       minding: view.peek().step === 'picture' && brushing.peek() !== undefined,
-      tones: { ground: tone('--ground'), ink: tone('--ink'), paper: tone('--paper') },
+      tones,
       dotsPerPx,
     };
-    const same = JSON.stringify([view.peek(), drawing.tones, width, height, lightsMade.peek()]);
+    const same = JSON.stringify([
+      view.peek(),
+      drawing.tones,
+      width,
+      height,
+      lightsMade.peek(),
+      drawing.followed,
+    ]);
     const before = drawing.minding || last?.drawing.minding ? undefined : last;
     const changed =
       before && before.same === same ? changedStitches(before.drawing, drawing) : undefined;
@@ -170,6 +209,15 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
 
   const ask = () => {
     asked ||= requestAnimationFrame(draw);
+  };
+  let drawn: Chart | undefined;
+  /** What has been chosen for a finger that pulls is drawn as it comes, before its frame is due. */
+  const drawFollowed = () => {
+    const now = chart.peek();
+    if (now === drawn || now?.settled || !pieces.held.peek()) return;
+    drawn = now;
+    cancelAnimationFrame(asked);
+    draw();
   };
   watchPointers(canvas, {
     spot(xPx, yPx) {
@@ -199,6 +247,7 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
       brushing.value,
     ];
     ask();
+    untracked(drawFollowed);
   });
   return () => {
     stop();

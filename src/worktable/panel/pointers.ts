@@ -63,7 +63,19 @@ export function watchPointers(canvas: HTMLCanvasElement, touched: Touched): void
     pulled = pull !== undefined;
   });
 
+  /** Whether a move of this frame has been told already. */
+  let told = false;
+  // Chromium tells of a move before the frame is due: the first one goes on at once, the rest with the frame.
+  canvas.addEventListener('pointerrawupdate', (event) => {
+    const { pointerId } = event as PointerEvent;
+    if (told || !pull || down.size !== 1 || !down.has(pointerId) || !touched.hand()?.soon) return;
+    told = true;
+    const { x, y } = placeOf(event as PointerEvent);
+    pull.move(touched.spot(x, y));
+  });
+
   canvas.addEventListener('pointermove', (event) => {
+    told = false;
     if (resting.has(event.pointerId)) return;
     const at = placeOf(event);
     const was = down.get(event.pointerId);

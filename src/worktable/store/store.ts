@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import { samplePiece } from '../sample/sample.js';
-import type { Chart } from './chart.js';
+import type { Chart, ChartPanel } from './chart.js';
 import { keepHistory } from './history.js';
 import type { Piece } from './piece.js';
 import { firstView } from './view.js';
@@ -31,11 +31,12 @@ export const told = signal<Told | undefined>(undefined);
 export const opening = signal(false);
 
 /** The panel that is looked at. */
-export const shownPanel = computed(() => {
-  const { panel } = view.value;
-  const made = chart.value?.panels;
-  return made?.[Math.min(panel, made.length - 1)];
-});
+export const shownPanel = computed(() => panelOf(chart.value, view.value.panel));
+
+/** A panel of a chart; its last one where it has fewer. */
+export function panelOf(made: Chart | undefined, panel: number): ChartPanel | undefined {
+  return made?.panels[Math.min(panel, made.panels.length - 1)];
+}
 
 /** Whether the panel is shown as in a mirror; where beads lie toward the maker, bead face and working side are one. */
 export const mirrored = computed(

@@ -1,7 +1,8 @@
 import { computed } from '@preact/signals';
 import { panelLengths } from '../../core/thread/lengths.js';
 import { stitchesBefore } from '../../core/panel/shape.js';
-import { chart, shownPanel, view } from '../store/store.js';
+import { calmChart, calmPanel } from '../store/calm.js';
+import { view } from '../store/store.js';
 
 /** The beads of the shown panel in the order in which they are strung, and what is marked on the thread. */
 export interface Strung {
@@ -24,13 +25,13 @@ const lengthsOf = computed(() => {
   return panelLengths(pattern, Math.min(panelAt.value, pattern.panels.length - 1));
 });
 // A stroke of the brush changes the chart many times and neither of these.
-const settledPattern = computed(() => chart.value?.settled?.pattern);
+const settledPattern = computed(() => calmChart.value?.settled?.pattern);
 const panelAt = computed(() => view.value.panel);
 
 /** The thread: the reverse of working order as it is strung, or working order itself. */
 export const strung = computed((): Strung | undefined => {
-  const panel = shownPanel.value;
-  const made = chart.value;
+  const panel = calmPanel.value;
+  const made = calmChart.value;
   if (!panel || !made) return undefined;
   const { shape, count } = panel.geometry;
   const worked = view.value.threadWay === 'worked';

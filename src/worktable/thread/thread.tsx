@@ -3,8 +3,8 @@ import { useEffect, useRef } from 'preact/hooks';
 import { theme } from '../look/theme.js';
 import { beadSprite } from '../mat/bead-sprite.js';
 import { ActionButton } from '../parts/action-button.js';
-import { chart, look, shownPanel, view } from '../store/store.js';
-import { seenChart } from '../store/seen.js';
+import { calmChart, calmPanel, calmSeen } from '../store/calm.js';
+import { look, view } from '../store/store.js';
 import { figure, words } from '../words.js';
 import { strung } from './strung.js';
 
@@ -55,7 +55,7 @@ export function Thread() {
 function spoken(): string {
   const place = strung.value?.placeOf[view.value.litStitch] ?? -1;
   if (place < 0) return '';
-  const bead = chart.value!.beads[shownPanel.value!.beadOf[view.value.litStitch]];
+  const bead = calmChart.value!.beads[calmPanel.value!.beadOf[view.value.litStitch]];
   return `${figure(place + 1)}: ${bead?.letter ?? ''} ${bead?.name ?? ''}`;
 }
 
@@ -92,8 +92,8 @@ function showThread(scroller: HTMLElement, canvas: HTMLCanvasElement): () => voi
     context.setTransform(dots, 0, 0, dots, 0, 0);
     context.clearRect(0, 0, width, rowPx);
     const thread = strung.peek();
-    const panel = shownPanel.peek();
-    const beads = seenChart.peek()?.beads;
+    const panel = calmPanel.peek();
+    const beads = calmSeen.peek()?.beads;
     if (!thread || !panel || !beads) return;
     const left = scroller.scrollLeft;
     const style = getComputedStyle(canvas);
@@ -177,7 +177,7 @@ function showThread(scroller: HTMLElement, canvas: HTMLCanvasElement): () => voi
   resized.observe(scroller);
   const stop = effect(() => {
     const thread = strung.value;
-    void [seenChart.value, theme.value, words.value];
+    void [calmSeen.value, theme.value, words.value];
     const { litStitch } = view.value;
     if (litStitch !== lit) {
       lit = litStitch;

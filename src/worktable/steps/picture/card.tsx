@@ -1,7 +1,8 @@
 import { ActionButton } from '../../parts/action-button.js';
 import { Choice } from '../../parts/choice.js';
 import { NumberField } from '../../parts/number-field.js';
-import { chart, piece, wish } from '../../store/store.js';
+import { calmChart, calmPiece } from '../../store/calm.js';
+import { wish } from '../../store/store.js';
 import { figure, words } from '../../words.js';
 import { brushing, brushMm } from './mind.js';
 import { brushRadii } from './mind-keys.js';
@@ -10,7 +11,7 @@ import { placed, placeOf } from './place.js';
 /** The card of the step Picture. */
 export function PictureCard() {
   const say = words.value.picture;
-  const { sample, picture } = piece.value;
+  const { sample, picture } = calmPiece.value;
   return (
     <>
       <div class={sample ? 'invite' : 'ways'}>
@@ -49,7 +50,7 @@ function ByHand() {
 
 function Lies() {
   const say = words.value.picture;
-  const place = placeOf(piece.value);
+  const place = placeOf(calmPiece.value);
   return (
     <>
       <p>{say.moveHow}</p>
@@ -152,19 +153,19 @@ function Minded() {
 
 /** How the picture was taken, where that was not said. */
 function decided(): string {
-  const report = chart.value?.settled?.report;
+  const report = calmChart.value?.settled?.report;
   return report?.artDecided ? words.value.picture.kindDecided({ art: report.art }) : '';
 }
 
 /** What lies around and behind the picture: white, bare, or one of the beads on the mat. */
 function Around() {
   const say = words.value.picture;
-  const { background } = piece.value.wish;
+  const { background } = calmPiece.value.wish;
   const choices: { key: string; name: string; hex?: string; put: string | { id: string } }[] = [
     { key: 'auto', name: say.groundAuto, put: 'auto' },
     { key: '#ffffff', name: say.white, hex: '#ffffff', put: '#ffffff' },
     { key: 'bare', name: say.bare, put: 'bare' },
-    ...(chart.value?.beads ?? []).map(({ id, name, hex, letter }) => ({
+    ...(calmChart.value?.beads ?? []).map(({ id, name, hex, letter }) => ({
       key: `bead ${id}`,
       name: `${letter} ${name}`,
       hex,

@@ -53,7 +53,8 @@ export const pictureHand: PanelHand = {
   get quiet() {
     return brushing.peek() !== undefined;
   },
-  watch: () => [brushing.value, brushMm.value],
+  watch: () => `${brushing.value} ${brushMm.value} ${placeOf(piece.value).rotateDegrees ?? 0}`,
+  soon: true,
   says: saysOfBrush,
   draw(context, scene) {
     if (!piece.peek().picture) return;

@@ -22,14 +22,15 @@ export const limits = { zoom: { least: 0.05, most: 20 }, shiftMm: 200 } as const
 const within = (value: number, least: number, most: number) =>
   Math.min(most, Math.max(least, value));
 
-/** Moves the picture, millimetres. */
+/** Moves the picture, millimetres; the same piece where it does not move. */
 export function shifted(now: Piece, byXmm: number, byYmm: number): Piece {
   const { shiftXmm = 0, shiftYmm = 0 } = placeOf(now);
   const far = limits.shiftMm;
-  return placed(now, {
+  const to = {
     shiftXmm: tenth(within(shiftXmm + byXmm, -far, far)),
     shiftYmm: tenth(within(shiftYmm + byYmm, -far, far)),
-  });
+  };
+  return to.shiftXmm === shiftXmm && to.shiftYmm === shiftYmm ? now : placed(now, to);
 }
 
 /** Sizes and turns the picture about a place that stays where it is. */
