@@ -52,6 +52,32 @@ const wishFor = (picture: Picture) => ({
 });
 
 describe('the hull of a subject', () => {
+  it('reaches as far as whiskers finer than the raster that it is told on', () => {
+    // A disc with two lines of one pixel, of a picture five times as large as its raster.
+    const whiskers = painted(1280, 640, (x, y) =>
+      (x - 640) ** 2 + (y - 320) ** 2 < 150 ** 2 || ((y === 300 || y === 341) && x > 60 && x < 1220)
+        ? [20, 20, 20, 255]
+        : clear,
+    );
+    const subject = subjectOf(whiskers);
+    const xs = (mask: Uint8Array) => {
+      const ring = hullOf(mask, subject, whiskers)!;
+      const all = Array.from({ length: ring.length / 2 }, (_, n) => ring[2 * n]);
+      return [Math.min(...all), Math.max(...all)];
+    };
+    expect(xs(subject.mask)[1]).toBeLessThan(800);
+    const [left, right] = xs(subject.reach!);
+    expect(left).toBeLessThan(62);
+    expect(right).toBeGreaterThan(1218);
+    // Without hairlines it is the mask, however soft the outline.
+    expect(subjectOf(disc([20, 20, 20, 255], clear)).reach).toBeUndefined();
+    const soft = painted(600, 600, (x, y) => {
+      const far = Math.hypot(x - 300, y - 300);
+      return [20, 20, 20, Math.round(255 * Math.min(1, Math.max(0, (220 - far) / 40)))];
+    });
+    expect(subjectOf(soft).reach).toBeUndefined();
+  });
+
   it('is that of its cells, worked by hand, without a speck far off', () => {
     const mask = new Uint8Array(100 * 100);
     for (let y = 10; y < 60; y++) for (let x = 20; x < 50; x++) mask[y * 100 + x] = 1;

@@ -127,7 +127,7 @@ export function makePicturePanel(): (
     ) => groundOf({ background, beads, leaveOut }, () => subject!),
   );
   const hullFor = remembered((subject: Subject, size: { width: number; height: number }) =>
-    subject.ground === 'none' ? undefined : hullOf(subject.mask, subject, size),
+    subject.ground === 'none' ? undefined : hullOf(subject.reach ?? subject.mask, subject, size),
   );
   const placed = remembered(placePicture);
 

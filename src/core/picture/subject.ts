@@ -14,6 +14,8 @@ export interface Subject {
   readonly height: number;
   /** 1 where the subject is, row by row. */
   readonly mask: Uint8Array;
+  /** The mask with lines that are finer than its pixels, where there are any: how far the subject reaches. */
+  readonly reach?: Uint8Array;
   /** How it was told: by transparency, by a border of one colour; not at all: all of it counts. */
   readonly ground: 'clear' | 'plain' | 'none';
   /** Linear r, g, b, premultiplied, and alpha of each pixel of the raster; length 4·width·height. */
@@ -44,7 +46,8 @@ export function subjectOf(picture: Picture): Subject {
   const seen = Uint8Array.from({ length: count }, (_, p) => (data[4 * p + 3] >= 0.5 ? 1 : 0));
   const visible = sum(seen);
   if (visible > 0 && visible < (1 - clearShare) * count) {
-    return { width, height, mask: seen, ground: 'clear', colours: data };
+    const reach = withHairlines(near, seen, width, height);
+    return { width, height, mask: seen, ...(reach && { reach }), ground: 'clear', colours: data };
   }
   const found = offPlainGround(raster);
   const share = found ? sum(found.mask) / count : 0;
@@ -52,6 +55,38 @@ export function subjectOf(picture: Picture): Subject {
     return { width, height, ...found, ground: 'plain', colours: data };
   }
   return { width, height, mask: new Uint8Array(count).fill(1), ground: 'none', colours: data };
+}
+
+/**
+ * A line finer than a pixel of the raster is more than half clear in it: cells away from the mask are
+ * added where the picture itself has something opaque. Undefined where there is none.
+ */
+function withHairlines(
+  { width, height, data }: Picture,
+  seen: Uint8Array,
+  columns: number,
+  rows: number,
+): Uint8Array | undefined {
+  const near = (x: number, y: number): boolean => {
+    for (let v = Math.max(0, y - 1); v <= Math.min(rows - 1, y + 1); v++) {
+      for (let u = Math.max(0, x - 1); u <= Math.min(columns - 1, x + 1); u++) {
+        if (seen[v * columns + u]) return true;
+      }
+    }
+    return false;
+  };
+  let reach: Uint8Array | undefined;
+  for (let y = 0; y < height; y++) {
+    const row = Math.min(rows - 1, Math.floor((y * rows) / height));
+    for (let x = 0; x < width; x++) {
+      if (data[4 * (y * width + x) + 3] < 128) continue;
+      const column = Math.min(columns - 1, Math.floor((x * columns) / width));
+      if (seen[row * columns + column] || near(column, row)) continue;
+      reach ??= seen.slice();
+      reach[row * columns + column] = 1;
+    }
+  }
+  return reach;
 }
 
 /** What is not reached from the border over one colour; undefined where the border shows several. */
