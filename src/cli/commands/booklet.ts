@@ -12,7 +12,6 @@ import { option, shown } from '../options/option-makers.js';
 import { printOptions, refusePrintContradictions } from '../options/output-options.js';
 import { Progress } from '../said/progress.js';
 import { title } from '../options/values.js';
-import { writeSet } from '../run/write-set.js';
 import { writeFileGuarded } from '../run/write-file.js';
 
 interface BookletOptions {
@@ -106,9 +105,7 @@ async function writeBooklet(
   }
   const writing = { force: options.force === true, isOurs };
   await checkFileFree(output, writing);
-  const { listingFolder } = await import('../../node/output/listing-files.js');
-  const { checkOutputFree } = await import('../../node/output/output-folder.js');
-  if (listing !== undefined) await checkOutputFree(listing, writing.force, listingFolder);
+  const shop = listing === undefined ? undefined : await shopFolder(listing, writing.force, io);
   const { readPattern } = await import('../../node/read/read-pattern.js');
   const pattern = await readPattern(file);
   const { makeBooklet, makeListing } = await import('../run/make-booklet.js');
@@ -122,8 +119,7 @@ async function writeBooklet(
   const { bytes, pages } = await makeBooklet(pattern, wish).finally(() => progress.clear());
   const pictures = listing === undefined ? undefined : await makeListing(pattern, wish, pages);
   await writeFileGuarded(output, bytes, writing, io);
-  if (listing !== undefined && pictures)
-    await writeSet(listing, pictures, { force: writing.force, kind: listingFolder }, io);
+  if (shop && pictures) await shop(pictures);
   if (options.quiet) return;
   if (!options.json) {
     io.out(`${words.booklet.made({ file: output, pages, paper })}\n`);
@@ -142,6 +138,20 @@ async function writeBooklet(
   io.out(
     `${JSON.stringify({ ...made, paper, languages: language, pages, print, large: edition.large, hand: hand ?? pattern.shape.hand, ...given }, null, 2)}\n`,
   );
+}
+
+/**
+ * What writes a shop's page into a folder that may have it. Its modules can draw and write more than
+ * a booklet needs: they are loaded only where there is such a folder.
+ */
+async function shopFolder(dir: string, force: boolean, io: Io) {
+  const [{ listingFolder: kind }, { checkOutputFree }, { writeSet }] = await Promise.all([
+    import('../../node/output/listing-files.js'),
+    import('../../node/output/output-folder.js'),
+    import('../run/write-set.js'),
+  ]);
+  await checkOutputFree(dir, force, kind);
+  return (files: Parameters<typeof writeSet>[1]) => writeSet(dir, files, { force, kind }, io);
 }
 
 async function photoOf(file: string, grey: boolean) {
