@@ -211,7 +211,7 @@ export class Flow extends PageFlow {
     this.y += one.heightMm + 2;
   }
 
-  private columnsOf(text: string, style: TextStyle, whole: number): string[][] {
+  private columnsOf(text: string, style: TextStyle, whole: number): (readonly string[])[] {
     const texts = sides(text);
     const wide = texts.length === 1 ? whole : (whole - sideGapMm) / 2;
     return texts.map((one) => linesOf(one, style, wide));

@@ -102,11 +102,26 @@ export function lookOf(
 /** From one baseline to the next. */
 export const lineMm = ({ sizeMm }: TextStyle): number => 1.3 * sizeMm;
 
+/** Texts that were set in lines before, by the face that they are set in. */
+const set = new WeakMap<Face, Map<string, readonly string[]>>();
+/** So many are kept at most, in each face. */
+const mostSet = 4000;
+
 /**
  * A text in lines no wider than given, one language below the other; a word longer than a line is
- * broken where it must be.
+ * broken where it must be. Pages are tried in more than one way, so most texts are set again and again.
  */
-export function linesOf(text: string, style: TextStyle, widthMm: number): string[] {
+export function linesOf(text: string, style: TextStyle, widthMm: number): readonly string[] {
+  const { face, sizeMm, byWords = false } = style;
+  let known = set.get(face);
+  if (!known || known.size > mostSet) set.set(face, (known = new Map()));
+  const key = `${sizeMm} ${byWords} ${widthMm} ${text}`;
+  let lines = known.get(key);
+  if (!lines) known.set(key, (lines = brokenInLines(text, style, widthMm)));
+  return lines;
+}
+
+function brokenInLines(text: string, style: TextStyle, widthMm: number): string[] {
   return sides(text).flatMap((side) => {
     const spaced = side.replace(/[\p{Cc}\s]+/gu, ' ').trim();
     // After a full-width stop the next sentence needs no space.

@@ -1,5 +1,6 @@
 import { layPanel } from '../panel/lay.js';
 import { findSize, sizeOf } from '../beads/palette/sizes.js';
+import { rememberedFor } from '../remember.js';
 import type { Panel, Pattern, Thread } from '../pattern/pattern.js';
 import type { PatternBead } from '../beads/bead.js';
 import type { Shape } from '../panel/shape.js';
@@ -50,11 +51,28 @@ export interface Join {
 export function panelLengths(
   pattern: Pick<Pattern, 'shape' | 'beads' | 'panels' | 'thread'>,
   panelIndex: number,
-): Length[] {
+): readonly Length[] {
   const panel = pattern.panels[panelIndex];
   const marks = panel.rounds.join('');
   const takes = beadLengths(pattern.beads, pattern.thread);
   const limits = limitsOf(pattern.thread, takes);
+  // Copies: who writes into a pattern gets other lengths.
+  const from = [marks, [...takes], { ...pattern.shape }, panel.startDegrees, limits] as const;
+  return lengthsOf(panel, ...from);
+}
+
+/** Charts, lists, amounts and drawings of one panel all ask for the same. */
+const lengthsOf = rememberedFor(splitInLengths);
+
+function splitInLengths(
+  _panel: Panel,
+  marks: string,
+  takenMm: readonly (readonly [letter: string, mm: number])[],
+  shape: Shape,
+  startDegrees: number,
+  limits: ReturnType<typeof limitsOf>,
+): readonly Length[] {
+  const takes = new Map(takenMm);
   /** Beads and millimetres before each stitch. */
   const beads = new Float64Array(marks.length + 1);
   const mm = new Float64Array(marks.length + 1);
@@ -65,7 +83,7 @@ export function panelLengths(
   }
   const fits = (from: number, to: number) =>
     beads[to] - beads[from] <= limits.beads && mm[to] - mm[from] <= limits.mm + 1e-9;
-  const cuts = fits(0, marks.length) ? [] : bestCuts(pattern, panel, marks, beads, fits);
+  const cuts = fits(0, marks.length) ? [] : bestCuts(shape, startDegrees, marks, beads, fits);
   const ends = [0, ...cuts, marks.length];
   return ends.slice(1).map((to, n) => {
     const from = ends[n];
@@ -130,13 +148,13 @@ function limitsOf(thread: Thread | undefined, takes: ReadonlyMap<string, number>
  * lengths, then least sum of squares, which is what makes them even.
  */
 function bestCuts(
-  { shape }: Pick<Pattern, 'shape'>,
-  panel: Panel,
+  shape: Shape,
+  startDegrees: number,
   marks: string,
   beads: Float64Array,
   fits: (from: number, to: number) => boolean,
 ): number[] {
-  const { centres } = layPanel(shape, { startDegrees: panel.startDegrees }).geometry;
+  const { centres } = layPanel(shape, { startDegrees }).geometry;
   const places = placesToCut(shape, marks, fits);
   const penalty = places.map((s) =>
     s === marks.length ? 0 : penaltyOf(shape, marks, s, degreesOf(centres, s)),

@@ -178,7 +178,15 @@ function turnedBy(footprints: Footprints, degrees: number): Footprints {
     Float64Array.from(ring, (value, p) =>
       p % 2 === 0 ? value * cos - ring[p + 1] * sin : ring[p - 1] * sin + value * cos,
     );
-  return { ...footprints, rings: (s) => footprints.rings(s).map(turned) };
+  const known = new Map<number, Float64Array[]>();
+  return {
+    ...footprints,
+    rings(s) {
+      let rings = known.get(s);
+      if (!rings) known.set(s, (rings = footprints.rings(s).map(turned)));
+      return rings;
+    },
+  };
 }
 
 function sectorSheet(

@@ -23,10 +23,21 @@ function characters(text: string): string[] {
   return Array.from(flat(text).normalize('NFC'));
 }
 
+/** Widths of texts that were measured before, ems, by the face that they are set in. */
+const measured = new WeakMap<Face, Map<string, number>>();
+/** So many texts are kept at most, in each face. */
+const mostMeasured = 20_000;
+
 /** Width of a text on one line, millimetres. */
 export function textWidth(text: string, { face, sizeMm }: TextStyle): number {
-  let ems = 0;
-  for (const character of characters(text)) ems += face.glyph(character).advance;
+  let known = measured.get(face);
+  if (!known || known.size > mostMeasured) measured.set(face, (known = new Map()));
+  let ems = known.get(text);
+  if (ems === undefined) {
+    ems = 0;
+    for (const character of characters(text)) ems += face.glyph(character).advance;
+    known.set(text, ems);
+  }
   return ems * sizeMm;
 }
 
@@ -44,7 +55,7 @@ export function drawText(
   const glyphs: GlyphRun['glyphs'][number][] = [];
   for (const character of characters(text)) {
     const glyph = style.face.glyph(character);
-    if (glyph.outline.length > 0) glyphs.push({ glyph, x: at, y });
+    if (!glyph.isBlank) glyphs.push({ glyph, x: at, y });
     at += glyph.advance * style.sizeMm;
   }
   surface.glyphs({ title: flat(text), sizeMm: style.sizeMm, ink: style.ink ?? black, glyphs });
