@@ -13,6 +13,8 @@ export interface Glyph {
   readonly file: string;
   /** How far it moves on, in ems. */
   readonly advance: number;
+  /** Whether it has no ink, as a space. */
+  readonly isBlank: boolean;
   /** SVG path commands M, L, Q, C, Z with their coordinates. */
   readonly outline: readonly { readonly command: string; readonly args: readonly number[] }[];
   /** Left, top, right and bottom of the ink; all 0 for a space. */
@@ -148,6 +150,10 @@ function part({ name, mayHave, read }: FurtherFont): Part {
 const fileName = (weight: Weight, part: string): string =>
   part === '' ? weight : `${weight}-${part}`;
 
+/** Letters of scripts that have no blank one, and figures: they need not be looked at. */
+const surelyInked =
+  /^[\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Greek}\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\d]$/u;
+
 const commands: Record<string, string> = {
   moveTo: 'M',
   lineTo: 'L',
@@ -180,23 +186,37 @@ function chainedFace(chain: readonly Part[], weight: Weight, canAdd: boolean): F
     const font = from.font(weight);
     const em = font.unitsPerEm;
     const glyph = font.glyphForCodePoint(point);
-    const outline = glyph.path.commands.map(({ command, args }) => ({
-      command: commands[command],
-      args: args.map((value, place) => (place % 2 === 0 ? value : -value) / em),
-    }));
-    const { minX, minY, maxX, maxY } = glyph.bbox;
-    const box =
-      outline.length === 0
-        ? { left: 0, top: 0, right: 0, bottom: 0 }
-        : { left: minX / em, top: -maxY / em, right: maxX / em, bottom: -minY / em };
+    let read: Pick<Glyph, 'outline' | 'box'> | undefined;
     return {
       id: `${weight[0]}${from.name}${point}`,
       character,
       file: fileName(weight, from.name),
       advance: glyph.advanceWidth / em,
-      outline,
-      box,
+      get isBlank() {
+        return !surelyInked.test(character) && this.outline.length === 0;
+      },
+      get outline() {
+        return lines().outline;
+      },
+      get box() {
+        return lines().box;
+      },
     };
+
+    /** Pages whose letters are text need widths alone: outlines are read where they are asked for. */
+    function lines(): Pick<Glyph, 'outline' | 'box'> {
+      if (read) return read;
+      const outline = glyph.path.commands.map(({ command, args }) => ({
+        command: commands[command],
+        args: args.map((value, place) => (place % 2 === 0 ? value : -value) / em),
+      }));
+      const { minX, minY, maxX, maxY } = glyph.bbox;
+      const box =
+        outline.length === 0
+          ? { left: 0, top: 0, right: 0, bottom: 0 }
+          : { left: minX / em, top: -maxY / em, right: maxX / em, bottom: -minY / em };
+      return (read = { outline, box });
+    }
   }
 
   const main = chain.find(({ name }) => name === '')!.font(weight);
