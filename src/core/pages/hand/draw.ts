@@ -12,10 +12,23 @@ export function drawHand(
   at: Spot = [0, 0],
   scale = 1,
 ): void {
-  const { fonts, tints, shape } = facts;
-  const mirror = shape.hand === 'left' && !drawing.ofPurse;
-  const pen = new Pen(surface, { fonts, tints, mirror, widthMm: drawing.widthMm, at, scale });
+  const mirror = facts.shape.hand === 'left' && !drawing.ofPurse;
   surface.beginGroup(`${drawing.name}-${frame + 1}`);
-  drawing.frames[frame](pen, facts);
+  penOf(drawing, facts, frame).put({ surface, mirror, widthMm: drawing.widthMm, at, scale });
   surface.endGroup();
+}
+
+/** What was drawn before: a booklet measures a drawing, tries it in other sizes and then puts it down. */
+const drawn = new WeakMap<HandFacts, Map<string, Pen>>();
+
+function penOf(drawing: HandDrawing, facts: HandFacts, frame: number): Pen {
+  let pens = drawn.get(facts);
+  if (!pens) drawn.set(facts, (pens = new Map()));
+  const key = `${drawing.name} ${frame}`;
+  let pen = pens.get(key);
+  if (!pen) {
+    pens.set(key, (pen = new Pen(facts.tints, facts.fonts)));
+    drawing.frames[frame](pen, facts);
+  }
+  return pen;
 }

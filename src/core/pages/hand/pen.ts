@@ -18,17 +18,19 @@ export interface Tints {
   readonly thread: string;
 }
 
-/** Where a drawing is made and how: its left hand is the mirror image of its right, figures are not. */
-export interface PenSettings {
-  readonly fonts: Fonts;
-  readonly tints: Tints;
+/** Where a drawing is put and how: its left hand is the mirror image of its right, figures are not. */
+export interface PenPlace {
+  readonly surface: Surface;
   /** Of the box that is drawn in. */
   readonly widthMm: number;
   readonly mirror: boolean;
-  readonly at?: Spot;
+  readonly at: Spot;
   /** Of what is drawn to its own size; lines and figures keep theirs. */
-  readonly scale?: number;
+  readonly scale: number;
 }
+
+/** One thing that was drawn, to be put wherever it is wanted. */
+type Mark = (place: PenPlace) => void;
 
 interface Look {
   /** Whether the hand moves it: a heavier line. */
@@ -37,35 +39,41 @@ interface Look {
   readonly fill?: string;
 }
 
-/** Draws thread, beads and hook as shapes with a line round them; what is drawn later lies on top. */
+/**
+ * Draws thread, beads and hook as shapes with a line round them; what is drawn later lies on top. It
+ * is drawn once, and put on pages as often and as large as it is wanted.
+ */
 export class Pen {
+  private readonly marks: Mark[] = [];
+
   constructor(
-    private readonly surface: Surface,
-    private readonly settings: PenSettings,
+    readonly tints: Tints,
+    private readonly fonts: Fonts,
   ) {}
 
-  get tints(): Tints {
-    return this.settings.tints;
+  /** Puts all that was drawn somewhere. */
+  put(place: PenPlace): void {
+    for (const mark of this.marks) mark(place);
   }
 
   /** A line alone. */
   line(spots: readonly Spot[], look: Look & { dashed?: boolean; closed?: boolean } = {}): void {
     const dashes = look.dashed ? { dashMm: [1, 1.1] as const } : {};
     const closed = look.closed ? { closed: true } : {};
-    this.surface.strokePath([this.path(spots)], { ...this.stroke(look), ...dashes, ...closed });
+    this.stroke([spots], { ...strokeOf(look), ...dashes, ...closed });
   }
 
   /** A filled shape with a line round it. */
   shape(spots: readonly Spot[], look: Look = {}): void {
-    this.surface.fillPath([this.path(spots)], {
-      fill: look.fill ?? white,
-      outline: { ...this.stroke(look), closed: true },
-    });
+    const kept = fewer(spots);
+    const paint = { fill: look.fill ?? white, outline: { ...strokeOf(look), closed: true } };
+    this.marks.push((place) => place.surface.fillPath([pathAt(place, kept)], paint));
   }
 
   /** A filled shape without a line. */
   area(spots: readonly Spot[], fill: string): void {
-    this.surface.fillPath([this.path(spots)], { fill });
+    const kept = fewer(spots);
+    this.marks.push((place) => place.surface.fillPath([pathAt(place, kept)], { fill }));
   }
 
   /** A length of thread along a line; its ends are open, so that pieces join unseen. */
@@ -77,10 +85,7 @@ export class Pen {
     const lines = [left, right];
     if (look.cut === 'start') lines.push([left[0], right[0]]);
     if (look.cut === 'end') lines.push([left[left.length - 1], right[right.length - 1]]);
-    this.surface.strokePath(
-      lines.map((one) => this.path(one)),
-      this.stroke(look),
-    );
+    this.stroke(lines, strokeOf(look));
   }
 
   /** A loop of thread that lies on the work: a leaf from one spot to another. */
@@ -106,7 +111,11 @@ export class Pen {
     this.shape(placed(outline, at, degrees), { fill: this.tints.bead, ...look });
     const glint = arc([0, -0.1 * half], [0.55 * short, 0.62 * half], 205, 262);
     const lit = placed(glint, at, degrees);
-    this.surface.strokePath([this.path(lit)], { stroke: white, widthMm: 0.55 * this.scale });
+    const kept = fewer(lit);
+    this.marks.push((place) => {
+      const paint = { stroke: white, widthMm: 0.55 * place.scale };
+      place.surface.strokePath([pathAt(place, kept)], paint);
+    });
   }
 
   /** A hook with its tip at a spot; its shaft runs off along `degrees`, `long` mm, throat below. */
@@ -169,67 +178,71 @@ export class Pen {
       end,
     ];
     // White beside it keeps it apart from what it crosses.
-    this.surface.strokePath([this.path(shaft)], { stroke: white, widthMm: heavyMm + 0.9 });
-    this.surface.strokePath([this.path(shaft)], { stroke: ink, widthMm: heavyMm });
+    this.stroke([shaft], { stroke: white, widthMm: heavyMm + 0.9 });
+    this.stroke([shaft], { stroke: ink, widthMm: heavyMm });
     this.area(head, ink);
   }
 
   /** The number of a movement, in a ring; never mirrored. */
-  number(n: number, [x, y]: Spot): void {
-    const { fonts } = this.settings;
-    const [cx, cy] = this.path([[x, y]]);
+  number(n: number, spot: Spot): void {
+    const { bold } = this.fonts;
     const sizeMm = 9 * mmPerPoint;
-    this.surface.circle(cx, cy, this.scale < 1 ? 1.95 : 2.15, {
-      fill: white,
-      outline: { stroke: ink, widthMm: lightMm },
+    const style = { face: bold, sizeMm, ink };
+    this.marks.push((place) => {
+      const [cx, cy] = pathAt(place, [spot]);
+      place.surface.circle(cx, cy, place.scale < 1 ? 1.95 : 2.15, {
+        fill: white,
+        outline: { stroke: ink, widthMm: lightMm },
+      });
+      const baseline = cy + (bold.capHeight * sizeMm) / 2;
+      drawText(place.surface, String(n), style, cx, baseline, 'middle');
     });
-    const style = { face: fonts.bold, sizeMm, ink };
-    drawText(
-      this.surface,
-      String(n),
-      style,
-      cx,
-      cy + (fonts.bold.capHeight * sizeMm) / 2,
-      'middle',
-    );
   }
 
   /** A short text, its middle at a spot; shortened where it is wider than given. */
-  text(said: string, [x, y]: Spot, points = 9, widthMm = Infinity): void {
-    const { fonts } = this.settings;
-    const [cx, cy] = this.path([[x, y]]);
+  text(said: string, spot: Spot, points = 9, widthMm = Infinity): void {
+    const { bold } = this.fonts;
     const sizeMm = points * mmPerPoint;
-    const style = { face: fonts.bold, sizeMm, ink };
-    const fitting = shortened(said, style, widthMm * this.scale);
-    const baseline = cy + (fonts.bold.capHeight * sizeMm) / 2;
-    drawText(this.surface, fitting, style, cx, baseline, 'middle');
-  }
-
-  /** A dot, for instance a marker. */
-  dot([x, y]: Spot, radius: number, look: Look = {}): void {
-    const [cx, cy] = this.path([[x, y]]);
-    this.surface.circle(cx, cy, radius * this.scale, {
-      fill: look.fill ?? white,
-      outline: this.stroke(look),
+    const style = { face: bold, sizeMm, ink };
+    this.marks.push((place) => {
+      const [cx, cy] = pathAt(place, [spot]);
+      const fitting = shortened(said, style, widthMm * place.scale);
+      const baseline = cy + (bold.capHeight * sizeMm) / 2;
+      drawText(place.surface, fitting, style, cx, baseline, 'middle');
     });
   }
 
-  private get scale(): number {
-    return this.settings.scale ?? 1;
+  /** A dot, for instance a marker. */
+  dot(spot: Spot, radius: number, look: Look = {}): void {
+    const paint = { fill: look.fill ?? white, outline: strokeOf(look) };
+    this.marks.push((place) => {
+      const [cx, cy] = pathAt(place, [spot]);
+      place.surface.circle(cx, cy, radius * place.scale, paint);
+    });
   }
 
-  private stroke({ moves }: Look): Stroke {
-    return { stroke: ink, widthMm: moves ? heavyMm : lightMm };
-  }
-
-  private path(spots: readonly Spot[]): Float64Array {
-    const { scale } = this;
-    const { mirror, widthMm, at = [0, 0] } = this.settings;
-    return Float64Array.from(
-      fewer(spots).flatMap(([x, y]) => [
-        scale * (mirror ? widthMm - x : x) + at[0],
-        scale * y + at[1],
-      ]),
+  private stroke(lines: readonly (readonly Spot[])[], paint: Stroke): void {
+    const kept = lines.map(fewer);
+    this.marks.push((place) =>
+      place.surface.strokePath(
+        kept.map((line) => pathAt(place, line)),
+        paint,
+      ),
     );
   }
+}
+
+const strokeOf = ({ moves }: Look): Stroke => ({
+  stroke: ink,
+  widthMm: moves ? heavyMm : lightMm,
+});
+
+/** Spots of a drawing where they lie on the page, x and y by turns. */
+function pathAt({ scale, mirror, widthMm, at }: PenPlace, spots: readonly Spot[]): Float64Array {
+  const path = new Float64Array(2 * spots.length);
+  spots.forEach(([x, y], n) => {
+    path[2 * n] = scale * (mirror ? widthMm - x : x) + at[0];
+    path[2 * n + 1] = scale * y + at[1];
+  });
+  return path;
 }
