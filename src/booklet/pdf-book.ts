@@ -4,7 +4,8 @@ import { asGrey } from '../core/pages/panel/grey-fills.js';
 import { claimStandards } from './pdf-standards.js';
 import { plainFont } from './plain-font.js';
 import type { StructureNode } from './structure.js';
-import { PdfSurface, pointsPerMm } from './pdf-surface.js';
+import { pointsPerMm } from './pdf-content.js';
+import { PdfSurface } from './pdf-surface.js';
 
 /** What a PDF says about itself, and the faces it is lettered with. */
 export interface PdfOptions {
@@ -67,17 +68,23 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
     claimStandards(doc, { ...options, creator: options.creator ?? 'Rondure', day });
   }
   const registered = new Set<string>();
+  let used = '';
   function useFont(file: string): void {
+    if (file === used) return;
     if (!registered.has(file)) doc.registerFont(file, bytes(plainFont(options.fonts.file(file))));
     registered.add(file);
     doc.font(file);
+    used = file;
   }
+  let surface: PdfSurface | undefined;
   const groups = new Map<string, Outline>();
   const contents: Contents = new Map();
   return {
     page(widthMm, heightMm) {
+      surface?.content.flush();
       doc.addPage({ size: [widthMm * pointsPerMm, heightMm * pointsPerMm], margin: 0 });
-      return new PdfSurface(doc, useFont, widthMm, heightMm, options.grey ? asGrey : undefined);
+      const printed = options.grey ? asGrey : undefined;
+      return (surface = new PdfSurface(doc, useFont, widthMm, heightMm, printed));
     },
     bookmark(name, group) {
       if (group === undefined) return void doc.outline.addItem(name);
@@ -85,6 +92,7 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
       groups.get(group)!.addItem(name);
     },
     marked(node, draw) {
+      surface?.content.flush();
       if (node === undefined) doc.markContent('Artifact', { type: 'Layout' });
       else if (node === 'foot') doc.markContent('Artifact', { type: 'Pagination' });
       else {
@@ -92,9 +100,11 @@ export async function pdfBook(options: PdfOptions): Promise<PdfBook> {
         contents.set(node, [...(contents.get(node) ?? []), content]);
       }
       draw();
+      surface?.content.flush();
       doc.endMarkedContent();
     },
     async finish(root) {
+      surface?.content.flush();
       if (root !== undefined) doc.addStructure(elementOf(doc, root, contents));
       const chunks: Uint8Array[] = [];
       const ended = new Promise<void>((resolve, reject) => {

@@ -2,10 +2,9 @@ import { arcEnds } from '../core/pages/surface/curve.js';
 import type { Curve } from '../core/pages/surface/curve.js';
 import type { Photo } from './facts.js';
 import type { PageSurface } from './flow-page.js';
+import { PdfContent, pt } from './pdf-content.js';
 import type { Fill, GlyphRun, Polyline, Stroke } from '../core/pages/surface/surface.js';
 
-/** Points in a millimetre: a point is 1/72 inch (ISO 32000-1, 8.3.2.3). */
-export const pointsPerMm = 72 / 25.4;
 /** A Bézier curve stands for an arc of at most this angle: it strays by 1e-8 of the radius. */
 const longestArc = Math.PI / 12;
 /** Of a circle: it strays by 4e-6 of the radius. */
@@ -15,6 +14,9 @@ const sameplaceMm = 0.01;
 
 /** One page of a PDF: lengths in millimetres from its top left corner, letters as real text. */
 export class PdfSurface implements PageSurface {
+  /** What is drawn and not yet handed to the writer. */
+  readonly content: PdfContent;
+
   constructor(
     private readonly doc: PDFKit.PDFDocument,
     /** Makes a font of the document the current one. */
@@ -23,7 +25,9 @@ export class PdfSurface implements PageSurface {
     readonly heightMm: number,
     /** What a colour is printed as. */
     private readonly printed: (hex: string) => string = (hex) => hex,
-  ) {}
+  ) {
+    this.content = new PdfContent(doc);
+  }
 
   fillPath(rings: readonly Polyline[], { fill, outline }: Fill): void {
     if (rings.length === 0) return;
@@ -38,7 +42,7 @@ export class PdfSurface implements PageSurface {
   }
 
   strokeCurve(_name: string, { start, pieces }: Curve, paint: Stroke): void {
-    this.doc.moveTo(pt(start[0]), pt(start[1]));
+    this.content.add(`${pt(start[0])} ${pt(start[1])} m`);
     let from = start;
     for (const { to, arc } of pieces) {
       if (arc) {
@@ -47,34 +51,35 @@ export class PdfSurface implements PageSurface {
           this.arcStep(from, end, arc.centre, arc.sweep / ends.length);
           from = end;
         }
-      } else this.doc.lineTo(pt(to[0]), pt(to[1]));
+      } else this.content.add(`${pt(to[0])} ${pt(to[1])} l`);
       from = to;
     }
-    this.doc.closePath();
+    this.content.add('h');
     this.stroke(paint);
   }
 
   circle(x: number, y: number, radius: number, { fill, outline }: Fill): void {
     const arc = { centre: [x, y], radiusMm: radius, sweep: 2 * Math.PI } as const;
     let from: readonly [number, number] = [x + radius, y];
-    this.doc.moveTo(pt(from[0]), pt(from[1]));
+    this.content.add(`${pt(from[0])} ${pt(from[1])} m`);
     const ends = arcEnds(arc, from, longestOfCircle);
     for (const end of ends) {
       this.arcStep(from, end, arc.centre, arc.sweep / ends.length);
       from = end;
     }
-    this.doc.closePath();
+    this.content.add('h');
     this.paint(fill, outline);
   }
 
   glyphs({ title, sizeMm, ink, glyphs }: GlyphRun): void {
     if (glyphs.length === 0) return;
-    this.doc.fillColor(this.printed(ink)).fontSize(pt(sizeMm));
+    this.content.fillColour(this.printed(ink));
     for (const piece of ofOneFont(title.normalize('NFC').trimStart(), glyphs)) {
       const [first] = piece.glyphs;
       this.useFont(first.glyph.file);
-      if (this.runsOn(piece, sizeMm)) this.text(piece.text, first.x, first.y);
-      else for (const { glyph, x, y } of piece.glyphs) this.text(glyph.character, x, y);
+      if (this.runsOn(piece, sizeMm)) this.text(piece.text, sizeMm, first.x, first.y, ink);
+      else
+        for (const { glyph, x, y } of piece.glyphs) this.text(glyph.character, sizeMm, x, y, ink);
     }
   }
 
@@ -84,10 +89,11 @@ export class PdfSurface implements PageSurface {
     draw: () => void,
   ): void {
     const { left, top, right, bottom } = window;
-    this.doc.save();
-    this.doc.rect(pt(left), pt(top), pt(right - left), pt(bottom - top)).clip();
+    this.content.save();
+    const size = `${pt(right - left)} ${pt(bottom - top)}`;
+    this.content.add(`${pt(left)} ${pt(top)} ${size} re W n`);
     draw();
-    this.doc.restore();
+    this.content.restore();
   }
 
   photo(
@@ -100,6 +106,7 @@ export class PdfSurface implements PageSurface {
     }: { left: number; top: number; widthMm: number; heightMm: number },
   ): void {
     const size = { width: pt(widthMm), height: pt(heightMm) };
+    this.content.flush();
     this.doc.image(jpeg as Buffer, pt(left), pt(top), size);
   }
 
@@ -117,19 +124,25 @@ export class PdfSurface implements PageSurface {
         x += given.glyph.advance * sizeMm;
         n++;
       } else if (character.trim() !== '') return false;
-      else x += this.doc.widthOfString(character) / pointsPerMm;
+      else x += this.content.advance(character) * sizeMm;
     }
     return n === glyphs.length;
   }
 
-  private text(text: string, x: number, y: number): void {
+  private text(text: string, sizeMm: number, x: number, y: number, ink: string): void {
+    if (!marks.test(text)) return this.content.letters(text, sizeMm, x, y);
+    // The writer sets marks over the letters that they belong to.
+    this.content.flush();
+    this.doc.fillColor(this.printed(ink)).fontSize(pt(sizeMm));
     this.doc.text(text, pt(x), pt(y), { lineBreak: false, baseline: 'alphabetic' });
+    this.content.forget();
+    this.content.fillColour(this.printed(ink));
   }
 
   private trace(line: Polyline, closed: boolean): void {
-    this.doc.moveTo(pt(line[0]), pt(line[1]));
-    for (let p = 2; p < line.length; p += 2) this.doc.lineTo(pt(line[p]), pt(line[p + 1]));
-    if (closed) this.doc.closePath();
+    let path = `${pt(line[0])} ${pt(line[1])} m`;
+    for (let p = 2; p < line.length; p += 2) path += ` ${pt(line[p])} ${pt(line[p + 1])} l`;
+    this.content.add(closed ? `${path} h` : path);
   }
 
   /** One Bézier piece whose middle lies on the circle as well. */
@@ -140,36 +153,30 @@ export class PdfSurface implements PageSurface {
     sweep: number,
   ): void {
     const k = (4 / 3) * Math.tan(sweep / 4);
-    this.doc.bezierCurveTo(
-      pt(from[0] - k * (from[1] - cy)),
-      pt(from[1] + k * (from[0] - cx)),
-      pt(to[0] + k * (to[1] - cy)),
-      pt(to[1] - k * (to[0] - cx)),
-      pt(to[0]),
-      pt(to[1]),
-    );
+    const first = `${pt(from[0] - k * (from[1] - cy))} ${pt(from[1] + k * (from[0] - cx))}`;
+    const second = `${pt(to[0] + k * (to[1] - cy))} ${pt(to[1] - k * (to[0] - cx))}`;
+    this.content.add(`${first} ${second} ${pt(to[0])} ${pt(to[1])} c`);
   }
 
   private paint(fill: string, outline: Stroke | undefined): void {
-    if (!outline) return void this.doc.fill(this.printed(fill), 'non-zero');
-    this.prepare(outline);
-    this.doc.fillAndStroke(this.printed(fill), this.printed(outline.stroke), 'non-zero');
+    this.content.fillColour(this.printed(fill));
+    if (outline) this.prepare(outline);
+    this.content.add(outline ? 'B' : 'f');
   }
 
   private stroke(paint: Stroke): void {
     this.prepare(paint);
-    this.doc.stroke(this.printed(paint.stroke));
+    this.content.add('S');
   }
 
-  private prepare({ widthMm, dashMm }: Stroke): void {
-    this.doc.lineWidth(pt(widthMm)).lineCap('round').lineJoin('round');
-    if (dashMm) this.doc.dash(pt(dashMm[0]), { space: pt(dashMm[1]) });
-    else this.doc.undash();
+  private prepare({ stroke, widthMm, dashMm }: Stroke): void {
+    this.content.line(widthMm, dashMm);
+    this.content.strokeColour(this.printed(stroke));
   }
 }
 
-/** Points, to a ten-thousandth: 0.02 micrometres off at most, and shorter to write. */
-const pt = (mm: number): number => Math.round(mm * pointsPerMm * 1e4) / 1e4;
+/** Marks that stand over or under the letter before them. */
+const marks = /\p{M}/u;
 
 /** Part of a run whose glyphs are of one font; its text has the spaces that no glyph stands for. */
 interface Piece {
