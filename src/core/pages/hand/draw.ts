@@ -19,15 +19,19 @@ export function drawHand(
 }
 
 /** What was drawn before: a booklet measures a drawing, tries it in other sizes and then puts it down. */
-const drawn = new WeakMap<HandFacts, Map<string, Pen>>();
+const drawn = new WeakMap<
+  HandFacts,
+  { pens: Map<string, Pen>; outlines: Map<string, readonly Spot[]> }
+>();
 
 function penOf(drawing: HandDrawing, facts: HandFacts, frame: number): Pen {
-  let pens = drawn.get(facts);
-  if (!pens) drawn.set(facts, (pens = new Map()));
+  let known = drawn.get(facts);
+  if (!known) drawn.set(facts, (known = { pens: new Map(), outlines: new Map() }));
+  const { pens, outlines } = known;
   const key = `${drawing.name} ${frame}`;
   let pen = pens.get(key);
   if (!pen) {
-    pens.set(key, (pen = new Pen(facts.tints, facts.fonts)));
+    pens.set(key, (pen = new Pen(facts.tints, facts.fonts, outlines)));
     drawing.frames[frame](pen, facts);
   }
   return pen;

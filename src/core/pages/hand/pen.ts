@@ -49,6 +49,8 @@ export class Pen {
   constructor(
     readonly tints: Tints,
     private readonly fonts: Fonts,
+    /** Outlines of beads and loops, shared by the pens of a booklet. */
+    private readonly outlines = new Map<string, readonly Spot[]>(),
   ) {}
 
   /** Puts all that was drawn somewhere. */
@@ -65,9 +67,19 @@ export class Pen {
 
   /** A filled shape with a line round it. */
   shape(spots: readonly Spot[], look: Look = {}): void {
-    const kept = fewer(spots);
+    this.fill(fewer(spots), look);
+  }
+
+  private fill(kept: readonly Spot[], look: Look): void {
     const paint = { fill: look.fill ?? white, outline: { ...strokeOf(look), closed: true } };
     this.marks.push((place) => place.surface.fillPath([pathAt(place, kept)], paint));
+  }
+
+  /** An outline that is put in many places, through no more spots than it needs. */
+  private once(name: string, make: () => readonly Spot[]): readonly Spot[] {
+    let outline = this.outlines.get(name);
+    if (!outline) this.outlines.set(name, (outline = fewer(make())));
+    return outline;
   }
 
   /** A filled shape without a line. */
@@ -92,10 +104,12 @@ export class Pen {
   leaf([ax, ay]: Spot, [bx, by]: Spot, look: Look = {}): void {
     const long = Math.hypot(bx - ax, by - ay);
     const half = (look.wide ?? 2.3) / 2;
-    const upper = arc([long / 2, 0], [long / 2, half], 180, 360);
-    const lower = arc([long / 2, 0], [long / 2, half], 0, 180);
+    const outline = this.once(`leaf ${long} ${half}`, () => [
+      ...arc([long / 2, 0], [long / 2, half], 180, 360),
+      ...arc([long / 2, 0], [long / 2, half], 0, 180),
+    ]);
     const degrees = (Math.atan2(by - ay, bx - ax) * 180) / Math.PI;
-    this.shape(placed([...upper, ...lower], [ax, ay], degrees), look);
+    this.fill(placed(outline, [ax, ay], degrees), look);
   }
 
   /** A seed bead; its hole runs along `degrees`. */
@@ -104,14 +118,15 @@ export class Pen {
     const short = (look.long ?? 4.6) / 2;
     // A rounded barrel: quarter ellipses between flat ends a third as wide as the bead.
     const flat = 0.36 * half;
-    const outline: Spot[] = [
+    const outline = this.once(`bead ${half} ${short}`, () => [
       ...arc([0, flat], [short, half - flat], 0, 180),
       ...arc([0, -flat], [short, half - flat], 180, 360),
-    ];
-    this.shape(placed(outline, at, degrees), { fill: this.tints.bead, ...look });
-    const glint = arc([0, -0.1 * half], [0.55 * short, 0.62 * half], 205, 262);
-    const lit = placed(glint, at, degrees);
-    const kept = fewer(lit);
+    ]);
+    this.fill(placed(outline, at, degrees), { fill: this.tints.bead, ...look });
+    const glint = this.once(`glint ${half} ${short}`, () =>
+      arc([0, -0.1 * half], [0.55 * short, 0.62 * half], 205, 262),
+    );
+    const kept = placed(glint, at, degrees);
     this.marks.push((place) => {
       const paint = { stroke: white, widthMm: 0.55 * place.scale };
       place.surface.strokePath([pathAt(place, kept)], paint);
