@@ -61,7 +61,8 @@ export class PdfContent {
   /** Hands over what there is; to be called before the writer itself writes to the page. */
   flush(): void {
     if (this.operators.length === 0) return;
-    this.writer.page.write(encoder.encode(`${this.operators.join('\n')}\n`));
+    // Operators are plain ASCII.
+    this.writer.page.write(new TextEncoder().encode(`${this.operators.join('\n')}\n`));
     this.operators = [];
   }
 
@@ -129,9 +130,6 @@ export class PdfContent {
     return ems;
   }
 }
-
-/** Operators are plain ASCII. */
-const encoder = new TextEncoder();
 
 /** Red, green and blue of #rrggbb, 0 to 1, to a part of a step of 255. */
 function rgb(hex: string): string {

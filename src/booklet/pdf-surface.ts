@@ -1,3 +1,4 @@
+import { remembered } from '../core/remember.js';
 import { arcEnds } from '../core/pages/surface/curve.js';
 import type { Curve } from '../core/pages/surface/curve.js';
 import type { Photo } from './facts.js';
@@ -7,8 +8,18 @@ import type { Fill, GlyphRun, Polyline, Stroke } from '../core/pages/surface/sur
 
 /** A Bézier curve stands for an arc of at most this angle: it strays by 1e-8 of the radius. */
 const longestArc = Math.PI / 12;
-/** Of a circle: it strays by 4e-6 of the radius. */
-const longestOfCircle = Math.PI / 4;
+/**
+ * A circle of radius 1 about the origin from 3 o'clock on: its start, and then two control points and
+ * the end of each eighth, which strays by 4e-6 of the radius.
+ */
+const unitCircle = remembered(() =>
+  Array.from({ length: 25 }, (_, n) => {
+    const eighth = Math.PI / 4;
+    const angle = eighth * Math.round(n / 3);
+    const k = (4 / 3) * Math.tan(eighth / 4) * [0, 1, -1][n % 3];
+    return [Math.cos(angle) - k * Math.sin(angle), Math.sin(angle) + k * Math.cos(angle)] as const;
+  }),
+);
 /** Letters further than this from where running text would put them are set one by one. */
 const sameplaceMm = 0.01;
 
@@ -59,15 +70,10 @@ export class PdfSurface implements PageSurface {
   }
 
   circle(x: number, y: number, radius: number, { fill, outline }: Fill): void {
-    const arc = { centre: [x, y], radiusMm: radius, sweep: 2 * Math.PI } as const;
-    let from: readonly [number, number] = [x + radius, y];
-    this.content.add(`${pt(from[0])} ${pt(from[1])} m`);
-    const ends = arcEnds(arc, from, longestOfCircle);
-    for (const end of ends) {
-      this.arcStep(from, end, arc.centre, arc.sweep / ends.length);
-      from = end;
-    }
-    this.content.add('h');
+    const at = unitCircle().map(([cx, cy]) => `${pt(x + radius * cx)} ${pt(y + radius * cy)}`);
+    let path = `${at[0]} m`;
+    for (let n = 1; n < at.length; n += 3) path += ` ${at[n]} ${at[n + 1]} ${at[n + 2]} c`;
+    this.content.add(`${path} h`);
     this.paint(fill, outline);
   }
 

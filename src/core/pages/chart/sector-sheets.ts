@@ -174,10 +174,14 @@ function turnedBox(
 /** The cells of a panel turned clockwise about its centre. */
 function turnedBy(footprints: Footprints, degrees: number): Footprints {
   const [cos, sin] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
-  const turned = (ring: Float64Array) =>
-    Float64Array.from(ring, (value, p) =>
-      p % 2 === 0 ? value * cos - ring[p + 1] * sin : ring[p - 1] * sin + value * cos,
-    );
+  const turned = (ring: Float64Array) => {
+    const line = new Float64Array(ring.length);
+    for (let p = 0; p < ring.length; p += 2) {
+      line[p] = ring[p] * cos - ring[p + 1] * sin;
+      line[p + 1] = ring[p] * sin + ring[p + 1] * cos;
+    }
+    return line;
+  };
   const known = new Map<number, Float64Array[]>();
   return {
     ...footprints,

@@ -21,6 +21,7 @@ import { startColumn } from './start-column.js';
 import type { MovedLetter, StartColumn } from './start-column.js';
 import { panelOf } from './sheet.js';
 import type { CellKind, PanelSheet } from './sheet.js';
+import { movedLine } from '../surface/shifted.js';
 import type { Polyline, Surface } from '../surface/surface.js';
 import { drawText, textWidth } from '../surface/text.js';
 
@@ -49,8 +50,7 @@ export function drawPanel(
   const { geometry, footprints, fonts, words } = sheet;
   const { centres, shape } = geometry;
   const { scale, centreX, centreY } = view;
-  const onPage = (line: Polyline) =>
-    Float64Array.from(line, (v, p) => (p % 2 === 0 ? centreX : centreY) + scale * v);
+  const onPage = (line: Polyline) => movedLine(line, centreX, centreY, scale);
   const at = (s: number): [number, number] => [
     centreX + scale * centres[2 * s],
     centreY + scale * centres[2 * s + 1],
