@@ -1,3 +1,7 @@
+import { materials } from '../core/pages/lists/materials.js';
+import { shoppingList } from '../core/pages/lists/shopping.js';
+import { threadItems, toolItems } from '../core/pages/lists/shopping-items.js';
+import { rememberedFor } from '../core/remember.js';
 import { greyFills } from '../core/pages/panel/grey-fills.js';
 import type { PanelSheet } from '../core/pages/panel/sheet.js';
 import type { Fonts } from '../core/pages/surface/font.js';
@@ -67,6 +71,18 @@ export function partName({ pattern, words }: BookletFacts, part: string, panel: 
   if (pattern.panels.length === 1) return part;
   return words.booklet.ofPanel({ part, panel: pattern.panels[panel].name });
 }
+
+/** What is needed, worked out once: pages are tried in more than one way. */
+export const neededFor = rememberedFor((facts: BookletFacts) => {
+  const { pattern, words } = facts;
+  const list = shoppingList(pattern);
+  return {
+    list,
+    charted: materials(pattern),
+    thread: threadItems(list, words).map(({ text }) => text),
+    tools: toolItems(list, words).map(({ text }) => text),
+  };
+});
 
 /** Longer names of panels are shortened in the foot of a page, characters. */
 const mostOfName = 30;

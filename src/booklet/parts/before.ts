@@ -1,5 +1,6 @@
 import type { HandName } from '../../core/pages/hand/facts.js';
 import { handSaidOf } from '../../core/pages/hand/of-pattern.js';
+import { rememberedFor } from '../../core/remember.js';
 import { chartPaper } from '../../core/pages/chart/chart.js';
 import type { PanelSheet } from '../../core/pages/panel/sheet.js';
 import { acrossRange } from '../../core/panel/across.js';
@@ -25,6 +26,8 @@ const inRows: readonly HandName[] = [
   'last-stitches',
 ];
 
+const paperOf = rememberedFor((sheet: PanelSheet) => chartPaper(sheet));
+
 /** Swatch, hand and face, how to begin, how to read, how to string, signs. */
 export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): void {
   const { pattern, words } = facts;
@@ -38,7 +41,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
   const across = (n: number) => acrossRange({ ...pattern, shape: { ...shape, rounds: n } });
   flow.part({ heading, where: whereOf(facts, heading), mark: 'before', besideMm: 60 });
   const { edition } = words.booklet;
-  const paper = chartPaper(sheet);
+  const paper = paperOf(sheet);
   // The table of signs says the rest.
   const reading = [
     words.booklet.work.roundsTick,

@@ -1,5 +1,6 @@
 import { chartBeadMm, drawChart } from '../../core/pages/chart/chart.js';
 import { sectorSheets } from '../../core/pages/chart/sector-sheets.js';
+import { rememberedFor } from '../../core/remember.js';
 import { workingSheet } from '../../core/pages/chart/working-chart.js';
 import type { PanelSheet } from '../../core/pages/panel/sheet.js';
 import type { ChartSheet, SheetPage } from '../../core/pages/chart/sheet-surround.js';
@@ -68,7 +69,10 @@ export function addWholeChart(flow: Flow, facts: BookletFacts, sheet: PanelSheet
 }
 
 const wholeBeadMm = (flow: Flow, sheet: PanelSheet): number =>
-  chartBeadMm(sheet, flow.look.widthMm, flow.look.heightMm - footMm(flow));
+  beadMmOn(sheet, flow.look.widthMm, flow.look.heightMm - footMm(flow));
+
+/** Contents and charts ask for it, the contents again whenever pages are tried in another way. */
+const beadMmOn = rememberedFor(chartBeadMm);
 
 /** Whether the beads of a whole chart are so small that it comes enlarged too. */
 export function isEnlarged(flow: Flow, sheet: PanelSheet): boolean {

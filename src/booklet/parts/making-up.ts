@@ -1,11 +1,10 @@
 import type { HandName } from '../../core/pages/hand/facts.js';
 import { frameParagraph } from '../../core/pages/lists/rounds.js';
 import { frameSpread, sewingParagraphs, sewingTable } from '../../core/pages/lists/sewing.js';
-import { shoppingList } from '../../core/pages/lists/shopping.js';
 import type { Flow } from '../flow.js';
 import { addBeside, addRows } from '../flow-blocks.js';
 import { drawTable, tableMm, textCell } from '../table.js';
-import { whereOf } from '../facts.js';
+import { neededFor, whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 import { handBlocks } from './hands.js';
 import type { Template } from './lining.js';
@@ -23,7 +22,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
   const { panels, frame } = pattern;
   flow.part({ heading, where: whereOf(facts, heading), mark: 'making', besideMm: 38 });
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
-  const { panelLining } = shoppingList(pattern);
+  const { panelLining } = neededFor(facts).list;
   const tell = () => {
     flow.titled(say.panels, [panels.length === 2 ? say.two : say.one]);
     flow.mark('seam');

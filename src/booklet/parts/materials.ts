@@ -1,12 +1,10 @@
-import { materials } from '../../core/pages/lists/materials.js';
-import { shoppingList } from '../../core/pages/lists/shopping.js';
-import { fitText, threadItems, toolItems } from '../../core/pages/lists/shopping-items.js';
+import { fitText } from '../../core/pages/lists/shopping-items.js';
 import type { Flow } from '../flow.js';
 import { addSideBySide } from '../flow-blocks.js';
 import { lineMm } from '../look.js';
 import { drawTable } from '../table.js';
 import { beadColumns, beadRows } from './bead-table.js';
-import { whereOf } from '../facts.js';
+import { neededFor, whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Beads with a sample, thread, tools. */
@@ -15,12 +13,11 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   const { look } = flow;
   const say = words.booklet.materials;
   const { materials: heading } = words.booklet.parts;
-  const list = shoppingList(pattern);
+  const { list, charted, thread: items, tools } = neededFor(facts);
   const panels = pattern.panels.length;
   flow.part({ heading, where: whereOf(facts, heading), mark: 'materials', besideMm: 90 });
   flow.titled(say.beads, [panels === 1 ? say.onePanel : say.twoPanels], { keepMm: 24 });
 
-  const charted = materials(pattern);
   const rows = beadRows(flow, facts, list, charted);
   if (rows.length === 0) flow.paragraph(words.shopping.noBeads);
   else {
@@ -36,14 +33,12 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
 
   const { thread } = list;
   const { perStitch, lengths, fit } = thread;
-  const items = threadItems(list, words).map((item) => item.text);
   const details = [
     words.shopping.threadSum({ ...thread, perStitchMm: perStitch.mm, tails: 2 * lengths }),
     perStitch.from === 'pattern' ? say.ownFigure : say.estimate,
     ...(thread.strungMm > 0 ? [words.shopping.lengths(thread)] : []),
     ...(fit ? [fitText(fit, words)] : []),
   ];
-  const tools = toolItems(list, words).map((item) => item.text);
   const about = details.join(' ');
   const half = (flow.wide - 8) / 2;
   const listMm = (texts: readonly string[]) =>
