@@ -1,4 +1,4 @@
 #!/usr/bin/env node
-import { runFromShell } from '../dist/cli/main.js';
+import { runFromShell } from '../dist/program/main.js';
 
 await runFromShell(process.argv);

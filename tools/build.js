@@ -15,7 +15,7 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { createRequire } from 'node:module';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const top = fileURLToPath(new URL('../', import.meta.url));
@@ -65,7 +65,7 @@ function inTool(path) {
 function needTools() {
   try {
     inTool('typescript/bin/tsc');
-    if (withPage) inTool('vite/package.json');
+    inTool('vite/package.json');
   } catch (error) {
     if (error.code !== 'MODULE_NOT_FOUND') throw error;
     console.error(
@@ -120,7 +120,45 @@ async function buildProgram(made) {
     const { [name]: schema } = await import(pathToFileURL(join(made, module)).href);
     writeFileSync(join(made, file), `${JSON.stringify(schema(), null, 2)}\n`);
   }
+  await bundleProgram(made);
   writeFileSync(join(made, '.made-from'), sources);
+}
+
+/**
+ * The command line in a few files beside the modules that it is made of: to find and open hundreds of
+ * small ones took longer than much of its work.
+ */
+async function bundleProgram(made) {
+  const { build: bundle } = await import('vite');
+  const ownPlace = {
+    name: 'rondure-own-place',
+    /** What a module finds by its own place, it finds from the module still. */
+    transform: (code, id) =>
+      id.startsWith(made) && code.includes('import.meta.url')
+        ? code.replaceAll(
+            'import.meta.url',
+            `new URL('..${id.slice(made.length)}', import.meta.url).href`,
+          )
+        : undefined,
+  };
+  await bundle({
+    configFile: false,
+    root: made,
+    logLevel: 'warn',
+    plugins: [ownPlace],
+    // It brings its words in every language, a file each; its licence goes with it.
+    ssr: { noExternal: ['zod'] },
+    build: {
+      ssr: join(made, 'cli/main.js'),
+      outDir: join(made, 'program'),
+      target: 'node20',
+      minify: false,
+      rolldownOptions: {
+        output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
+      },
+    },
+  });
+  cpSync(join(dirname(inTool('zod/package.json')), 'LICENSE'), join(made, 'program/zod-LICENSE'));
 }
 
 async function buildPage(folder) {
