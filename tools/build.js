@@ -152,9 +152,18 @@ async function bundleProgram(made) {
       ssr: join(made, 'cli/main.js'),
       outDir: join(made, 'program'),
       target: 'node20',
-      minify: false,
       rolldownOptions: {
-        output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
+        // The library has the languages too: they stay one copy, and English alone is in the bundle.
+        external: (id, from) =>
+          from !== undefined &&
+          /\/words\/pages\/load\.js$/.test(from) &&
+          /^\.\/(?!english)\w+\/index\.js$/.test(id),
+        output: {
+          // Without comments and blanks; names stay, so that a fault's trace can be read.
+          minify: { compress: false, mangle: false, codegen: { removeWhitespace: true } },
+          entryFileNames: '[name].js',
+          chunkFileNames: '[name]-[hash].js',
+        },
       },
     },
   });
