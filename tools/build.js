@@ -159,8 +159,12 @@ async function bundleProgram(made) {
           /\/words\/pages\/load\.js$/.test(from) &&
           /^\.\/(?!english)\w+\/index\.js$/.test(id),
         output: {
-          // Without comments and blanks; names stay, so that a fault's trace can be read.
-          minify: { compress: false, mangle: false, codegen: { removeWhitespace: true } },
+          // Small, but functions keep their names, so that a fault's trace can be read.
+          minify: {
+            compress: false,
+            mangle: { toplevel: false },
+            codegen: { removeWhitespace: true },
+          },
           entryFileNames: '[name].js',
           chunkFileNames: '[name]-[hash].js',
         },

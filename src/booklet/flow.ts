@@ -13,6 +13,9 @@ import { PageFlow } from './page-flow.js';
 export const sideGapMm = 8;
 /** Room before the text of a thing of a list, where its dot stands. */
 const itemIndentMm = 5;
+/** So many lines of a paragraph stay together where it goes on on the next page. */
+const leastTogether = 2;
+
 /** Sets running text on one page after the other; a text in two languages stands in two columns. */
 export class Flow extends PageFlow {
   /** Width that is kept free on the right for drawings beside the words, millimetres. */
@@ -61,7 +64,7 @@ export class Flow extends PageFlow {
 
   /** Lines that lie ready, the first of them at `y`; no page is begun. */
   lines(lines: readonly string[], style: TextStyle, node?: StructureNode, left?: number): void {
-    this.linesAt(lines, style, node, left ?? this.textLeft);
+    this.linesAt(readOn(lines), style, node, left ?? this.textLeft);
     this.y += lines.length * lineMm(style);
   }
 
@@ -87,16 +90,40 @@ export class Flow extends PageFlow {
     columns.forEach((lines, side) => {
       const language = columns.length === 1 ? undefined : this.languages[side];
       const node = whole ? whole.add('Span', { language }) : type && parent.add(type, { language });
-      this.linesAt(lines, style, node, left + side * step);
+      this.linesAt(readOn(lines), style, node, left + side * step);
     });
     this.y += Math.max(...columns.map((lines) => lines.length)) * lineMm(style);
   }
 
-  /** A paragraph of running text; it stays whole. `after` is the room below it, in lines. */
+  /**
+   * A paragraph of running text. A long one goes on on the next page, some lines of it on each; two
+   * languages side by side stay whole. `after` is the room below it, in lines.
+   */
   paragraph(text: string, style = this.look.body, after = 0.35, left = this.textLeft): void {
-    if (!this.fits(this.highOf(text, style, this.right - left))) this.next();
-    this.set(text, style, 'P', { left });
-    this.y += after * lineMm(style);
+    const step = lineMm(style);
+    const [lines, ...other] = this.columnsOf(text, style, this.right - left);
+    const room = Math.floor((this.bottom - this.y) / step + 1e-6);
+    const here = Math.min(room, lines.length - leastTogether);
+    if (lines.length <= room || other.length > 0 || here < leastTogether) {
+      if (!this.fits(this.highOf(text, style, this.right - left))) this.next();
+      this.set(text, style, 'P', { left });
+    } else {
+      const node = this.section.add('P');
+      const spaced = readOn(lines);
+      this.linesAt(spaced.slice(0, here), style, node, left);
+      this.y += here * step;
+      this.next();
+      this.linesAt(spaced.slice(here), style, node, left);
+      this.y += (lines.length - here) * step;
+    }
+    this.y += after * step;
+  }
+
+  /** What of a paragraph stays with what stands over it, millimetres. */
+  private heldOf(text: string, style: TextStyle, wide: number): number {
+    const [lines, ...other] = this.columnsOf(text, style, wide);
+    const parts = other.length === 0 && lines.length >= 2 * leastTogether;
+    return parts ? leastTogether * lineMm(style) : this.highOf(text, style, wide);
   }
 
   /** A heading over the whole width and the height of what must stay with it, on one page. */
@@ -141,7 +168,12 @@ export class Flow extends PageFlow {
     const textMm = (texts: readonly string[]) =>
       texts.reduce((sum, one) => sum + this.highOf(one, style, textWide), 0);
     const gapsMm = paragraphs.length * after * lineMm(style);
-    const heldTextMm = keepMm > 0 ? textMm(paragraphs) + gapsMm : textMm(paragraphs.slice(0, 1));
+    const [first] = paragraphs;
+    const firstMm =
+      first === undefined || list
+        ? textMm(paragraphs.slice(0, 1))
+        : this.heldOf(first, style, textWide);
+    const heldTextMm = keepMm > 0 ? textMm(paragraphs) + gapsMm : firstMm;
     const afterMm = keepMm > 0 ? keepMm + 3 : 0;
     const wide = this.textLeft - this.left - 4;
     if (wide <= 0 || (paragraphs.length === 0 && figures.length === 0)) {
@@ -225,9 +257,7 @@ export class Flow extends PageFlow {
   ): void {
     const [top, step] = [this.y, lineMm(style)];
     this.draw((surface) => {
-      readOn(lines).forEach((line, n) =>
-        drawText(surface, line, style, left, top + (n + 0.78) * step),
-      );
+      lines.forEach((line, n) => drawText(surface, line, style, left, top + (n + 0.78) * step));
     }, node);
   }
 
@@ -248,6 +278,6 @@ export class Flow extends PageFlow {
       const beads = this.thread.slice(0, Math.ceil(share * this.thread.length));
       drawThreadRow(surface, beads, { left, right, y });
     });
-    this.y += first ? 7.5 : 4.5;
+    this.y += first ? 6.5 : 4;
   }
 }

@@ -100,7 +100,7 @@ export function lookOf(
 }
 
 /** From one baseline to the next. */
-export const lineMm = ({ sizeMm }: TextStyle): number => 1.3 * sizeMm;
+export const lineMm = ({ sizeMm }: TextStyle): number => 1.25 * sizeMm;
 
 /** Texts that were set in lines before, by the face that they are set in. */
 const set = new WeakMap<Face, Map<string, readonly string[]>>();

@@ -11,7 +11,7 @@ const asPicture = (alt: string | undefined): [StructureType, { alt?: string }] =
 /** What is set ends with so much room below it. */
 const belowLineMm = 5;
 /** Above a part that begins below another. */
-const partGapMm = 9;
+const partGapMm = 8;
 
 /** A title below another part: what the page was before it, and where it ends. */
 interface BelowTitle {
