@@ -75,6 +75,22 @@ const headStyleOf = ({ small, fonts, tint }: Look): TextStyle => ({
   byWords: true,
 });
 
+/** How far down smaller letters are moved, so that all in a row stand on one line, millimetres. */
+function dropMm(cell: TextCell, row: readonly TableCell[]): number {
+  const steps = row.map((one) => ('lines' in one ? lineMm(one.style) : 0));
+  return Math.max(0, 0.78 * (Math.max(...steps) - lineMm(cell.style)));
+}
+
+/** Height of what stands in a row, millimetres. */
+const highIn = (row: readonly TableCell[]): number =>
+  Math.max(
+    ...row.map((cell) =>
+      'lines' in cell
+        ? cell.lines.length * lineMm(cell.style) + (cell.lines.length > 0 ? dropMm(cell, row) : 0)
+        : cell.heightMm,
+    ),
+  );
+
 /** Height of a table on one page, millimetres. */
 export function tableMm(
   { look }: Flow,
@@ -84,9 +100,7 @@ export function tableMm(
 ): number {
   const head = headStyleOf(look);
   const lines = Math.max(...columns.map((one) => textCell(one.head, head, one).lines.length));
-  const high = (cell: TableCell) =>
-    'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
-  const rowsMm = rows.map((row) => Math.max(...row.map(high)) + 2 * padMm);
+  const rowsMm = rows.map((row) => highIn(row) + 2 * padMm);
   return lines * lineMm(head) + 1.6 + rowsMm.reduce((sum, one) => sum + one, 0);
 }
 
@@ -191,10 +205,7 @@ export function drawTable(
       surface.strokePath([[left, y, right, y]], { stroke: look.tint.rule, widthMm: 0.2 });
     });
   }
-  const heightOf = (cell: TableCell) =>
-    'lines' in cell ? cell.lines.length * lineMm(cell.style) : cell.heightMm;
-
-  const rowMm = (row: readonly TableCell[]) => Math.max(...row.map(heightOf)) + 2 * padMm;
+  const rowMm = (row: readonly TableCell[]) => highIn(row) + 2 * padMm;
   const allMm = headMm + rows.reduce((sum, row) => sum + rowMm(row), 0);
   const pageMm = flow.bottom - look.top - 14;
   // A short table stays whole; of a longer one the head stays with two rows.
@@ -222,7 +233,7 @@ export function drawTable(
       drawHead();
     }
     const most = Math.max(...row.map((cell) => ('lines' in cell ? cell.lines.length : 1)));
-    const whole = Math.max(...row.map(heightOf)) + 2 * padMm;
+    const whole = rowMm(row);
     const step = Math.max(...row.map((cell) => ('lines' in cell ? lineMm(cell.style) : 0)));
     if (!flow.fits(whole) && (most <= wholeLines || !flow.fits(leastLines * step + 2 * padMm))) {
       flow.next();
@@ -243,8 +254,9 @@ export function drawTable(
       for (const [n, cell] of row.entries()) {
         if ('lines' in cell) {
           const to = Math.min(cell.lines.length, from + here);
-          setCell(cell, [Math.min(from, to), to], n, top, cells[n]);
-          high = Math.max(high, (to - Math.min(from, to)) * lineMm(cell.style));
+          const drop = dropMm(cell, row);
+          setCell(cell, [Math.min(from, to), to], n, top + drop, cells[n]);
+          high = Math.max(high, (to - Math.min(from, to)) * lineMm(cell.style) + drop);
         } else if (from === 0) {
           const { ornament } = cell;
           if (ornament) flow.draw((surface) => ornament(surface, lefts[n], top));
