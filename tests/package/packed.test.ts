@@ -45,7 +45,10 @@ test('every import of every module and of every type leads to a file of it or to
   for (const path of modules) {
     const isTypes = path.endsWith('.d.ts');
     const text = inside.readFile(root + path);
-    for (const [, to] of text.matchAll(/(?:\bfrom|\bimport\(|^import)\s*['"]([^'"\n]+)['"]/gm)) {
+    // The bundle writes what it imports later between backticks.
+    const imports = /(?:\bfrom|\bimport\(|^import)\s*['"]([^'"\n]+)['"]|\bimport\(`([^`\n]+)`\)/gm;
+    for (const [, quoted, later] of text.matchAll(imports)) {
+      const to = quoted ?? later;
       const target = posix.join(posix.dirname(path), to);
       if (!to.startsWith('.')) outside[isTypes ? 'types' : 'js'].add(to);
       else if (!files.includes(isTypes ? target.replace(/js$/, 'd.ts') : target))

@@ -91,7 +91,7 @@ export function addCover(flow: Flow, facts: BookletFacts, thread: readonly strin
   const kindStyle = { ...look.body, ink: tint.accent };
   const kind = textWidth(say.kind, kindStyle) <= flow.wide ? [flat(say.kind)] : undefined;
   let top = centred(kind ?? linesOf(say.kind, kindStyle, flow.wide), kindStyle, 16);
-  top = centred(title, style, top + 1, { type: 'H1' }) + 5;
+  top = centred(title, style, top + 3, { type: 'H1' }) + 5;
   const laid = (share: number) => {
     const style = { ...look.body, sizeMm: share * look.body.sizeMm };
     const below = said.map(({ text, language }) => ({
