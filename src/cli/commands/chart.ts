@@ -3,17 +3,14 @@ import type { Command } from 'commander';
 import { readBytes } from '../../node/read/read-bytes.js';
 import { readPicture } from '../../node/read/read-picture.js';
 import type { Frame } from '../../core/purse/frame/measures.js';
+import type { Picture } from '../../core/picture/picture.js';
 import type { Words } from '../../words/index.js';
 import { readBack } from '../options/back-option.js';
+import { refuseContradictions, subjectFile } from '../options/chart-contradictions.js';
 import { addChartOptions } from '../options/chart-options.js';
 import type { ChartOptions } from '../options/chart-options.js';
-import { panelWish, refuseContradictions, subjectFile, titleFrom } from '../options/chart-wish.js';
-import { runFolderCommand } from '../run/folder-command.js';
-import { useFrom } from '../options/from-option.js';
 import { frameFor } from '../options/frame-options.js';
 import type { Io } from '../run/io.js';
-import { paletteFor } from '../options/palette-for.js';
-import { useSwatch } from '../options/swatch-option.js';
 
 /** `chart PICTURE`: the main job, from a picture to a folder. */
 export function addChartCommand(program: Command, words: Words, io: Io): void {
@@ -28,22 +25,23 @@ export function addChartCommand(program: Command, words: Words, io: Io): void {
 
 async function chart(command: Command, argument: string, words: Words, io: Io): Promise<void> {
   refuseContradictions(command, argument);
+  const begun = begin(argument);
+  const { runFolderCommand, useFrom, useSwatch, paletteFor, panelWish, titleFrom } =
+    await import('../run/chart-parts.js');
   const from = await useFrom(command);
   const options = command.opts<ChartOptions>();
   const swatch = await useSwatch(command);
   await runFolderCommand(options, words, io, async (progress) => {
     progress.say(words.cli.steps.reading);
     const pictureName = argument === '-' ? 'picture' : basename(argument);
-    // The palette is read, and fonts and most of the program are loaded, while another thread
-    // decodes the picture.
     const { mask: maskName } = options;
     const subjectName = subjectFile(options.subject);
     const [picture, palette, mask, painted, frame, back, { makePattern }, fonts] =
       await Promise.all([
-        readBytes(argument).then((bytes) => readPicture(bytes, argument)),
+        begun ?? read(argument),
         paletteFor(options),
-        maskName && readBytes(maskName).then((bytes) => readPicture(bytes, maskName)),
-        subjectName && readBytes(subjectName).then((bytes) => readPicture(bytes, subjectName)),
+        maskName && read(maskName),
+        subjectName && read(subjectName),
         frameFor(options),
         readBack(options.back),
         import('../../core/make.js'),
@@ -82,6 +80,20 @@ async function chart(command: Command, argument: string, words: Words, io: Io): 
     report.warnings.unshift(...palette.notes, ...swatch.warnings(made, palette.diameterMm));
     return { pattern, report, wishMm: wish.acrossMm };
   });
+}
+
+const read = async (name: string): Promise<Picture> => readPicture(await readBytes(name), name);
+
+/**
+ * Another thread decodes the picture while palette, fonts and most of the program are loaded. What
+ * is wrong with it is told when it is asked for; the standard input is not begun, since nothing
+ * would end it where another file is at fault.
+ */
+function begin(name: string): Promise<Picture> | undefined {
+  if (name === '-') return undefined;
+  const picture = read(name);
+  picture.catch(() => undefined);
+  return picture;
 }
 
 /** The frame of an earlier pattern, with the bare rounds that are asked for now. */
