@@ -53,24 +53,26 @@ export function* passMessages(
   /** Takes the least away from the first K values at `at` and returns it. */
   const levelled = (values: Float64Array, at: number): number => {
     let least = values[at];
-    for (let b = 1; b < K; b++) least = Math.min(least, values[at + b]);
+    for (let b = 1; b < K; b++) if (values[at + b] < least) least = values[at + b];
     for (let b = 0; b < K; b++) values[at + b] -= least;
     return least;
   };
-  const { wanted, shown, price } = pairs;
   const alone = new Float64Array(K);
+  const costsOf = costsOfPairs(pairs);
   const send = (u: number, e: number, got: Float64Array, given: Float64Array): number => {
     const at = e * K;
-    for (let i = 0; i < K; i++) alone[i] = share[u] * here[i] - got[at + i];
-    const contrast = wanted[e];
-    for (let j = 0; j < K; j++) {
-      let least = Infinity;
-      for (let i = 0, k = j; i < K; i++, k += K) {
-        // As `pairCost`, without its fork: this is the innermost loop of all.
-        const lost = contrast - shown[k];
-        least = Math.min(least, alone[i] + price * Math.max(lost, -madeUpShare * lost));
+    const own = share[u];
+    for (let i = 0; i < K; i++) alone[i] = own * here[i] - got[at + i];
+    const { costs, from: first } = costsOf(e);
+    // These are the innermost loops of all.
+    let k = first;
+    for (let j = 0; j < K; j++, k++) given[at + j] = alone[0] + costs[k];
+    for (let i = 1; i < K; i++) {
+      const one = alone[i];
+      for (let j = 0; j < K; j++, k++) {
+        const cost = one + costs[k];
+        if (cost < given[at + j]) given[at + j] = cost;
       }
-      given[at + j] = least;
     }
     return levelled(given, at);
   };
@@ -119,6 +121,37 @@ export function* passMessages(
     }
     return beadOf;
   }
+}
+
+/** Costs of pairs that are kept at most: 8 MB. */
+const mostKept = 1_000_000;
+
+/**
+ * What every two beads cost at a pair, at [from + j·K + i] and the same at [from + i·K + j]; worked
+ * out once for all pairs, or for each anew where those would take too much room.
+ */
+function costsOfPairs(pairs: Pairs): (e: number) => { costs: Float64Array; from: number } {
+  const { beads: K, wanted, shown, price } = pairs;
+  const fill = (e: number, costs: Float64Array, from: number): void => {
+    for (let k = 0; k < K * K; k++) {
+      const lost = wanted[e] - shown[k];
+      costs[from + k] = price * (lost > 0 ? lost : -madeUpShare * lost);
+    }
+  };
+  const each = K * K;
+  if (each * wanted.length > mostKept) {
+    const found = { costs: new Float64Array(each), from: 0 };
+    return (e) => {
+      fill(e, found.costs, 0);
+      return found;
+    };
+  }
+  const found = { costs: new Float64Array(each * wanted.length), from: 0 };
+  wanted.forEach((_, e) => fill(e, found.costs, e * each));
+  return (e) => {
+    found.from = e * each;
+    return found;
+  };
 }
 
 /** The pairs that have a unit at this end, by unit. */
