@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ciede2000 } from '../src/core/colour/ciede2000.js';
 import { linearToLab65 } from '../src/core/colour/lab.js';
 import { srgbToLinear } from '../src/core/colour/srgb.js';
-import { beadPainter } from '../src/core/pages/worked/bead-light.js';
+import { beadInk, beadPainter } from '../src/core/pages/worked/bead-light.js';
 import { glossOf, lookOf, looks } from '../src/core/pages/worked/gloss.js';
 
 const side = 120;
@@ -11,9 +11,11 @@ type Linear = [number, number, number];
 /** One bead painted on white, and the mean linear light of the part that it covers. */
 function painted(finish: string, rgb: readonly [number, number, number]) {
   const data = new Uint8ClampedArray(4 * side * side).fill(255);
-  beadPainter(rgb, glossOf(finish))(
-    { width: side, height: side, data },
+  const gloss = glossOf(finish);
+  beadPainter(gloss)(
+    [{ width: side, height: side, data }],
     { x: 60, y: 60, halfAlong: 55, halfAcross: 55, alongX: 1, alongY: 0, dimple: 0 },
+    [beadInk(rgb, gloss)],
   );
   const mean = [0, 0, 0];
   let most = 0;

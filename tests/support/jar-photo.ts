@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import { parseHex } from '../../src/core/colour/hex.js';
 import { linearToSrgb8, srgbToLinear } from '../../src/core/colour/srgb.js';
-import { beadPainter } from '../../src/core/pages/worked/bead-light.js';
+import { beadInk, beadPainter } from '../../src/core/pages/worked/bead-light.js';
 import { glossOf } from '../../src/core/pages/worked/gloss.js';
 
 /** Heaps of beads on white paper, photographed by program. */
@@ -84,7 +84,8 @@ export async function jarPhoto(wish: JarPhoto): Promise<Buffer> {
       ball(data, width, height, x, y, beadPx, rgb);
     } else {
       const way = next() * Math.PI;
-      beadPainter(rgb, glossOf(wish.finish))(canvas, {
+      const gloss = glossOf(wish.finish);
+      const spot = {
         x,
         y,
         halfAlong: beadPx * 0.8,
@@ -92,7 +93,8 @@ export async function jarPhoto(wish: JarPhoto): Promise<Buffer> {
         alongX: Math.cos(way),
         alongY: Math.sin(way),
         dimple: 0.5,
-      });
+      };
+      beadPainter(gloss)([canvas], spot, [beadInk(rgb, gloss)]);
     }
   }
   shade(wish, data, width, height, next);

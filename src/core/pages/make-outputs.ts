@@ -6,7 +6,7 @@ import { patternText } from '../pattern/serialise.js';
 import { chartSvg } from './chart/chart.js';
 import type { OutputFacts, OutputTools } from './output-facts.js';
 import { outputs } from './outputs.js';
-import type { OutputFile } from './outputs.js';
+import type { Output, OutputFile } from './outputs.js';
 import type { Fonts } from './surface/font.js';
 
 /** Every file by its name. */
@@ -45,7 +45,7 @@ export async function makeOutputs(pattern: Pattern, means: OutputMeans): Promise
   return files;
 }
 
-/** Makes files one after the other, while other threads pack the pictures among them. */
+/** Makes files one after the other, while other threads draw and pack the pictures among them. */
 async function put(
   files: Files,
   list: readonly OutputFile[],
@@ -53,14 +53,21 @@ async function put(
   nameOf: (name: string) => string,
   said?: OutputMeans['said'],
 ): Promise<void> {
-  const made = list.map((file) => {
+  const made = new Map<OutputFile, Output>();
+  for (const file of inOrderOf(list)) {
     if (file.step) said?.(file.step);
-    return file.make(facts);
-  });
-  const contents = await Promise.all(made);
+    made.set(file, file.make(facts));
+  }
+  const contents = await Promise.all(list.map((file) => made.get(file)));
   contents.forEach((content, n) => {
     if (content !== undefined) files.set(nameOf(list[n].name), content);
   });
+}
+
+/** What other threads have to do with first, the rest as it stands. */
+function inOrderOf(list: readonly OutputFile[]): OutputFile[] {
+  const at = ({ begun }: OutputFile): number => begun ?? list.length + 3;
+  return [...list].sort((one, other) => at(one) - at(other));
 }
 
 function factsOf(

@@ -7,9 +7,9 @@ import { sewingText } from './lists/sewing.js';
 import { shoppingText } from './lists/shopping-text.js';
 import { stringingCsv, stringingText } from './lists/stringing.js';
 import type { OutputFacts } from './output-facts.js';
-import { patternKeyword, withPngScale, withPngText } from './surface/png-text.js';
+import { patternKeyword, pngText, withPngScale } from './surface/png-text.js';
 import { compareLayout } from './worked/compare.js';
-import { paintedBeads, paintedPanel } from './worked/painted.js';
+import { beadsOfPanel, paintedBeads, paintedPanel } from './worked/painted.js';
 import { workedWidthPx } from './worked/worked.js';
 import { panelFile } from '../pattern/panel-file.js';
 import { patternText } from '../pattern/serialise.js';
@@ -27,6 +27,11 @@ export interface OutputFile {
   readonly name: string;
   /** One for each panel, one for a pattern, or one where there are two panels. */
   readonly of: 'panel' | 'pattern' | 'two panels';
+  /**
+   * Other threads go on with it for a while once it is drawn: it is begun before the others, those
+   * that take longest first.
+   */
+  readonly begun?: 1 | 2 | 3;
   /** Told before it is made, where it takes a while. */
   readonly step?: 'rendering';
   make(facts: OutputFacts): Output;
@@ -46,13 +51,14 @@ export const outputs: readonly OutputFile[] = [
   {
     name: 'chart.png',
     of: 'panel',
+    begun: 1,
     make({ sheet, chart, json, tools }) {
       const paper = chartPaper(sheet());
       const widthPx = chartWidthPx(paper.widthMm);
-      return tools
-        .chart?.({ sheet: sheet(), paper, svg: chart, widthPx })
-        .then((png) => withPngScale(png, widthPx / paper.widthMm))
-        .then((png) => withPngText(png, patternKeyword, json()));
+      const drawn = tools.chart?.({ sheet: sheet(), paper, svg: chart, widthPx });
+      // Packed while another thread draws.
+      const text = drawn && pngText(patternKeyword, json());
+      return drawn?.then((png) => text!.into(withPngScale(png, widthPx / paper.widthMm)));
     },
   },
   {
@@ -79,6 +85,7 @@ export const outputs: readonly OutputFile[] = [
   {
     name: 'worked.png',
     of: 'panel',
+    begun: 2,
     step: 'rendering',
     make({ pattern, panel, sheet, tools }) {
       const painted = paintedPanel(pattern, panel, sheet().geometry, workedWidthPx(pattern.shape));
@@ -88,14 +95,17 @@ export const outputs: readonly OutputFile[] = [
   {
     name: 'compare.png',
     of: 'panel',
+    begun: 3,
     make({ pattern, panel, sheet, fonts, words, tools }) {
       const without = tools.compare && sampledWithoutTurn(pattern, panel);
       if (!without) return undefined;
       const { geometry } = sheet();
       const { side } = compareLayout.upright;
+      const both = [beadsOfPanel(pattern, panel), without.beadOf];
+      const [upright, leaned] = paintedBeads(geometry, both, side);
       const input = {
-        upright: paintedPanel(pattern, panel, geometry, side),
-        leaned: paintedBeads(geometry, without.beadOf, side),
+        upright,
+        leaned,
         inset: without.picture,
         ...(pattern.panels.length > 1 && { panel: pattern.panels[panel].name }),
       };

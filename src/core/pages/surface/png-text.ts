@@ -19,8 +19,14 @@ const textLimitBytes = 32e6;
  * Throws TypeError when `png` is no PNG or the keyword is not allowed.
  */
 export function withPngText(png: Uint8Array, keyword: string, text: string): Uint8Array {
+  return pngText(keyword, text).into(png);
+}
+
+/** The text of `withPngText`, packed before there is a PNG that it goes into. */
+export function pngText(keyword: string, text: string): { into(png: Uint8Array): Uint8Array } {
   if (!isKeyword(keyword)) throw new TypeError(`no PNG keyword: ${keyword}`);
-  return withChunk(png, textChunk(keyword, text), (chunk) => textKeyword(chunk) === keyword);
+  const chunk = textChunk(keyword, text);
+  return { into: (png) => withChunk(png, chunk, (older) => textKeyword(older) === keyword) };
 }
 
 /**

@@ -1,4 +1,5 @@
 import { linearToSrgb8, srgbToLinear } from '../../colour/srgb.js';
+import { rememberedFor } from '../../remember.js';
 import type { Gloss } from './gloss.js';
 
 /** Direction to the lamp in the page frame (x right, y down, z to the eye), length 1. */
@@ -63,7 +64,7 @@ function stripe(b2: number, through: number): number {
 }
 
 /** Means of both parts of `shade` over a round bead, so that a bead can be brought to its hex. */
-function meanShade(gloss: Gloss): [number, number] {
+const meanShade = rememberedFor((gloss: Gloss): [number, number] => {
   const out = new Float64Array(2);
   const sums = [0, 0, 0];
   const n = 48;
@@ -82,7 +83,7 @@ function meanShade(gloss: Gloss): [number, number] {
     sums[2] += 1;
   }
   return [sums[0] / sums[2], sums[1] / sums[2]];
-}
+});
 
 /**
  * Told of each pixel that a bead covers.
@@ -166,24 +167,29 @@ export function beadInk(
   };
 }
 
+/** How a bead of one colour and finish takes up light: the routine of `beadInk`. */
+export type BeadInk = ReturnType<typeof beadInk>;
+
 /**
- * The routine that paints beads of one colour and finish.
+ * The routine that paints one bead of a finish in several pictures of one size, each in its own
+ * colour: light is worked out once.
  *
- * @param rgb sRGB codes 0 to 255
+ * @returns the inks belong to the canvases in order
  */
 export function beadPainter(
-  rgb: readonly [number, number, number],
   gloss: Gloss,
-): (canvas: Canvas, spot: BeadSpot) => void {
+): (canvases: readonly Canvas[], spot: BeadSpot, inks: readonly BeadInk[]) => void {
   const shine = beadShine(gloss);
-  const ink = beadInk(rgb, gloss);
-  return (canvas, spot) => {
-    const { data } = canvas;
-    shine(canvas, spot, (pixel, cover, own, added) => {
+  return (canvases, spot, inks) => {
+    shine(canvases[0], spot, (pixel, cover, own, added) => {
       const at = 4 * pixel;
-      for (let c = 0; c < 3; c++) {
-        const code = ink(own, added, c);
-        data[at + c] = cover === 1 ? code : data[at + c] + (code - data[at + c]) * cover;
+      for (let n = 0; n < canvases.length; n++) {
+        const { data } = canvases[n];
+        const ink = inks[n];
+        for (let c = 0; c < 3; c++) {
+          const code = ink(own, added, c);
+          data[at + c] = cover === 1 ? code : data[at + c] + (code - data[at + c]) * cover;
+        }
       }
     });
   };

@@ -3,7 +3,10 @@ import type { PanelGeometry } from '../../panel/geometry.js';
 import type { Pattern } from '../../pattern/pattern.js';
 import { lettersInWorkingOrder } from '../../pattern/stitches.js';
 import type { Picture } from '../../picture/picture.js';
-import { renderWorked } from './worked.js';
+import { renderAlike } from './worked.js';
+
+/** The bead of each stitch of a panel in working order; undefined where it is bare or not decided. */
+export type BeadsOfStitches = readonly (PatternBead | undefined)[];
 
 /** A panel of a pattern with its beads, as worked. */
 export function paintedPanel(
@@ -12,29 +15,27 @@ export function paintedPanel(
   geometry: PanelGeometry,
   widthPx: number,
 ): Picture {
-  const named = new Map(pattern.beads.map((bead) => [bead.letter, bead]));
-  const marks = Array.from(lettersInWorkingOrder(pattern.panels[panel]));
-  return paintedBeads(
-    geometry,
-    marks.map((mark) => named.get(mark)),
-    widthPx,
-  );
+  return paintedBeads(geometry, [beadsOfPanel(pattern, panel)], widthPx)[0];
 }
 
-/**
- * Beads on a panel, as worked.
- *
- * @param beads of each stitch in working order; undefined where it is bare or not decided
- */
+/** The beads of a panel. */
+export function beadsOfPanel(
+  { beads, panels }: Pick<Pattern, 'beads' | 'panels'>,
+  panel: number,
+): BeadsOfStitches {
+  const named = new Map(beads.map((bead) => [bead.letter, bead]));
+  return Array.from(lettersInWorkingOrder(panels[panel]), (mark) => named.get(mark));
+}
+
+/** Panels of one geometry that differ in their beads, as worked. */
 export function paintedBeads(
   geometry: PanelGeometry,
-  beads: readonly (PatternBead | undefined)[],
+  panels: readonly BeadsOfStitches[],
   widthPx: number,
-): Picture {
-  return renderWorked({
-    geometry,
-    hexOf: (s) => beads[s]?.hex,
-    finishOf: (s) => beads[s]?.finish,
-    widthPx,
-  });
+): Picture[] {
+  const looks = panels.map((beads) => ({
+    hexOf: (s: number) => beads[s]?.hex,
+    finishOf: (s: number) => beads[s]?.finish,
+  }));
+  return renderAlike({ geometry, widthPx }, looks);
 }

@@ -3,7 +3,7 @@ import { cornerRadius } from '../../panel/edge.js';
 import type { PanelGeometry } from '../../panel/geometry.js';
 import type { Picture } from '../../picture/picture.js';
 import type { Shape } from '../../panel/shape.js';
-import { beadPainter } from './bead-light.js';
+import { beadInk, beadPainter } from './bead-light.js';
 import type { BeadSpot, Canvas } from './bead-light.js';
 import { glossOf } from './gloss.js';
 import type { Gloss } from './gloss.js';
@@ -15,14 +15,18 @@ export const beadPerStitch = 0.96;
 /** Page left free around the panel, as a share of the page. */
 const margin = 0.03;
 
-/** What `renderWorked` draws. */
-export interface WorkedInput {
-  /** The panel as it is laid out. */
-  geometry: PanelGeometry;
+/** What the beads of a panel look like. */
+export interface BeadLooks {
   /** Colour of a stitch's bead as #rrggbb; undefined: no bead, the thread shows. */
   hexOf: (stitch: number) => string | undefined;
   /** Finish of a stitch's bead as the palette calls it; glossy where none is given. */
   finishOf?: (stitch: number) => string | undefined;
+}
+
+/** What `renderWorked` draws. */
+export interface WorkedInput extends BeadLooks {
+  /** The panel as it is laid out. */
+  geometry: PanelGeometry;
   /** Side of the square picture in pixels. */
   widthPx: number;
 }
@@ -45,28 +49,67 @@ export function workedPxPerMm(shape: Shape, widthPx: number): number {
  * @returns a square opaque picture
  */
 export function renderWorked(input: WorkedInput): Picture {
-  const { geometry, hexOf, finishOf, widthPx } = input;
-  const { count } = geometry;
-  const canvas = workedGround(geometry, widthPx);
+  return renderAlike(input, [input])[0];
+}
+
+/**
+ * Panels that differ in their beads alone, each as `renderWorked` paints it. Their cloth is painted
+ * once, and so is the light of a stitch whose beads have one finish.
+ *
+ * @returns a square opaque picture for each of `looks`
+ */
+export function renderAlike(
+  { geometry, widthPx }: Pick<WorkedInput, 'geometry' | 'widthPx'>,
+  looks: readonly BeadLooks[],
+): Picture[] {
+  const ground = workedGround(geometry, widthPx);
+  const canvases = looks.map((_, n) =>
+    n === 0 ? ground : { ...ground, data: ground.data.slice() },
+  );
   const spots = workedSpots(geometry, widthPx);
-  const painters = new Map<string, ReturnType<typeof beadPainter>>();
-  const strand = beadPainter(strandRgb, strandGloss);
-  for (let s = 0; s < count; s++) {
+  const painterOf = remembering((gloss: Gloss) => beadPainter(gloss));
+  const strand = beadInk(strandRgb, strandGloss);
+  const inkOf = remembering((key: string) => {
+    const space = key.indexOf(' ');
+    const rgb = parseHex(key.slice(0, space)) ?? [128, 128, 128];
+    return beadInk(rgb, glossOf(key.slice(space + 1)));
+  });
+  const beadIn = ({ hexOf, finishOf }: BeadLooks, s: number) => {
     const hex = hexOf(s);
-    if (hex === undefined) {
-      paintBareStitch(canvas, spots(s), strand);
-      continue;
-    }
     const finish = finishOf?.(s);
-    const key = `${hex} ${finish ?? ''}`;
-    let paint = painters.get(key);
-    if (!paint) {
-      paint = beadPainter(parseHex(hex) ?? [128, 128, 128], glossOf(finish));
-      painters.set(key, paint);
-    }
-    paint(canvas, spots(s));
+    return hex === undefined
+      ? undefined
+      : { gloss: glossOf(finish), ink: inkOf(`${hex} ${finish ?? ''}`) };
+  };
+  for (let s = 0; s < geometry.count; s++) {
+    const spot = spots(s);
+    const beads = looks.map((one) => beadIn(one, s));
+    const done = beads.map(() => false);
+    beads.forEach((bead, n) => {
+      if (done[n]) return;
+      if (!bead) {
+        for (const loop of bareLoops(spot)) painterOf(strandGloss)([canvases[n]], loop, [strand]);
+        return;
+      }
+      const alike = beads.flatMap((other, m) => (other?.gloss === bead.gloss ? [m] : []));
+      for (const m of alike) done[m] = true;
+      painterOf(bead.gloss)(
+        alike.map((m) => canvases[m]),
+        spot,
+        alike.map((m) => beads[m]!.ink),
+      );
+    });
   }
-  return canvas;
+  return canvases;
+}
+
+/** The same function, which keeps every answer. */
+function remembering<K, T>(make: (key: K) => T): (key: K) => T {
+  const kept = new Map<K, T>();
+  return (key) => {
+    if (!kept.has(key)) kept.set(key, make(key));
+    return kept.get(key)!;
+  };
 }
 
 /** The cloth of the panel with the shadow of every bead on it, before any bead is painted. */
@@ -97,10 +140,6 @@ export function workedSpots(geometry: PanelGeometry, widthPx: number): (s: numbe
 /** Colour and light of a stitch without a bead: the thread itself. */
 export const strandRgb: readonly [number, number, number] = [...threadRgb];
 export const strandGloss: Gloss = { ...glossOf('matte'), relief: 0.6 };
-
-function paintBareStitch(canvas: Canvas, spot: BeadSpot, paint: ReturnType<typeof beadPainter>) {
-  for (const loop of bareLoops(spot)) paint(canvas, loop);
-}
 
 /** A stitch without a bead: the two loops of its chain, side by side like a V. */
 export function bareLoops(spot: BeadSpot): BeadSpot[] {
