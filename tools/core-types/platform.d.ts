@@ -1,5 +1,5 @@
 /**
- * All that the core takes from outside the language itself: four functions that Node and browsers
+ * All that the core takes from outside the language itself: three functions that Node and browsers
  * share (WHATWG Encoding; HTML, "Base64 utility methods"). `npm run typecheck` compiles the core with
  * this instead of the types of Node and of the DOM.
  */
@@ -11,4 +11,3 @@ declare class TextEncoder {
   encode(input?: string): Uint8Array<ArrayBuffer>;
 }
 declare function atob(base64: string): string;
-declare function btoa(binary: string): string;
