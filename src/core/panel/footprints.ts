@@ -84,7 +84,7 @@ export function panelFootprints(geometry: PanelGeometry): Footprints {
       const [x, y] = polygon[p];
       if (Math.hypot(x - polygon[q][0], y - polygon[q][1]) > shortestEdgeMm) ring.push(x, y);
     }
-    return oriented(Float64Array.from(ring));
+    return oriented(new Float64Array(ring));
   }
 
   const touching = touchingCells(delaunay, voronoi);

@@ -30,7 +30,7 @@ export function reversedRing(ring: Ring): Ring {
  * @param convex a convex ring of positive area
  */
 export function clipToConvex(subject: Ring, convex: Ring): Ring {
-  let from = Array.from(subject);
+  let from: ArrayLike<number> = subject;
   const n = convex.length;
   for (let e = 0; e < n && from.length > 0; e += 2) {
     const ax = convex[e];
@@ -56,7 +56,7 @@ export function clipToConvex(subject: Ring, convex: Ring): Ring {
     }
     from = to;
   }
-  return Float64Array.from(from);
+  return new Float64Array(from);
 }
 
 /** Whether a point lies inside a ring, by the even-odd rule. */
