@@ -38,6 +38,19 @@ export function handBlocks(
   facts: BookletFacts,
   names: readonly HandName[],
   share = 1,
+): readonly Block[] {
+  const blocks = handOf(facts).blocksIn(flow);
+  const key = `${names.join(' ')} ${share} ${flow.wide}`;
+  let known = blocks.get(key);
+  if (!known) blocks.set(key, (known = blocksOf(flow, facts, names, share)));
+  return known;
+}
+
+function blocksOf(
+  flow: Flow,
+  facts: BookletFacts,
+  names: readonly HandName[],
+  share: number,
 ): Block[] {
   const { words, fonts } = facts;
   const { look } = flow;
@@ -102,6 +115,8 @@ interface Hand {
   readonly hand: HandFacts;
   readonly told: ReturnType<typeof handSaidOf>;
   readonly boxOf: (drawing: HandDrawing) => ReturnType<typeof inkBox>;
+  /** Blocks that were made before: pages are tried in more than one way. */
+  readonly blocksIn: (flow: Flow) => Map<string, readonly Block[]>;
 }
 
 /** To measure a drawing is to draw it: each once for a booklet, in however many sizes it is tried. */
@@ -116,6 +131,7 @@ const handOf = rememberedFor((facts: BookletFacts): Hand => {
     hand,
     told: { ...handSaidOf(pattern), ...halves },
     boxOf: rememberedFor((drawing: HandDrawing) => inkBox(drawing, hand)),
+    blocksIn: rememberedFor(() => new Map<string, readonly Block[]>()),
   };
 });
 
