@@ -76,6 +76,7 @@ export function* finishBeads(
   chosen: ChosenBeads,
 ): Steps<FinishedBeads> {
   const stitches = labsOf(panel.colours.linear);
+  yield { stage: 'finish' };
   const { beadOf, told } = yield* done(wish, panel, chosen, stitches);
   const { own } = panel.colours;
   const asSeen = own ? labsOf(own) : stitches;

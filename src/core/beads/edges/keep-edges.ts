@@ -1,6 +1,6 @@
 import { bare } from '../bead.js';
 import type { BeadOfStitch } from '../bead.js';
-import { panelThread } from '../tidy/panel-thread.js';
+import { layingThread } from '../tidy/panel-thread.js';
 import type { PanelBeads } from '../tidy/panel-thread.js';
 import { costOfBeads } from '../tidy/thread.js';
 import type { Steps } from '../../steps.js';
@@ -43,7 +43,7 @@ export interface EdgeInput extends PanelBeads {
  * it; guarded stitches keep their beads.
  */
 export function* keepEdges(input: EdgeInput): Steps<{ beadOf: BeadOfStitch; report: EdgeReport }> {
-  const panel = panelThread(input);
+  const panel = yield* layingThread(input);
   yield { stage: 'finish' };
   const { thread, start } = panel;
   const own = thread.cost.map((cost) => (cost === Infinity ? forbidden : cost));

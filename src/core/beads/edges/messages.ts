@@ -34,10 +34,11 @@ export function* passMessages(
   /** Message of each pair to its later and to its earlier unit. */
   const late = new Float64Array(count * K);
   const early = new Float64Array(count * K);
-  const share = Float64Array.from({ length: units }, (_, u) => {
-    const [out, back] = [outward, inward].map(({ start }) => start[u + 1] - start[u]);
-    return 1 / Math.max(1, out, back);
-  });
+  const share = new Float64Array(units);
+  for (let u = 0; u < units; u++) {
+    const out = outward.start[u + 1] - outward.start[u];
+    share[u] = 1 / Math.max(1, out, inward.start[u + 1] - inward.start[u]);
+  }
   const here = new Float64Array(K);
   const gathered = (u: number): void => {
     for (let b = 0; b < K; b++) here[b] = own[u * K + b];
@@ -58,7 +59,9 @@ export function* passMessages(
     return least;
   };
   const alone = new Float64Array(K);
+  yield { stage: 'finish' };
   const costsOf = costsOfPairs(pairs);
+  yield { stage: 'finish' };
   const send = (u: number, e: number, got: Float64Array, given: Float64Array): number => {
     const at = e * K;
     const own = share[u];

@@ -5,6 +5,7 @@ import { stitchesBefore } from '../../panel/shape.js';
 import type { Shape } from '../../panel/shape.js';
 import { flatLists } from './thread.js';
 import type { Lists, Thread } from './thread.js';
+import type { Steps } from '../../steps.js';
 
 /** What tidying is told of a panel and its beads. */
 export interface PanelBeads {
@@ -37,8 +38,11 @@ export interface PanelThread {
   readonly stitchesOf: (unit: number) => readonly number[];
 }
 
+/** Differences of a unit and a bead that are worked out in one step. */
+const differencesAStep = 50_000;
+
 /** Lays the stitches of a panel on a thread; differing wedges are not taken for repeated ones. */
-export function panelThread(panel: PanelBeads): PanelThread {
+export function* layingThread(panel: PanelBeads): Steps<PanelThread> {
   const { shape, beadOf, chosen, footprints } = panel;
   const wedges = panel.repeat && sameWedges(shape, beadOf) ? shape.wedges : 1;
   const { unitAt, firstOf, rows } = layOut(shape, beadOf, wedges);
@@ -55,10 +59,11 @@ export function panelThread(panel: PanelBeads): PanelThread {
   const thread: Thread = {
     units,
     beads: chosen.length,
-    cost: costs(panel, start, stitchesOf),
+    cost: yield* costs(panel, start, stitchesOf),
     rows: [...rows.map(({ first }) => first), units],
     wedges,
   };
+  yield { stage: 'finish' };
   // A spiral's seam spoils the neighbours of the outer wedges: a middle one speaks for all.
   const speaks = wedges >> 1;
   const neighbours = flatLists(units, (unit) => {
@@ -101,15 +106,17 @@ function sameWedges({ wedges, rounds }: Shape, beadOf: BeadOfStitch): boolean {
 }
 
 /** Weighted CIEDE2000 of every unit and bead, its copies together; guarded ones keep theirs. */
-function costs(
+function* costs(
   panel: PanelBeads,
   start: Uint8Array,
   stitchesOf: PanelThread['stitchesOf'],
-): Float64Array {
+): Steps<Float64Array> {
   const { stitches, palette, chosen, weights, guarded } = panel;
   const beads = chosen.length;
   const cost = new Float64Array(start.length * beads);
+  const most = Math.max(1, Math.floor(differencesAStep / beads));
   for (let u = 0; u < start.length; u++) {
+    if (u % most === most - 1) yield { stage: 'finish' };
     const copies = stitchesOf(u);
     const s = copies[0];
     const weight = weights ? copies.reduce((sum, copy) => sum + weights[copy], 0) : copies.length;

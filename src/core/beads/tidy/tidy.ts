@@ -4,7 +4,7 @@ import type { Steps } from '../../steps.js';
 import { costBeside, costOfPairs, pairsOf } from './pairs.js';
 import type { Pairs } from './pairs.js';
 import { patchOf } from './patch.js';
-import { panelThread } from './panel-thread.js';
+import { layingThread } from './panel-thread.js';
 import type { PanelBeads, PanelThread } from './panel-thread.js';
 import { tidiest } from './search.js';
 import { isStray } from './strays.js';
@@ -42,7 +42,7 @@ export interface TidyInput extends PanelBeads {
  * more than it may, and keeps wedges alike where they are.
  */
 export function* tidyBeads(input: TidyInput): Steps<{ beadOf: BeadOfStitch; report: TidyReport }> {
-  const plain = panelThread(input);
+  const plain = yield* layingThread(input);
   yield { stage: 'finish' };
   const { start, neighbours } = plain;
   const among = input.edges ? pairsOf(plain, input, input.edges) : undefined;
@@ -55,6 +55,7 @@ export function* tidyBeads(input: TidyInput): Steps<{ beadOf: BeadOfStitch; repo
   yield { stage: 'finish' };
   const most = costOfBeads(panel.thread, start) + budget;
   const pairs = follows(panel.thread);
+  yield { stage: 'finish' };
   // A panel far from its picture has a large budget; its real edges are worth no less for that. So
   // at p percent a colour change is worth at most p CIEDE2000 of a stitch of middling weight.
   const { weights, beadOf: given } = input;
@@ -82,6 +83,7 @@ export function* tidyBeads(input: TidyInput): Steps<{ beadOf: BeadOfStitch; repo
   after.forEach((place, unit) => {
     for (const s of panel.stitchesOf(unit)) beadOf[s] = input.chosen[place];
   });
+  yield { stage: 'finish' };
   const paid = costOf(after);
   const report = {
     percent: input.percent,
