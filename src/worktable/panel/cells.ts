@@ -27,16 +27,22 @@ export function cellPath(panel: ChartPanel, s: number): Path2D {
 let made:
   { key: string; footprints: object; canvas: HTMLCanvasElement; drawn: string[] } | undefined;
 
-/** The chart of a panel: a cell a stitch, in its bead's colour, with its letter, which `mirrored` writes for a mirror; only changed cells are drawn. */
+/** Milliseconds of drawing cells after which the rest waits for the next frame. */
+const goMs = 16;
+
+/**
+ * The chart of a panel: a cell a stitch, in its bead's colour, with its letter, which `mirrored` writes for
+ * a mirror; only changed cells are drawn, and of many the rest `later`.
+ */
 export function letteredCells(
   panel: ChartPanel,
   beads: Chart['beads'],
   widthPx: number,
-  lettered: boolean,
   mirrored: boolean,
+  later: () => void,
 ): HTMLCanvasElement {
   const { geometry, footprints, beadOf } = panel;
-  const key = `${widthPx} ${lettered} ${mirrored}`;
+  const key = `${widthPx} ${mirrored}`;
   if (made?.key !== key || made.footprints !== footprints) {
     const canvas = document.createElement('canvas');
     canvas.width = canvas.height = widthPx;
@@ -52,7 +58,12 @@ export function letteredCells(
   context.textAlign = 'center';
   context.textBaseline = 'middle';
   context.font = `600 ${size}px system-ui, sans-serif`;
+  const until = performance.now() + goMs;
   for (let s = 0; s < geometry.count; s++) {
+    if (s % 64 === 0 && performance.now() > until) {
+      later();
+      break;
+    }
     const bead = beads[beadOf[s]];
     const look = bead ? `${bead.hex}${bead.letter}` : `${beadOf[s]}`;
     if (drawn[s] === look) continue;
@@ -62,7 +73,6 @@ export function letteredCells(
     context.fill(path);
     context.strokeStyle = '#8a8a8a';
     context.stroke(path);
-    if (!lettered) continue;
     context.fillStyle = bead ? inks[beadOf[s]] : '#555555';
     const { [2 * s]: x, [2 * s + 1]: y } = geometry.centres;
     const letter = bead?.letter ?? (beadOf[s] === -1 ? '·' : '');

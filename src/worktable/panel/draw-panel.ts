@@ -4,7 +4,7 @@ import type { Piece } from '../store/piece.js';
 import type { View } from '../store/view.js';
 import { cellPath, letteredCells } from './cells.js';
 import type { PanelHand } from './hand.js';
-import { workedBeads } from './lights.js';
+import { drawMore, workedBeads } from './lights.js';
 import { outlineOf } from './outline.js';
 import { maskOf } from '../picture-in/minded.js';
 import { mindedCanvas, pictureCanvas } from './picture-bitmap.js';
@@ -59,11 +59,13 @@ export function drawPanel(
   context.clip(edge);
   const wanted = Math.min(scene.widthPx, scene.heightPx) * dotsPerPx * Math.min(view.zoom, 2);
   const widthPx = beadSizesPx.find((size) => size >= wanted * 0.9) ?? beadSizesPx.at(-1)!;
-  const beads = view.look === 'beads' ? workedBeads(panel, chart.beads, widthPx) : undefined;
   const shown =
-    beads ?? letteredCells(panel, chart.beads, widthPx, view.look === 'cells', scene.mirrored);
+    view.look === 'beads'
+      ? workedBeads(panel, chart.beads, widthPx)
+      : letteredCells(panel, chart.beads, widthPx, scene.mirrored, drawMore);
   const half = widthPx / 2 / workedPxPerMm(geometry.shape, widthPx);
-  context.drawImage(shown, -half, -half, 2 * half, 2 * half);
+  if (shown) context.drawImage(shown, -half, -half, 2 * half, 2 * half);
+  else drawFlat(context, drawing);
   if (view.overlay > 0 && piece.picture) {
     context.globalAlpha = view.overlay;
     layPicture(context, drawing);
@@ -89,6 +91,20 @@ export function drawPanel(
     ink: drawing.tones.ink,
     paper: drawing.tones.paper,
   });
+}
+
+/** Beads without light, while theirs is worked out. */
+function drawFlat(context: CanvasRenderingContext2D, { panel, chart }: PanelDrawing): void {
+  const { centres, count, shape } = panel.geometry;
+  const radius = 0.47 * Math.min(shape.stitchWidthMm, shape.roundHeightMm);
+  for (let s = 0; s < count; s++) {
+    const bead = chart.beads[panel.beadOf[s]];
+    if (!bead) continue;
+    context.fillStyle = bead.hex;
+    context.beginPath();
+    context.arc(centres[2 * s], centres[2 * s + 1], radius, 0, 7);
+    context.fill();
+  }
 }
 
 /** What lies below the beads: the picture around the panel, veiled, and the panel's shadow. */

@@ -20,9 +20,10 @@ export interface RecolouredBeads {
    * Gives every stitch its bead; only what differs from before is painted.
    *
    * @param beadOf index into `beads` by stitch, or `bare`
+   * @param most stitches to paint at most; asked again, it goes on with the rest
    * @returns stitches that were painted
    */
-  paint(beadOf: ArrayLike<number>, beads: readonly BeadLook[]): number;
+  paint(beadOf: ArrayLike<number>, beads: readonly BeadLook[], most?: number): number;
   /** The pixels that the last painting may have changed. */
   painted(): PaintedBox;
 }
@@ -92,10 +93,10 @@ export function recolourBeads(geometry: PanelGeometry, light: KeptLight): Recolo
 
   return {
     data,
-    paint(beadOf, beads) {
+    paint(beadOf, beads, most = count) {
       const keys = beads.map(({ hex, finish }) => `${hex} ${finish ?? ''}`);
       changed.length = 0;
-      for (let s = 0; s < count; s++) {
+      for (let s = 0; s < count && changed.length < most; s++) {
         const bead = beads[beadOf[s]];
         const key = beadOf[s] === bare || !bead ? bareKey : keys[beadOf[s]];
         if (key === keyOf[s]) continue;
