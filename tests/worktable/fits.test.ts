@@ -56,3 +56,35 @@ test.each([
   }
   expect(found).toEqual([]);
 });
+
+// WCAG 2.2, 1.4.10: nothing has to be pushed sideways to be reached; 2.5.5: a target is 44 pixels at least.
+test.each([
+  [1280, 800],
+  [820, 1180],
+  [390, 844],
+])(
+  'all steps are in sight with letters twice as large, %i wide',
+  async (width, height) => {
+    const large = await openBuiltPage({}, ['--blink-settings=defaultFontSize=32']);
+    onTestFinished(() => large.close());
+    const { page } = await large.open(width, height);
+    await settled(page);
+    for (const language of languages) {
+      await page.locator('.tongue').selectOption(language);
+      await page.locator(`html[lang="${language}"]`).waitFor();
+      const boxes = await page.locator('.reach button').evaluateAll((all) =>
+        all.map((one) => {
+          const { left, right, top, bottom } = one.getBoundingClientRect();
+          return { name: one.textContent, left, right, top, bottom };
+        }),
+      );
+      expect(boxes.length).toBeGreaterThan(8);
+      for (const { name, left, right, top, bottom } of boxes) {
+        const at = `${language}: ${name} ${left} to ${right}, ${top} to ${bottom}`;
+        expect(left >= 0 && right <= width && top >= 0 && bottom <= height, at).toBe(true);
+        expect(bottom - top, at).toBeGreaterThanOrEqual(44);
+      }
+    }
+  },
+  120_000,
+);
