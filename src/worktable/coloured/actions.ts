@@ -8,7 +8,7 @@ async function save(name: BlankName): Promise<void> {
     const { saveBlank } = await import('./save-blank.js');
     await saveBlank(name);
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 

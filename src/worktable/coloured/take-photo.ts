@@ -1,3 +1,4 @@
+import { whenSaid } from '../fault.js';
 import { signal } from '@preact/signals';
 import { RondureError } from '../../core/errors.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
@@ -114,7 +115,9 @@ function trouble(error: unknown, name: string): void {
   const code = error instanceof RondureError ? error.code : undefined;
   const own = { 'corner-marks-not-found': say.noCorners, 'blank-not-coloured': say.notColoured };
   if (!isSaid(error)) console.error(error);
+  const said = (text: string) => void (sentence.value = { text, kind: 'trouble' });
   const text =
-    own[code as keyof typeof own] ?? (isSaid(error) ? error.message : errors.pictureNotRead(name));
-  sentence.value = { text, kind: 'trouble' };
+    own[code as keyof typeof own] ?? (isSaid(error) ? undefined : errors.pictureNotRead(name));
+  if (text !== undefined) said(text);
+  else whenSaid(error, said);
 }

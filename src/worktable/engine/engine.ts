@@ -103,7 +103,7 @@ export function startEngine(): void {
 
 function take(answer: Answer, beads: Piece['palette']['beads']): void {
   if (answer.kind === 'failed') {
-    tellTrouble(errorOf(answer.error).message, true);
+    tellTrouble(errorOf(answer.error), true);
     // What was chosen for an older wish is not saved as if it were this one.
     if (chart.peek()) chart.value = { ...chart.peek()!, settled: undefined };
     return;
@@ -140,7 +140,7 @@ function show(chosen: Chosen): void {
     const made = finished(chosen, piece.peek());
     chart.value = { ...chartOfPattern(made.pattern), settled: made };
   } catch (error) {
-    tellTrouble(error instanceof Error ? error.message : String(error));
+    tellTrouble(error);
     if (chart.peek()) chart.value = { ...chart.peek()!, settled: undefined };
   }
 }

@@ -15,7 +15,7 @@ async function savePiece(): Promise<void> {
     saveFile(await pieceFile(piece.peek(), chart.peek()?.settled?.pattern), name);
     tell(words.peek().table.saved(name));
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 

@@ -1,3 +1,4 @@
+import { whenSaid } from '../fault.js';
 import { useEffect, useState } from 'preact/hooks';
 import type { Pattern } from '../../core/pattern/pattern.js';
 import { Icon } from '../parts/icon.js';
@@ -37,7 +38,7 @@ export function ForClass() {
       const name = await saveClass(ids, list);
       tell({ text: say.table.saved(name), kind: 'note' });
     } catch (error) {
-      tell({ text: (error as Error).message, kind: 'trouble' });
+      whenSaid(error, (text) => tell({ text, kind: 'trouble' }));
     } finally {
       setBusy(false);
     }

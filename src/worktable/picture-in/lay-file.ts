@@ -24,7 +24,7 @@ export async function layFile(file: File): Promise<void> {
     look({ step: 'picture', litStitch: -1, litBead: undefined, overlay: 0, panel: 0 });
   } catch (error) {
     if (!isSaid(error)) console.error(error);
-    tellTrouble(isSaid(error) ? error.message : words.peek().errors.pictureNotRead(file.name));
+    tellTrouble(isSaid(error) ? error : words.peek().errors.pictureNotRead(file.name));
   } finally {
     opening.value = false;
   }

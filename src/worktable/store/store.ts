@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals';
+import { whenSaid } from '../fault.js';
 import { samplePiece } from '../sample/sample.js';
 import type { Chart, ChartPanel } from './chart.js';
 import { keepHistory } from './history.js';
@@ -59,16 +60,30 @@ export function wish(name: string, part: Partial<Piece['wish']>): void {
   pieces.change(name, (now) => ({ ...now, wish: { ...now.wish, ...part } }));
 }
 
+/** Counts what was said, or was over: a sentence whose words are still fetched must be the newest to be said. */
+let tellings = 0;
+
 export function tell(text: string): void {
+  tellings++;
   told.value = { text, kind: 'note' };
 }
 
-/** @param passes whether it is over as soon as what is wished can be made again */
-export function tellTrouble(text: string, passes = false): void {
-  told.value = { text, kind: 'trouble', ...(passes && { passes }) };
+/**
+ * @param trouble a sentence, or an error, which is said in the language of the page
+ * @param passes whether it is over as soon as what is wished can be made again
+ */
+export function tellTrouble(trouble: unknown, passes = false): void {
+  const own = ++tellings;
+  const say = (text: string) => {
+    told.value = { text, kind: 'trouble', ...(passes && { passes }) };
+  };
+  if (typeof trouble === 'string') return say(trouble);
+  // What is said meanwhile is newer.
+  whenSaid(trouble, (text) => own === tellings && say(text));
 }
 
 /** What is wished can be made: what was said against an earlier wish is over. */
 export function troublePassed(): void {
+  tellings++;
   if (told.peek()?.passes) told.value = undefined;
 }

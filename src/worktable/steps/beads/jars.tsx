@@ -29,7 +29,7 @@ export async function openJarPhoto(file: File): Promise<void> {
     const grid = { rows: 3, columns: 4, start: [0.02, 0.02], end: [0.98, 0.98] } as const;
     jarPhoto.value = { name: file.name, picture, ...grid };
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 
@@ -47,7 +47,7 @@ async function take({ name, picture, rows, columns, start, end }: JarPhoto): Pro
     jarPhoto.value = undefined;
     tell(words.peek().beads.read({ name, n: figure(beads.length) }));
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 

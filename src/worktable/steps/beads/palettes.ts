@@ -50,7 +50,7 @@ export async function openPalette(file: File): Promise<void> {
     tell(say.read({ name: file.name, n: figure(beads.length) }));
   } catch (error) {
     if (!isSaid(error)) console.error(error);
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 

@@ -33,7 +33,7 @@ async function make(what: 'booklet' | 'zip', as: NonNullable<typeof making.value
   try {
     return await makePages(what, made, piece.peek().pages ?? {}, language.peek());
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
     return undefined;
   } finally {
     making.value = undefined;
@@ -71,7 +71,7 @@ export async function readLists(): Promise<void> {
   try {
     lists.value = await makeLists(made, piece.peek().pages ?? {}, language.peek());
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }
 
@@ -130,6 +130,6 @@ async function layPhoto(file: File): Promise<void> {
     const { takePhoto } = await import('../../pages/take-photo.js');
     wishPages({ photo: await takePhoto(file) });
   } catch (error) {
-    tellTrouble(isSaid(error) ? error.message : words.peek().errors.pictureNotRead(file.name));
+    tellTrouble(isSaid(error) ? error : words.peek().errors.pictureNotRead(file.name));
   }
 }

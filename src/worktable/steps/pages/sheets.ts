@@ -34,7 +34,7 @@ export async function showSheets(): Promise<void> {
     await makePictures(pattern, wish, language.peek(), shown, own.signal);
   } catch (error) {
     if (own.signal.aborted) return;
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
     putSheetsAway();
   }
 }

@@ -31,6 +31,6 @@ export async function saveGuide(rounds: number): Promise<void> {
     saveFile(await makeSwatchGuide(guide, pages, language.peek()), name);
     tell(words.peek().table.saved(name));
   } catch (error) {
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
   }
 }

@@ -169,7 +169,7 @@ async function takeForm(form: SwatchForm): Promise<boolean> {
     return true;
   } catch (error) {
     if (!isSaid(error)) console.error(error);
-    tellTrouble((error as Error).message);
+    tellTrouble(error);
     return false;
   }
 }

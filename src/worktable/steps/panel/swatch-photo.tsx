@@ -22,7 +22,7 @@ export async function openSwatchPhoto(file: File, rounds: number): Promise<void>
     const beads = firstLines(piece.peek(), rounds, picture);
     swatchPhoto.value = { name: file.name, picture, rounds, centre: [0.5, 0.5], beads };
   } catch (error) {
-    tellTrouble(isSaid(error) ? error.message : words.peek().errors.pictureNotRead(file.name));
+    tellTrouble(isSaid(error) ? error : words.peek().errors.pictureNotRead(file.name));
   }
 }
 

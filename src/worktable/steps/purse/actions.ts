@@ -15,7 +15,7 @@ function change(step: 'frame' | 'back' | 'fit', recipe: (now: Piece) => Piece): 
   try {
     pieces.change(words.peek().purse.steps[step], recipe);
   } catch (error) {
-    tellTrouble(error instanceof Error ? error.message : String(error));
+    tellTrouble(error);
   }
 }
 
@@ -116,6 +116,6 @@ async function layBack(file: File | undefined): Promise<void> {
       wish: { ...now.wish, back: 'own', backPlace: undefined },
     }));
   } catch (error) {
-    tellTrouble(error instanceof Error ? error.message : String(error));
+    tellTrouble(error);
   }
 }

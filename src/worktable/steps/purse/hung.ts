@@ -1,3 +1,4 @@
+import { saidNow } from '../../fault.js';
 import { computed } from '@preact/signals';
 import { hangPanel } from '../../../core/purse/hanging.js';
 import type { HangingPanel } from '../../../core/purse/hanging.js';
@@ -28,7 +29,7 @@ export const hung = computed((): { sides: readonly Hung[]; trouble: string | und
     });
     return { sides, trouble: undefined };
   } catch (error) {
-    const trouble = error instanceof Error ? error.message : String(error);
+    const trouble = saidNow(error);
     const sides = made.panels.map((panel): Hung => ({
       panel,
       hanging: undefined,

@@ -182,6 +182,6 @@ export function takeInstead({ from, to, round, panel }: Instead): void {
     tell(say.outDone({ from: old.name, to: bead.name, round: figure(round) }));
   } catch (error) {
     if (!isSaid(error)) throw error;
-    tellTrouble(error.message);
+    tellTrouble(error);
   }
 }
