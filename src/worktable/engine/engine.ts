@@ -6,6 +6,7 @@ import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { countsOf, laysOf } from '../store/chart.js';
 import type { Piece } from '../store/piece.js';
 import { chart, choosing, piece, pieces, tellTrouble, troublePassed } from '../store/store.js';
+import { isKeptChart } from '../sample/kept-chart.js';
 import { words } from '../words.js';
 import type { Answer, Ask } from './messages.js';
 import { finished, laidUpon } from './finish.js';
@@ -112,6 +113,8 @@ function take(answer: Answer, beads: Piece['palette']['beads']): void {
   if (answer.kind === 'settled') {
     show(answer);
   } else {
+    // The sample's chart lies there as it will settle.
+    if (isKeptChart(chart.peek()) && !pieces.held.peek()) return;
     const lays = laysOf(
       answer.shape,
       answer.panels.map((panel) => panel.startDegrees),

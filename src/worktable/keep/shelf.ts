@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
+import { showKeptChart } from '../sample/kept-chart.js';
 import { laySample } from '../sample/lay-sample.js';
+import { samplePicture } from '../sample/sample.js';
 import { look, pieces, tell } from '../store/store.js';
 import { words } from '../words.js';
 import { laidAnew, putAway, save } from './autosave.js';
@@ -45,6 +47,9 @@ export async function openKept(id: string): Promise<boolean> {
 
 /** What lay on the table when this window, or else any, was closed; our sample where there is none. */
 export async function openLast(): Promise<void> {
+  // Where nothing is known of a piece, our sample will be wanted: its picture is fetched meanwhile.
+  const file = sessionStorage.getItem('piece') === null ? samplePicture() : undefined;
+  file?.catch(() => {});
   try {
     const db = await database();
     const last = sessionStorage.getItem('piece') ?? (await db.get('notes', 'last piece'));
@@ -53,7 +58,8 @@ export async function openLast(): Promise<void> {
   } catch {
     keeping.value = 'refused';
   }
-  await laySample();
+  showKeptChart();
+  await laySample(undefined, file);
 }
 
 /** A new piece: our sample, which waits for a picture. */
