@@ -139,6 +139,8 @@ async function quarrel(maker: Maker, acts: number): Promise<void> {
     await maker.page.evaluate(`(() => {
       const field = ${field};
       field.value = ${value};
+      // As every browser does: what is typed, and then that it is done.
+      field.dispatchEvent(new Event('input', { bubbles: true }));
       field.dispatchEvent(new Event('change', { bubbles: true }));
     })()`);
   };
