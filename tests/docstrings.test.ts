@@ -25,7 +25,7 @@ function exportsOf(entry: string): { name: string; said: string }[] {
 test.each(entries)('every export of %s has a docstring with something to say', (entry) => {
   const found = exportsOf(entry);
   const atRunTime = readFileSync(
-    `${top}tests/snapshots/exports-${entry.includes('/core/') ? 'core' : 'node'}.txt`,
+    `${top}tests/snapshots/exports-${entry.includes('/src/core/') ? 'core' : 'node'}.txt`,
     'utf8',
   );
   const names = found.map(({ name }) => name);
