@@ -146,8 +146,9 @@ async function bundleProgram(made) {
     root: made,
     logLevel: 'warn',
     plugins: [ownPlace],
-    // It brings its words in every language, a file each; its licence goes with it.
-    ssr: { noExternal: ['zod'] },
+    // zod brings its words in every language, a file each, and culori 154 modules for a table of names;
+    // their licences go with them.
+    ssr: { noExternal: ['zod', 'culori'] },
     build: {
       ssr: join(made, 'cli/main.js'),
       outDir: join(made, 'program'),
@@ -171,7 +172,10 @@ async function bundleProgram(made) {
       },
     },
   });
-  cpSync(join(dirname(inTool('zod/package.json')), 'LICENSE'), join(made, 'program/zod-LICENSE'));
+  for (const name of ['zod', 'culori']) {
+    const licence = join(dirname(inTool(`${name}/package.json`)), 'LICENSE');
+    cpSync(licence, join(made, `program/${name}-LICENSE`));
+  }
 }
 
 async function buildPage(folder) {

@@ -1,5 +1,5 @@
+import { colorsNamed } from 'culori/fn';
 import { formatHex, parseHex } from '../../colour/hex.js';
-import { cssNames } from './css-names.js';
 
 /** A colour by its English name, such as `navy` (W3C, CSS Color Module Level 4, "Named Colors"). */
 export function namedColour(text: string): [number, number, number] | undefined {
@@ -7,8 +7,8 @@ export function namedColour(text: string): [number, number, number] | undefined 
     .trim()
     .toLowerCase()
     .replace(/[\s_-]/g, '');
-  if (!Object.hasOwn(cssNames, name)) return undefined;
-  const code = cssNames[name];
+  if (!Object.hasOwn(colorsNamed, name)) return undefined;
+  const code = (colorsNamed as Readonly<Record<string, number>>)[name];
   return [code >> 16, (code >> 8) & 255, code & 255];
 }
 
