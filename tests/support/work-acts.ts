@@ -17,20 +17,3 @@ export async function shownRun(page: Page): Promise<{ letter: string; count: num
 
 /** Done: the next one. */
 export const tapOn = (page: Page) => page.locator('.at-work button.tap').click();
-
-/** How far the first panel has come, as the browser keeps it. */
-export const keptWork = (page: Page) =>
-  page.evaluate(
-    () =>
-      new Promise<{ strung: number[]; worked: number } | undefined>((done, fail) => {
-        const opening = indexedDB.open('rondure');
-        opening.onerror = () => fail(opening.error);
-        opening.onsuccess = () => {
-          const all = opening.result.transaction('pieces').objectStore('pieces').getAll();
-          all.onsuccess = () => {
-            opening.result.close();
-            done(all.result[0]?.piece.work?.panels['0:1']);
-          };
-        };
-      }),
-  );

@@ -7,7 +7,8 @@ import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { saved, savedPages } from '../support/page-acts.js';
 import { readPdf } from '../support/read-pdf.js';
-import { keptWork, tapOn, toWork } from '../support/work-acts.js';
+import { keptWork } from '../support/kept-piece.js';
+import { tapOn, toWork } from '../support/work-acts.js';
 
 // What stands beside the work: notes on stitches, time and cost, a bead that runs out in one panel of two or in
 // both, and a piece to practise on.

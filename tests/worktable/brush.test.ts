@@ -5,7 +5,7 @@ import { placeOfStitch, stitchesOfRound, stitchesOfWedge } from '../../src/core/
 import { parsePattern } from '../../src/core/pattern/read/parse.js';
 import type { Pattern } from '../../src/core/pattern/pattern.js';
 import { unzipSync } from 'fflate';
-import { keptLaid } from '../support/kept-laid.js';
+import { keptLaid } from '../support/kept-piece.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { saved } from '../support/page-acts.js';

@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { firstKept } from '../support/kept-piece.js';
 import { makerAt } from '../support/engines/maker.js';
 import { openedIn } from '../support/engines/opened.js';
 import type { Maker } from '../support/engines/maker.js';
@@ -107,14 +108,5 @@ describe.each(['firefox', 'webkit'] as const)('%s', (name) => {
 });
 
 /** Whether the browser has kept that so many beads are on the first length. */
-const kept = (beads: number) => `new Promise((done, fail) => {
-  const opening = indexedDB.open('rondure');
-  opening.onerror = () => fail(opening.error);
-  opening.onsuccess = () => {
-    const all = opening.result.transaction('pieces').objectStore('pieces').getAll();
-    all.onsuccess = () => {
-      opening.result.close();
-      done(all.result[0]?.piece.work?.panels['0:1']?.strung[0] === ${beads});
-    };
-  };
-})`;
+const kept = (beads: number) =>
+  `(${firstKept.toString()})().then((piece) => piece?.work?.panels['0:1']?.strung[0] === ${beads})`;

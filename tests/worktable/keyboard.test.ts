@@ -10,7 +10,8 @@ import { KeysAlone } from '../support/by-keys.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { picturesOf } from '../support/scene.js';
-import { keptWork, shownRun } from '../support/work-acts.js';
+import { keptWork } from '../support/kept-piece.js';
+import { shownRun } from '../support/work-acts.js';
 
 // A whole job without mouse and finger (WCAG 2.2, 2.1.1): from a picture to the beads that are worked, with the
 // page closed in between. KEEP_SCREENS=FOLDER keeps pictures of it.

@@ -9,7 +9,8 @@ import { FingersAlone } from '../support/by-finger.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { picturesOf } from '../support/scene.js';
-import { keptWork, shownRun } from '../support/work-acts.js';
+import { keptWork } from '../support/kept-piece.js';
+import { shownRun } from '../support/work-acts.js';
 
 // A whole job on a phone by touch alone: from a picture to the beads that are worked, with the page closed in between.
 // KEEP_SCREENS=FOLDER keeps pictures of it.

@@ -6,7 +6,8 @@ import { stringPlans } from '../../src/core/work/stringing-steps.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { drop, saved } from '../support/page-acts.js';
-import { keptWork, shownRun, tapOn, toWork } from '../support/work-acts.js';
+import { keptWork } from '../support/kept-piece.js';
+import { shownRun, tapOn, toWork } from '../support/work-acts.js';
 
 // Stringing and crocheting beside the bead mat: what is shown is the list, and it stops where the maker stops.
 
