@@ -97,7 +97,9 @@ export function whereOf(
   const say = words.booklet;
   return [
     part,
-    ...(panel === undefined ? [] : [say.panel({ panel: inFoot(pattern.panels[panel].name) })]),
+    ...(panel === undefined || pattern.panels.length === 1
+      ? []
+      : [say.panel({ panel: inFoot(pattern.panels[panel].name) })]),
     ...(length ? [say.length(length)] : []),
   ].join('  ·  ');
 }

@@ -31,7 +31,10 @@ export function liningTemplates({ look }: Flow, facts: BookletFacts): Template[]
         const lining = planLining(pattern, { panel });
         const both = lining.pieces === 2;
         const own = both ? {} : { panel: onSide(name, side) };
-        const pages = liningPages({ lining, title, ...own, words, fonts }, look.paper);
+        const pages = liningPages(
+          { lining, title, ...own, words, fonts, marked: false },
+          look.paper,
+        );
         templates.push({ side, panel: both ? undefined : panel, pages });
         if (both) break;
       }

@@ -28,7 +28,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
     flow.mark('seam');
     if (panels.length === 1) flow.titled(say.seam, [say.oneSeam]);
     else {
-      flow.titled(say.seam, sewingParagraphs(pattern, words, { care: false }));
+      flow.titled(say.seam, sewingParagraphs(pattern, words, { booklet: true }));
       addPairs(flow, facts);
     }
     flow.mark('frame');
@@ -37,6 +37,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
     flow.titled(say.lining, [
       templates.length === 0 ? say.noTemplate : say.liningText,
       words.shopping.crochetInstead({ mm: panelLining.mm }),
+      ...(frame?.fixing === 'glued' ? [] : [say.braid]),
     ]);
     flow.titled(say.washing, [say.washingText]);
   };

@@ -1,24 +1,43 @@
 import { smallFrame } from './facts.js';
+import { frameOf } from './frame.js';
+import { holes } from './frame-edge.js';
 import type { HandDrawing } from './facts.js';
 import { moved } from './held.js';
 import { smooth } from '../../lines.js';
 import type { Spot } from '../../lines.js';
+import { ink } from './pen.js';
 import type { Pen } from './pen.js';
-import { stitchMm } from './work.js';
 
 const middleY = 21;
+/** The rail, and where the lining is cut off. */
+const railY = [4, 13] as const;
+const clothY = 34;
 /** From one crossing of a strand to the next like it, and how far it swings. */
 const periodMm = 21;
 const swingMm = 3.1;
 const strandMm = 3.4;
 
-/** A plait of three strands laid on the seam, sewn down from side to side. */
+/** A plait of three strands laid along the rail, over the edge of the lining, sewn down from side to side. */
 function onSeam(pen: Pen): void {
-  for (let n = 0; n < 5; n++) {
-    const x = 7.4 + n * stitchMm;
-    pen.bead([x, middleY - 8.4], 84);
-    pen.bead([x, middleY + 8.4], 84);
-  }
+  pen.area(
+    [
+      [1, middleY],
+      [51, middleY],
+      [51, clothY],
+      [1, clothY],
+    ],
+    pen.tints.thread,
+  );
+  pen.shape(
+    [
+      [1, railY[0]],
+      [51, railY[0]],
+      [51, railY[1]],
+      [1, railY[1]],
+    ],
+    { fill: '#ffffff' },
+  );
+  for (const x of holes) pen.dot([x, (railY[0] + railY[1]) / 2], 1.7, { fill: ink });
   pen.needle([26.4, 5], 92, 33);
   plait(pen, 2, 50);
   for (const x of [45.5, 36.5]) {
@@ -56,10 +75,10 @@ function plait(pen: Pen, from: number, to: number): void {
   for (const { line } of lengths) pen.thread(line, { wide: strandMm, fill: '#ffffff' });
 }
 
-/** How a braid covers the seam. */
+/** How a braid covers the seam of a frame, from inside; a glued one has none. */
 export const braid: HandDrawing = {
   name: 'braid',
   ...smallFrame,
-  applies: () => true,
+  applies: (facts) => frameOf(facts).fixing === 'sewn',
   frames: [onSeam],
 };

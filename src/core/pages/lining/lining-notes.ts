@@ -20,7 +20,7 @@ export interface LiningNotes {
 
 /** What is said on a template. */
 export function liningNotes(
-  { lining, words }: LiningSheet,
+  { lining, words, marked = true }: LiningSheet,
   tiles?: { rows: number; columns: number },
 ): LiningNotes {
   const said = words.lining;
@@ -29,7 +29,7 @@ export function liningNotes(
     facts: [
       measuredMm === undefined ? said.estimate({ model }) : said.measured({ measuredMm, model }),
       said.size({ ...lining, seamMm: lining.seamAcrossMm, cutMm: lining.cutAcrossMm }),
-      said.hinges({ share: lining.openingShare, from: lining.openingFrom }),
+      said.hinges({ share: lining.openingShare, from: lining.openingFrom, marked }),
       ...(lining.spiral ? [said.spiral] : []),
     ],
     steps: [

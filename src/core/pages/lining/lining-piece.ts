@@ -23,6 +23,8 @@ export interface LiningSheet {
   readonly title: string;
   /** Name of the panel that it lines, where there are two. */
   readonly panel?: string | undefined;
+  /** Whether common practice is marked as such; a booklet says it once for all. Default true. */
+  readonly marked?: boolean;
   /** Words of its language. */
   readonly words: Words;
   /** Fonts that its texts are set in. */

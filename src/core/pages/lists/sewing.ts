@@ -93,8 +93,15 @@ function numbers(from: number, to: number): number[] {
   return Array.from({ length: to - from }, (_, n) => from + n);
 }
 
-/** How the two panels of a pattern are sewn together, by count: paragraphs, the cautions last. */
-export function sewingParagraphs(pattern: Pattern, words: Words, { care = true } = {}): string[] {
+/**
+ * How the two panels of a pattern are sewn together, by count: paragraphs, the cautions last. In a
+ * booklet the cautions, what lies in the frame and what is common practice stand elsewhere.
+ */
+export function sewingParagraphs(
+  pattern: Pattern,
+  words: Words,
+  { booklet = false } = {},
+): string[] {
   const { shape, panels } = pattern;
   const [front, back] = panels.map(({ name }) => oneLine(name));
   const say = words.sewing;
@@ -110,10 +117,10 @@ export function sewingParagraphs(pattern: Pattern, words: Words, { care = true }
       : say.meetShifted({ ...names, stitch: first.front, meets: first.back }),
     say[shape.construction],
     pattern.frame === undefined
-      ? say.opening
-      : say.openingOfFrame({ ...names, ...seamBeside(pattern, pattern.frame) }),
+      ? say.opening({ marked: !booklet })
+      : say.openingOfFrame({ ...names, ...seamBeside(pattern, pattern.frame), told: booklet }),
     say.work,
-    ...(care ? [say.care(pattern.frame?.fixing)] : []),
+    ...(booklet ? [] : [say.care(pattern.frame?.fixing)]),
   ];
 }
 

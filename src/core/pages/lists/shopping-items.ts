@@ -169,7 +169,7 @@ export function toolItems(list: ShoppingList, words: Words): ShoppingItem[] {
     const instead = [say.crochetInstead({ mm: list.panelLining.mm })];
     tools.push(item('lining', say.lining(lining), lining.pieces, say.units.pieces, instead));
   }
-  if (sewing) {
+  if (sewing && sewing.fixing !== 'glued') {
     const mm = pieces * sewing.braidMm;
     const { centimetres } = say.units;
     tools.push(item('braid', say.braid({ mm, pieces }), upTo(mm / 10, 0), centimetres));

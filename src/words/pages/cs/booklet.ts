@@ -20,7 +20,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'díl', few: 'díly', other: 'dílů' }),
+      f.panels === 1
+        ? '1 díl, háčkuje se dvakrát'
+        : many(f.panels, { one: 'díl', few: 'díly', other: 'dílů' }),
       many(f.rounds, { one: 'kolo', few: 'kola', other: 'kol' }),
       lists.beads(f.beads),
       many(f.colours, { one: 'barva', few: 'barvy', other: 'barev' }),
@@ -122,7 +124,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Vytvořeno programem Rondure ${f.program}, formát návodu ${f.format}`,
     figures: 'Čísla',
     figuresText:
-      'Počty korálků jsou přesné. Gramy, délky nitě, velikosti a nářadí jsou odhady podle návodu a obvyklých údajů; co nemá zveřejněný zdroj, je na svém místě označeno „běžná praxe“ nebo „zpaměti“.',
+      'Počty korálků jsou přesné. Gramy, délky nitě, velikosti a nářadí jsou odhady, dokud neuháčkujete vzorek; co se uvádí jako obvyklé, je běžná praxe nebo údaj zpaměti, bez zveřejněného zdroje.',
     read: 'K předčítání',
     readText:
       'Všechny seznamy v tomto sešitu jsou text, který lze prohledávat, kopírovat a nechat předčítat. Každý korálek má písmeno, takže není třeba rozeznávat žádnou barvu.',

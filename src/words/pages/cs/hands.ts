@@ -125,9 +125,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Jak zakrýt šev?',
+    ask: 'Jak zakrýt šev rámečku?',
     steps: () => [
-      'Podél švu položte prýmek nebo šňůrku, konce zasuňte pod klouby. (1) Přišijte ji od dílu k dílu, jehla prochází pod prýmkem.',
+      'Uvnitř položte prýmek podél švu rámečku, konce u kloubů zahněte. (1) Přišívejte od okraje k okraji, jehla prochází pod prýmkem.',
     ],
   },
 };

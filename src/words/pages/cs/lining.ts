@@ -34,7 +34,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Značky kloubů (tečky): v rámečku leží ${percent(f.share)} okraje, jak jste zadali.`,
       frame: `Značky kloubů (tečky): v rámečku leží ${Math.round(100 * f.share)} % okraje, podle rámečku návodu.`,
-      usual: `Značky kloubů (tečky): odhad, v rámečku ${percent(f.share)} okraje (běžná praxe, bez zdroje): označte, kde končí váš rámeček.`,
+      usual: `Značky kloubů (tečky): odhad, v rámečku ${percent(f.share)} okraje${f.marked ? ' (běžná praxe, bez zdroje)' : ''}: označte, kde končí váš rámeček.`,
     })[f.from],
   spiral: 'Schod spirály na okraji je vynechán: obrys je uzavřený kruh v polovině výšky schodu.',
   print:

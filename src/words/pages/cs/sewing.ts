@@ -18,21 +18,24 @@ export const sewing: PageWords['sewing'] = {
     'Ve spirále leží konec posledního kola o jednu řadu oček dál od středu než jeho začátek a schody obou dílů stoupají opačnými směry: okraje jsou vůči sobě posunuté až o jednu řadu oček, nejvíc vedle schodu. Nešijte odhadem: držte se počítání a nechte šev stáhnout oba okraje k sobě. Pevná očka po posledním kole se nepočítají.',
   joined:
     'Okraje leží po celém obvodu hrana na hraně. Pevné očko, které uzavírá poslední kolo, se nepočítá.',
-  opening:
-    'Nahoře zůstane otevřeno pro rámeček: obvykle o něco méně než polovina okraje, středem na 12. hodině (běžná praxe, bez zdroje). Šijte od jednoho kloubu rámečku dolů přes 6. hodinu a nahoru k druhému; skončete 5 až 10 mm pod každým kloubem.',
+  opening: (f) =>
+    `Nahoře zůstane otevřeno pro rámeček: obvykle o něco méně než polovina okraje, středem na 12. hodině${f.marked ? ' (běžná praxe, bez zdroje)' : ''}. Šijte od jednoho kloubu rámečku dolů přes 6. hodinu a nahoru k druhému; skončete 5 až 10 mm pod každým kloubem.`,
   openingOfFrame: (f) => {
-    const open = `Nahoře zůstane otevřeno pro rámeček: leží v něm z posledního kola dílu „${f.front}“ očka ${runsText(f.frontInFrame)} a dílu „${f.back}“ očka ${runsText(f.backInFrame)}.`;
+    const open = f.told
+      ? 'Nahoře zůstane otevřeno pro rámeček.'
+      : `Nahoře zůstane otevřeno pro rámeček: leží v něm z posledního kola dílu „${f.front}“ očka ${runsText(f.frontInFrame)} a dílu „${f.back}“ očka ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
       `(očko ${one.front} dílu „${f.front}“ a očko ${one.back} dílu „${f.back}“)`;
     const pairs = many(f.pairs, { one: 'dvojici', few: 'dvojice', other: 'dvojic' });
+    // M: nadržet, to ease in.
     const eased =
       f.halves === 0
         ? ''
         : f.halves === 1
-          ? ' Vedle kloubů je jedna dvojice, ve které leží v rámečku jen jedno ze dvou oček, protože oba okraje nestoupají stejně: při šití tam rozdíl plynule vyrovnejte.'
-          : ` Vedle kloubů jsou dvojice, ve kterých leží v rámečku jen jedno ze dvou oček, protože oba okraje nestoupají stejně (počet dvojic: ${f.halves}): při šití tam rozdíl plynule vyrovnejte.`;
-    return `${open} Sešijte ${pairs}, od dvojice ${pair(f.first)} přes 6. hodinu až k dvojici ${pair(f.last)}; skončete 5 až 10 mm pod každým kloubem, aby se mohl hýbat (běžná praxe, bez zdroje).${eased}`;
+          ? ' Dvojici mezi švem a rámečkem nesešívejte: protože oba okraje nestoupají stejně, leží z ní v rámečku jen jedno očko. Druhé u kloubu při přišívání nadržte.'
+          : ` Dvojice mezi švem a rámečkem (počet: ${f.halves}) nesešívejte: protože oba okraje nestoupají stejně, leží z každé v rámečku jen jedno očko. Druhé u kloubu při přišívání nadržte.`;
+    return `${open} Sešijte ${pairs}, od dvojice ${pair(f.first)} přes 6. hodinu až k dvojici ${pair(f.last)}.${eased}`;
   },
   work: 'Nejdřív sešpendlete nebo svažte dvojice z tabulky níže, 6. hodinu před ostatními, a potom sešívejte očko k očku, pod oběma nitkami každého očka, nití z práce nebo pevnou nylonovou či polyesterovou nití, asi třikrát delší než šev.',
   care: (fixing) =>

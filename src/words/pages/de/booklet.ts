@@ -20,7 +20,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'Teil', other: 'Teile' }),
+      f.panels === 1
+        ? '1 Teil, zweimal zu häkeln'
+        : many(f.panels, { one: 'Teil', other: 'Teile' }),
       many(f.rounds, { one: 'Runde', other: 'Runden' }),
       lists.beads(f.beads),
       many(f.colours, { one: 'Farbe', other: 'Farben' }),
@@ -124,7 +126,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Erstellt mit Rondure ${f.program}, Format der Anleitung ${f.format}`,
     figures: 'Die Zahlen',
     figuresText:
-      'Die Perlenzahlen sind genau. Gewichte, Fadenlängen, Größen und Werkzeug sind Schätzungen nach der Anleitung und üblichen Werten; was keine veröffentlichte Quelle hat, ist an Ort und Stelle als „übliche Praxis“ oder „aus dem Gedächtnis“ bezeichnet.',
+      'Die Perlenzahlen sind genau. Gewichte, Fadenlängen, Größen und Werkzeug sind Schätzungen, bis eine Probe gehäkelt ist; was als üblich gilt, ist übliche Praxis oder aus dem Gedächtnis, ohne veröffentlichte Quelle.',
     read: 'Zum Vorlesen',
     readText:
       'Alle Listen in diesem Heft sind Text, den man durchsuchen, kopieren und vorlesen lassen kann. Jede Perle hat einen Buchstaben, sodass man keine Farben unterscheiden muss.',

@@ -122,9 +122,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Wie verdecke ich die Naht?',
+    ask: 'Wie verdecke ich die Bügelnaht?',
     steps: () => [
-      'Eine geflochtene Borte oder Kordel auf die Naht legen, die Enden unter den Scharnieren einschlagen. (1) Von Teil zu Teil festnähen, die Nadel unter der Borte durch.',
+      'Innen die Borte auf die Bügelnaht legen, die Enden an den Scharnieren einschlagen. (1) Von Kante zu Kante festnähen, die Nadel unter der Borte durch.',
     ],
   },
 };

@@ -33,7 +33,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Scharniermarken (Punkte): ${percent(f.share)} des Randes liegen im Bügel, wie angegeben.`,
       frame: `Scharniermarken (Punkte): ${Math.round(100 * f.share)} % des Randes liegen im Bügel, nach dem Bügel der Anleitung.`,
-      usual: `Scharniermarken (Punkte): eine Schätzung, ${percent(f.share)} des Randes im Bügel (übliche Praxis, keine Quelle): anzeichnen, wo der eigene Bügel endet.`,
+      usual: `Scharniermarken (Punkte): eine Schätzung, ${percent(f.share)} des Randes im Bügel${f.marked ? ' (übliche Praxis, keine Quelle)' : ''}: anzeichnen, wo der eigene Bügel endet.`,
     })[f.from],
   spiral:
     'Die Stufe der Spirale am Rand ist weggelassen: Der Umriss ist der geschlossene Ring auf halber Höhe der Stufe.',

@@ -4,21 +4,23 @@ import type { PageWords } from '../index.js';
 export const making: PageWords['booklet']['making'] = {
   panels: 'Die Teile',
   two: 'Beide Teile häkeln, jedes nach seinem eigenen Zählplan und seiner Liste. Wenn Perlen und Garn es vertragen, beide feucht und flach unter einem Tuch liegen lassen, bis sie trocken sind. Danach an der breitesten Stelle messen, über die Außenkanten der Perlen, und das Maß notieren: Nach ihm wird das Futter zugeschnitten.',
-  one: 'Dasselbe Teil zweimal häkeln: Eine Börse hat zwei. Wenn Perlen und Garn es vertragen, beide feucht und flach unter einem Tuch liegen lassen, bis sie trocken sind. Danach an der breitesten Stelle messen, über die Außenkanten der Perlen, und das Maß notieren: Nach ihm wird das Futter zugeschnitten.',
+  one: 'Dasselbe Teil noch einmal häkeln, nach demselben Zählplan und derselben Liste: Eine Börse hat zwei gleiche Teile. Wenn Perlen und Garn es vertragen, beide feucht und flach unter einem Tuch liegen lassen, bis sie trocken sind. Danach an der breitesten Stelle messen, über die Außenkanten der Perlen, und das Maß notieren: Nach ihm wird das Futter zugeschnitten.',
   seam: 'Die Naht',
   oneSeam:
-    'Die Teile aufeinanderlegen, Perlen auf beiden Außenseiten und beide Bilder aufrecht. In jedem die erste Masche der letzten Runde markieren, 12 Uhr auf 12 Uhr und 6 Uhr auf 6 Uhr stecken, dann die Stellen dazwischen. Oben für den Bügel offen lassen, meist etwas weniger als die Hälfte des Randes (übliche Praxis, keine Quelle). Masche an Masche nähen, unter beiden Maschengliedern, mit starkem Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht, von einem Scharnier hinunter über 6 Uhr zum anderen; 5 bis 10 mm unter jedem Scharnier enden.',
+    'Die Teile aufeinanderlegen, Perlen auf beiden Außenseiten und beide Bilder aufrecht. In jedem die erste Masche der letzten Runde markieren, 12 Uhr auf 12 Uhr und 6 Uhr auf 6 Uhr stecken, dann die Stellen dazwischen. Oben für den Bügel offen lassen, meist etwas weniger als die Hälfte des Randes. Masche an Masche nähen, unter beiden Maschengliedern, mit starkem Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht, von einem Scharnier hinunter über 6 Uhr zum anderen; 5 bis 10 mm unter jedem Scharnier enden.',
   pairs: 'Maschen der letzten Runde, die aufeinandertreffen',
   frame: 'Der Bügel',
   frameText:
     'Die Mitte des Bügels und des offenen Randes auf jeder Seite suchen und Mitte auf Mitte stecken. Von der Mitte nach außen zu beiden Scharnieren nähen, durch jedes Loch eines Bügels mit Löchern; ein Bügel mit Rinne wird nach den Angaben seines Herstellers geklebt, eine Seite nach der anderen, und mit Papierkordel ausgefüllt.',
   frameEase:
-    'Der Rand ist meist bis zu 10 % länger als der Bügel; diese Mehrweite beim Annähen gleichmäßig verteilen (aus dem Gedächtnis, ungeprüft).',
+    'Der Rand ist meist bis zu 10 % länger als der Bügel; diese Mehrweite beim Annähen gleichmäßig verteilen.',
   lining: 'Das Futter',
   liningText:
     'Die Schnittvorlage für das Futter in diesem Heft ist in Originalgröße. Vor dem Zuschneiden das fertige Teil messen und die Nahtlinie um den Unterschied weiter oder enger zeichnen.',
   noTemplate:
     'Für ein Teil dieser Größe gibt es keine Schnittvorlage: das fertige Teil auf den Stoff legen, den Umriss nachzeichnen und 5 mm für die Naht zugeben.',
+  braid:
+    'Wer möchte, verdeckt zuletzt innen die Bügelnaht mit der Borte: für jede Seite die Hälfte, die Enden an den Scharnieren 10 mm eingeschlagen, beide Kanten an Futter und Teil festgenäht.',
   washing: 'Waschen und Pflege',
   washingText:
     'Die Börse lieber mit einem feuchten Tuch abwischen als waschen: Bemalte und beschichtete Perlen können beim Waschen und in der Reinigung ihre Farbe verlieren, und ein Metallbügel kann rosten.',

@@ -25,7 +25,9 @@ export const booklet = (english: English) => {
     },
     amounts: (f: { panels: number; rounds: number; beads: number; colours: number }) =>
       [
-        many(f.panels, { one: 'panel', other: 'panels' }),
+        f.panels === 1
+          ? '1 panel, worked twice'
+          : many(f.panels, { one: 'panel', other: 'panels' }),
         many(f.rounds, { one: 'round', other: 'rounds' }),
         lists.beads(f.beads),
         many(f.colours, { one: colour, other: colours }),
@@ -126,7 +128,7 @@ export const booklet = (english: English) => {
         `Made with Rondure ${f.program}, pattern format ${f.format}`,
       figures: 'The figures',
       figuresText:
-        'Bead counts are exact. Grams, lengths of thread, sizes and tools are estimates from the pattern and from usual figures; what has no published source is called common practice or from memory where it stands.',
+        'Bead counts are exact. Grams, lengths of thread, sizes and tools are estimates until you have worked a swatch; what is said to be usual is common practice or from memory, without a published source.',
       read: 'To read it aloud',
       readText: `All lists in this booklet are text that can be searched, copied and read aloud. Every bead has a letter, so no two ${colours} need be told apart.`,
     },

@@ -148,9 +148,9 @@ export const hands = ({ centre }: English) => ({
     ],
   },
   braid: {
-    ask: 'How do I cover the seam?',
+    ask: 'How do I cover the frame seam?',
     steps: (_: HandSaid) => [
-      'Lay a braid or a cord along the seam, its ends tucked in below the hinges. (1) Sew it down from panel to panel, the needle passing under the braid.',
+      'Inside the purse, lay the braid along the frame seam, its ends turned under at the hinges. (1) Sew it down from edge to edge, the needle passing under the braid.',
     ],
   },
 });

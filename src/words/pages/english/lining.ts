@@ -30,11 +30,11 @@ export const lining = ({ language, centre }: English) => {
       `Fold the open edge above the hinge marks ${short(f.allowanceMm, 1)} mm to the wrong side, along the dashed line, and sew the fold to the rim along the frame, below the holes or inside the channel’s edge.`,
     close:
       'With a gap, lining and panels are first sewn together along the frame, right sides facing; turn the purse through the gap, fold its edges in and close it by hand with small stitches.',
-    hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame' }) =>
+    hinges: (f: { share: number; from: 'asked' | 'usual' | 'frame'; marked: boolean }) =>
       ({
         asked: `Hinge marks (dots): ${percent(f.share)} of the rim lies in the frame, as you said.`,
         frame: `Hinge marks (dots): ${Math.round(100 * f.share)} % of the rim lies in the frame, by the pattern’s frame.`,
-        usual: `Hinge marks (dots): an estimate, ${percent(f.share)} of the rim in the frame (common practice, no source): mark where your frame ends.`,
+        usual: `Hinge marks (dots): an estimate, ${percent(f.share)} of the rim in the frame${f.marked ? ' (common practice, no source)' : ''}: mark where your frame ends.`,
       })[f.from],
     spiral:
       'The spiral’s step at the rim is left out: the outline is the closed ring halfway up the step.',

@@ -4,22 +4,24 @@ import type { English } from './spelling.js';
 export const making = ({ colour }: English) => ({
   panels: 'The panels',
   two: 'Work both panels, each by its own chart and list. Let them lie damp and flat under a cloth until dry, if your beads and thread can bear it. Then measure them at the widest place, over the outer edges of the beads, and note it: the lining is cut by it.',
-  one: 'Work the same panel twice: a purse has two. Let them lie damp and flat under a cloth until dry, if your beads and thread can bear it. Then measure them at the widest place, over the outer edges of the beads, and note it: the lining is cut by it.',
+  one: 'Work the same panel a second time, by the same chart and list: a purse has two equal panels. Let them lie damp and flat under a cloth until dry, if your beads and thread can bear it. Then measure them at the widest place, over the outer edges of the beads, and note it: the lining is cut by it.',
   seam: 'The seam',
   oneSeam:
-    'Lay the panels on one another, beads on both outsides and both pictures upright. Mark the first stitch of the last round in each, pin 12 o’clock to 12 o’clock and 6 o’clock to 6 o’clock, then the places between. Leave the top open for the frame, usually a little less than half of the rim (common practice, no source). Sew stitch to stitch, under both loops, with strong nylon or polyester thread about three times as long as the seam, from one hinge down around 6 o’clock to the other; finish 5 to 10 mm below each hinge.',
+    'Lay the panels on one another, beads on both outsides and both pictures upright. Mark the first stitch of the last round in each, pin 12 o’clock to 12 o’clock and 6 o’clock to 6 o’clock, then the places between. Leave the top open for the frame, usually a little less than half of the rim. Sew stitch to stitch, under both loops, with strong nylon or polyester thread about three times as long as the seam, from one hinge down around 6 o’clock to the other; finish 5 to 10 mm below each hinge.',
   pairs: 'Stitches of the last round that meet',
   frame: 'The frame',
   frameText:
     'Find the middle of the frame and of the open rim on each side and pin middle to middle. Sew from the middle outward to both hinges, through every hole of a frame with holes; a frame with a channel is glued as its maker says, one side after the other, and packed with paper cord.',
   /** Where no frame is known. */
-  frameEase:
-    'The rim is usually up to 10 % longer than the rail, and eased in evenly (from memory, unchecked).',
+  frameEase: 'The rim is usually up to 10 % longer than the rail, and eased in evenly.',
   lining: 'The lining',
   liningText:
     'The lining template in this booklet is at true size. Measure your finished panel before you cut, and draw the seam line wider or narrower by what it differs.',
   noTemplate:
     'A panel of this size is outside what the lining template serves: lay the finished panel on the cloth, draw around it, and add 5 mm for the seam.',
+  /** After the lining; its length stands in the materials. */
+  braid:
+    'If you like, cover the frame seam inside with the braid last of all: one half for each side, its ends turned under by 10 mm at the hinges, both its edges sewn down to lining and panel.',
   washing: 'Washing and care',
   washingText: `Wipe the purse with a damp cloth rather than wash it: painted and coated beads can lose their ${colour} in washing and dry cleaning, and a metal frame can rust.`,
 });

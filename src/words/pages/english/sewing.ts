@@ -35,8 +35,8 @@ export const sewing = ({ language }: English) => {
       'In a spiral the end of the last round lies one row farther out than its beginning, and the steps of the two panels climb in opposite directions: the rims lie up to one row apart, most of all beside the step. Do not sew by eye: keep to the count, and let the seam draw the two rims together. The slip stitches after the last round are not counted.',
     joined:
       'The rims lie edge on edge all the way round. The slip stitch that closes the last round is not counted.',
-    opening:
-      'The top stays open for the frame: usually a little less than half of the rim, with its middle at 12 o’clock (common practice, no source). Sew from one hinge of the frame down around 6 o’clock and up to the other; finish 5 to 10 mm below each hinge.',
+    opening: (f: { marked: boolean }) =>
+      `The top stays open for the frame: usually a little less than half of the rim, with its middle at 12 o’clock${f.marked ? ' (common practice, no source)' : ''}. Sew from one hinge of the frame down around 6 o’clock and up to the other; finish 5 to 10 mm below each hinge.`,
     openingOfFrame: (
       f: Panels & {
         frontInFrame: readonly StitchSpan[];
@@ -45,17 +45,23 @@ export const sewing = ({ language }: English) => {
         last: Pair | undefined;
         pairs: number;
         halves: number;
+        /** Whether it is told elsewhere which stitches lie in the frame. */
+        told: boolean;
       },
     ) => {
-      const open = `The top stays open for the frame: in it lie stitches ${runsText(f.frontInFrame)} of the last round of the ${f.front}, and ${runsText(f.backInFrame)} of the ${f.back}.`;
+      const open = f.told
+        ? 'The top stays open for the frame.'
+        : `The top stays open for the frame: in it lie stitches ${runsText(f.frontInFrame)} of the last round of the ${f.front}, and ${runsText(f.backInFrame)} of the ${f.back}.`;
       if (!f.first || !f.last) return open;
       const pair = (one: Pair) =>
         `stitch ${one.front} of the ${f.front} with ${one.back} of the ${f.back}`;
       const eased =
         f.halves === 0
           ? ''
-          : ` In ${f.halves === 1 ? 'one pair' : many(f.halves, { other: 'pairs' })} beside the hinges only one of the two stitches lies in the frame, since the two rims do not climb alike: ease ${f.halves === 1 ? 'it' : 'them'} in there.`;
-      return `${open} Sew ${many(f.pairs, { one: 'pair', other: 'pairs' })}, from ${pair(f.first)} around past 6 o’clock to ${pair(f.last)}; finish 5 to 10 mm below each hinge, so that it can move (common practice, no source).${eased}`;
+          : f.halves === 1
+            ? ' One pair between seam and frame is not sewn: since the two rims do not climb alike, only one of its stitches lies in the frame. Ease the other in at the hinge.'
+            : ` The ${f.halves} pairs between seam and frame are not sewn: since the two rims do not climb alike, only one stitch of each lies in the frame. Ease the other in at the hinge.`;
+      return `${open} Sew ${many(f.pairs, { one: 'pair', other: 'pairs' })}, from ${pair(f.first)} around past 6 o’clock to ${pair(f.last)}.${eased}`;
     },
     work: 'Pin or tie the pairs of the table below together first, 6 o’clock before the others, and then sew stitch to stitch, under both loops of each stitch, with the crochet thread or a strong nylon or polyester thread, about three times as long as the seam.',
     /** How the frame is fixed, where the pattern knows one. */

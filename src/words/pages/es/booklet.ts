@@ -21,7 +21,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'panel', other: 'paneles' }),
+      f.panels === 1
+        ? '1 panel, se teje dos veces'
+        : many(f.panels, { one: 'panel', other: 'paneles' }),
       many(f.rounds, { one: 'vuelta', other: 'vueltas' }),
       lists.beads(f.beads),
       many(f.colours, { one: 'color', other: 'colores' }),
@@ -127,7 +129,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Hecho con Rondure ${f.program}, formato de patrón ${f.format}`,
     figures: 'Las cifras',
     figuresText:
-      'Los recuentos de abalorios son exactos. Los gramos, las longitudes de hilo, los tamaños y las herramientas son estimaciones basadas en el patrón y en valores habituales; lo que no tiene fuente publicada lleva al lado la indicación «práctica común» o «de memoria».',
+      'Los recuentos de abalorios son exactos. Los gramos, las longitudes de hilo, los tamaños y las herramientas son estimaciones hasta que se teja una muestra; lo que se da como habitual es práctica común o se cita de memoria, sin fuente publicada.',
     read: 'Para leerlo en voz alta',
     readText:
       'Todas las listas de este cuadernillo son texto que se puede buscar, copiar y leer en voz alta. Cada abalorio tiene una letra, así que no hace falta distinguir ningún color.',

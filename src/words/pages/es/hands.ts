@@ -122,9 +122,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: '¿Cómo se tapa la costura?',
+    ask: '¿Cómo se cubre la costura de la boquilla?',
     steps: () => [
-      'Poner una trenza o un cordón a lo largo de la costura, con los extremos metidos debajo de las bisagras. (1) Coserlo de un panel al otro, pasando la aguja por debajo de la trenza.',
+      'Por dentro, poner el galón a lo largo de la costura de la boquilla, con los extremos doblados junto a las bisagras. (1) Coserlo de un borde al otro, pasando la aguja por debajo del galón.',
     ],
   },
 };

@@ -31,7 +31,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Marcas de bisagra (círculos negros): el ${percent(f.share)} del borde queda en la boquilla, según lo indicado.`,
       frame: `Marcas de bisagra (círculos negros): el ${Math.round(100 * f.share)} % del borde queda en la boquilla, según la boquilla del patrón.`,
-      usual: `Marcas de bisagra (círculos negros): una estimación, el ${percent(f.share)} del borde en la boquilla (práctica común, sin fuente): marcar dónde termina la boquilla que se va a usar.`,
+      usual: `Marcas de bisagra (círculos negros): una estimación, el ${percent(f.share)} del borde en la boquilla${f.marked ? ' (práctica común, sin fuente)' : ''}: marcar dónde termina la boquilla que se va a usar.`,
     })[f.from],
   spiral:
     'El escalón de la espiral en el borde no se tiene en cuenta: el contorno es el anillo cerrado a media altura del escalón.',

@@ -30,20 +30,22 @@ export const sewing: PageWords['sewing'] = {
     'En una espiral, el final de la última vuelta queda una vuelta más afuera que su comienzo, y los escalones de los dos paneles suben en sentidos opuestos: los bordes quedan separados hasta el ancho de una vuelta, sobre todo junto al escalón. No coser a ojo: seguir la cuenta y dejar que la costura junte los dos bordes. Los puntos rasos de después de la última vuelta no se cuentan.',
   joined:
     'Los bordes coinciden en todo el contorno. El punto raso que cierra la última vuelta no se cuenta.',
-  opening:
-    'La parte de arriba queda abierta para la boquilla: por lo general, algo menos de la mitad del borde, centrada en las 12 del reloj (práctica común, sin fuente). Coser desde una bisagra de la boquilla hacia abajo, pasando por las 6, y subir hasta la otra; terminar entre 5 y 10 mm por debajo de cada bisagra.',
+  opening: (f) =>
+    `La parte de arriba queda abierta para la boquilla: por lo general, algo menos de la mitad del borde, centrada en las 12 del reloj${f.marked ? ' (práctica común, sin fuente)' : ''}. Coser desde una bisagra de la boquilla hacia abajo, pasando por las 6, y subir hasta la otra; terminar entre 5 y 10 mm por debajo de cada bisagra.`,
   openingOfFrame: (f) => {
-    const open = `La parte de arriba queda abierta para la boquilla. Puntos de la última vuelta que quedan en ella: en el panel «${f.front}», ${runsText(f.frontInFrame)}; en el panel «${f.back}», ${runsText(f.backInFrame)}.`;
+    const open = f.told
+      ? 'La parte de arriba queda abierta para la boquilla.'
+      : `La parte de arriba queda abierta para la boquilla. Puntos de la última vuelta que quedan en ella: en el panel «${f.front}», ${runsText(f.frontInFrame)}; en el panel «${f.back}», ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: Pair) =>
       `el punto ${one.front} del panel «${f.front}» con el punto ${one.back} del panel «${f.back}»`;
-    const sew = `Coser ${many(f.pairs, { one: 'pareja', other: 'parejas' })} de puntos: desde ${pair(f.first)}, pasando por las 6 del reloj, hasta ${pair(f.last)}; terminar entre 5 y 10 mm por debajo de cada bisagra, para que pueda moverse (práctica común, sin fuente).`;
+    const sew = `Coser ${many(f.pairs, { one: 'pareja', other: 'parejas' })} de puntos: desde ${pair(f.first)}, pasando por las 6 del reloj, hasta ${pair(f.last)}.`;
     if (f.halves === 0) return `${open} ${sew}`;
     // M: embeber, to ease in.
     const eased =
       f.halves === 1
-        ? 'En una pareja junto a las bisagras, solo uno de los dos puntos queda en la boquilla, porque los dos bordes no suben igual: embeberla ahí.'
-        : `En ${f.halves} parejas junto a las bisagras, solo uno de los dos puntos queda en la boquilla, porque los dos bordes no suben igual: embeberlas ahí.`;
+        ? 'La pareja que queda entre la costura y la boquilla no se cose: como los dos bordes no suben igual, solo uno de sus puntos queda en la boquilla. Embeber el otro junto a la bisagra.'
+        : `Las ${f.halves} parejas que quedan entre la costura y la boquilla no se cosen: como los dos bordes no suben igual, solo un punto de cada una queda en la boquilla. Embeber el otro junto a la bisagra.`;
     return `${open} ${sew} ${eased}`;
   },
   work: 'Primero sujetar con alfileres o atar las parejas de la tabla de abajo, la de las 6 antes que las demás, y después coser punto con punto, tomando las dos hebras de cada punto, con el hilo de tejer o con un hilo fuerte de nailon o poliéster, de unas tres veces el largo de la costura.',

@@ -22,7 +22,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'panneau', other: 'panneaux' }),
+      f.panels === 1
+        ? '1 panneau, à crocheter deux fois'
+        : many(f.panels, { one: 'panneau', other: 'panneaux' }),
       many(f.rounds, { one: 'tour', other: 'tours' }),
       lists.beads(f.beads),
       many(f.colours, { one: 'couleur', other: 'couleurs' }),
@@ -124,7 +126,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Fait avec Rondure ${f.program}, format de modèle ${f.format}`,
     figures: 'Les chiffres',
     figuresText:
-      'Les nombres de perles sont exacts. Grammes, longueurs de fil, tailles et outils sont des estimations d’après le modèle et des chiffres habituels ; ce qui n’a pas de source publiée est dit « pratique courante » ou « de mémoire » à sa place.',
+      'Les nombres de perles sont exacts. Grammes, longueurs de fil, tailles et outils sont des estimations tant que l’échantillon n’est pas fait ; ce qui est dit habituel relève de la pratique courante ou est cité de mémoire, sans source publiée.',
     read: 'Pour le lire à haute voix',
     readText:
       'Toutes les listes de ce livret sont du texte que l’on peut chercher, copier et faire lire à haute voix. Chaque perle a une lettre, il n’est donc jamais nécessaire de distinguer les couleurs.',

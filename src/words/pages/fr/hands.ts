@@ -122,9 +122,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Comment cacher la couture ?',
+    ask: 'Comment cacher la couture du fermoir ?',
     steps: () => [
-      'Poser une tresse ou un cordon le long de la couture, les bouts rentrés sous les charnières. (1) La coudre d’un panneau à l’autre, l’aiguille passant sous la tresse.',
+      'À l’intérieur, poser le galon le long de la couture du fermoir, les bouts repliés aux charnières. (1) Le coudre d’un bord à l’autre, l’aiguille passant sous le galon.',
     ],
   },
 };

@@ -34,7 +34,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Repères de charnière (points) : ${percent(f.share)} du bord est dans le fermoir, selon la valeur donnée.`,
       frame: `Repères de charnière (points) : ${Math.round(100 * f.share)} % du bord est dans le fermoir, d’après le fermoir du modèle.`,
-      usual: `Repères de charnière (points) : une estimation, ${percent(f.share)} du bord dans le fermoir (pratique courante, sans source) : marquer l’endroit où finit le vrai fermoir.`,
+      usual: `Repères de charnière (points) : une estimation, ${percent(f.share)} du bord dans le fermoir${f.marked ? ' (pratique courante, sans source)' : ''} : marquer l’endroit où finit le vrai fermoir.`,
     })[f.from],
   spiral:
     'La marche de la spirale au bord est laissée de côté : le contour est l’anneau fermé à mi-hauteur de la marche.',

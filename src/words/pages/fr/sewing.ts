@@ -18,21 +18,24 @@ export const sewing: PageWords['sewing'] = {
     'Dans une spirale, la fin du dernier tour se trouve un rang plus à l’extérieur que son début, et les marches des deux panneaux montent en sens opposés : les bords sont écartés d’un rang au plus, surtout à côté de la marche. Ne pas coudre à l’œil : s’en tenir au compte, et laisser la couture rapprocher les deux bords. Les mailles coulées après le dernier tour ne sont pas comptées.',
   joined:
     'Les bords se touchent tout autour. La maille coulée qui ferme le dernier tour n’est pas comptée.',
-  opening:
-    'Le haut reste ouvert pour le fermoir : d’ordinaire un peu moins de la moitié du bord, le milieu à 12 heures, en haut du cadran (pratique courante, sans source). Coudre d’une charnière du fermoir en descendant jusqu’à 6 heures (le bas) puis en remontant jusqu’à l’autre ; finir 5 à 10 mm sous chaque charnière.',
+  opening: (f) =>
+    `Le haut reste ouvert pour le fermoir : d’ordinaire un peu moins de la moitié du bord, le milieu à 12 heures, en haut du cadran${f.marked ? ' (pratique courante, sans source)' : ''}. Coudre d’une charnière du fermoir en descendant jusqu’à 6 heures (le bas) puis en remontant jusqu’à l’autre ; finir 5 à 10 mm sous chaque charnière.`,
   openingOfFrame: (f) => {
-    const open = `Le haut reste ouvert pour le fermoir : les mailles ${runsText(f.frontInFrame)} de « ${f.front} » et ${runsText(f.backInFrame)} de « ${f.back} », au dernier tour, s’y placent.`;
+    const open = f.told
+      ? 'Le haut reste ouvert pour le fermoir.'
+      : `Le haut reste ouvert pour le fermoir : les mailles ${runsText(f.frontInFrame)} de « ${f.front} » et ${runsText(f.backInFrame)} de « ${f.back} », au dernier tour, s’y placent.`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
       `la maille ${one.front} de « ${f.front} » avec la maille ${one.back} de « ${f.back} »`;
     const pairs = many(f.pairs, { one: 'paire', other: 'paires' });
+    // M: résorber, to ease in.
     const eased =
       f.halves === 0
         ? ''
         : f.halves === 1
-          ? ' Dans une paire près des charnières, une seule des deux mailles est dans le fermoir, car les deux bords ne montent pas de la même façon : répartir la différence à cet endroit.'
-          : ` Dans ${f.halves} paires près des charnières, une seule des deux mailles est dans le fermoir, car les deux bords ne montent pas de la même façon : répartir la différence à cet endroit.`;
-    return `${open} Coudre ${pairs}, de ${pair(f.first)} en passant par 6 heures jusqu’à ${pair(f.last)} ; finir 5 à 10 mm sous chaque charnière, pour qu’elle puisse bouger (pratique courante, sans source).${eased}`;
+          ? ' Une paire entre la couture et le fermoir n’est pas cousue : comme les deux bords ne montent pas de la même façon, une seule de ses mailles est dans le fermoir. Résorber l’autre à la charnière.'
+          : ` Les ${f.halves} paires entre la couture et le fermoir ne sont pas cousues : comme les deux bords ne montent pas de la même façon, une seule maille de chacune est dans le fermoir. Résorber l’autre à la charnière.`;
+    return `${open} Coudre ${pairs}, de ${pair(f.first)} en passant par 6 heures jusqu’à ${pair(f.last)}.${eased}`;
   },
   work: 'Épingler ou nouer d’abord ensemble les paires du tableau ci-dessous, en commençant par celle de 6 heures (le bas du cadran), puis coudre maille à maille, sous les deux brins de chaque maille, avec le fil de l’ouvrage ou un fil solide en nylon ou polyester, environ trois fois plus long que la couture.',
   care: (fixing) =>

@@ -19,7 +19,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'pannello', other: 'pannelli' }),
+      f.panels === 1
+        ? '1 pannello, da lavorare due volte'
+        : many(f.panels, { one: 'pannello', other: 'pannelli' }),
       many(f.rounds, { one: 'giro', other: 'giri' }),
       lists.beads(f.beads),
       many(f.colours, { one: 'colore', other: 'colori' }),
@@ -123,7 +125,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Fatto con Rondure ${f.program}, formato del modello ${f.format}`,
     figures: 'I valori',
     figuresText:
-      'Il numero delle perline è esatto. Grammi, lunghezze di filo, misure e attrezzi sono stime ricavate dal modello e da valori abituali; ciò che non ha una fonte pubblicata è indicato sul posto come «pratica comune» o «a memoria».',
+      'Il numero delle perline è esatto. Grammi, lunghezze di filo, misure e attrezzi sono stime finché non si è lavorato un campione; ciò che è detto abituale è pratica comune o è citato a memoria, senza una fonte pubblicata.',
     read: 'Per la lettura ad alta voce',
     readText:
       'Tutte le liste di questo libretto sono testo che si può cercare, copiare e far leggere ad alta voce. Ogni perlina ha una lettera, così non occorre distinguere nessun colore.',

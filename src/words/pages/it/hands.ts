@@ -122,9 +122,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Come si copre la cucitura?',
+    ask: 'Come si copre la cucitura della montatura?',
     steps: () => [
-      'Stendere una treccia o un cordoncino lungo la cucitura, con le estremità infilate sotto gli snodi. (1) Cucirla da un pannello all’altro, passando l’ago sotto la treccia.',
+      'All’interno, stendere la passamaneria lungo la cucitura della montatura, con le estremità ripiegate agli snodi. (1) Cucirla da un bordo all’altro, passando l’ago sotto la passamaneria.',
     ],
   },
 };

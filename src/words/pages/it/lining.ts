@@ -32,7 +32,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Segni degli snodi (cerchietti neri): ${percent(f.share)} del bordo nella montatura, come indicato.`,
       frame: `Segni degli snodi (cerchietti neri): ${Math.round(100 * f.share)}% del bordo nella montatura, secondo la montatura del modello.`,
-      usual: `Segni degli snodi (cerchietti neri): una stima, ${percent(f.share)} del bordo nella montatura (pratica comune, senza fonte): segnare dove finisce la montatura che si usa.`,
+      usual: `Segni degli snodi (cerchietti neri): una stima, ${percent(f.share)} del bordo nella montatura${f.marked ? ' (pratica comune, senza fonte)' : ''}: segnare dove finisce la montatura che si usa.`,
     })[f.from],
   spiral:
     'Lo scalino della spirale sul bordo non è considerato: il contorno è l’anello chiuso a metà altezza dello scalino.',

@@ -29,20 +29,22 @@ export const sewing: PageWords['sewing'] = {
     'In una spirale la fine dell’ultimo giro sta un giro più in fuori del suo inizio, e gli scalini dei due pannelli salgono in sensi opposti: i bordi distano tra loro fino alla larghezza di un giro, soprattutto accanto allo scalino. Non cucire a occhio: attenersi al conteggio e lasciare che la cucitura avvicini i due bordi. Le maglie bassissime dopo l’ultimo giro non si contano.',
   joined:
     'I bordi combaciano tutto intorno. La maglia bassissima che chiude l’ultimo giro non si conta.',
-  opening:
-    'La parte in alto resta aperta per la montatura: di solito un po’ meno della metà del bordo, con il centro a ore 12 (pratica comune, senza fonte). Cucire da uno snodo della montatura verso il basso, passando da ore 6, e risalire fino all’altro; fermarsi 5–10 mm sotto ogni snodo.',
+  opening: (f) =>
+    `La parte in alto resta aperta per la montatura: di solito un po’ meno della metà del bordo, con il centro a ore 12${f.marked ? ' (pratica comune, senza fonte)' : ''}. Cucire da uno snodo della montatura verso il basso, passando da ore 6, e risalire fino all’altro; fermarsi 5–10 mm sotto ogni snodo.`,
   openingOfFrame: (f) => {
-    const open = `La parte in alto resta aperta per la montatura. Maglie dell’ultimo giro che stanno nella montatura: nel pannello «${f.front}», ${runsText(f.frontInFrame)}; nel pannello «${f.back}», ${runsText(f.backInFrame)}.`;
+    const open = f.told
+      ? 'La parte in alto resta aperta per la montatura.'
+      : `La parte in alto resta aperta per la montatura. Maglie dell’ultimo giro che stanno nella montatura: nel pannello «${f.front}», ${runsText(f.frontInFrame)}; nel pannello «${f.back}», ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: Pair) =>
       `maglia ${one.front} del pannello «${f.front}» con maglia ${one.back} del pannello «${f.back}»`;
-    const sew = `Cucire ${many(f.pairs, { one: 'coppia', other: 'coppie' })} di maglie: da ${pair(f.first)}, passando da ore 6, fino a ${pair(f.last)}; fermarsi 5–10 mm sotto ogni snodo, perché possa muoversi (pratica comune, senza fonte).`;
+    const sew = `Cucire ${many(f.pairs, { one: 'coppia', other: 'coppie' })} di maglie: da ${pair(f.first)}, passando da ore 6, fino a ${pair(f.last)}.`;
     if (f.halves === 0) return `${open} ${sew}`;
-    // M: assorbire la differenza, to ease in.
+    // M: assorbire, to ease in.
     const eased =
       f.halves === 1
-        ? 'In una coppia accanto agli snodi solo una delle due maglie sta nella montatura, perché i due bordi non salgono allo stesso modo: lì assorbire la differenza cucendo.'
-        : `In ${f.halves} coppie accanto agli snodi solo una delle due maglie sta nella montatura, perché i due bordi non salgono allo stesso modo: lì assorbire la differenza cucendo.`;
+        ? 'La coppia tra la cucitura e la montatura non si cuce: poiché i due bordi non salgono allo stesso modo, solo una delle sue maglie sta nella montatura. Assorbire l’altra accanto allo snodo.'
+        : `Le ${f.halves} coppie tra la cucitura e la montatura non si cuciono: poiché i due bordi non salgono allo stesso modo, solo una maglia di ognuna sta nella montatura. Assorbire l’altra accanto allo snodo.`;
     return `${open} ${sew} ${eased}`;
   },
   work: 'Prima fermare con spilli o legare le coppie della tabella qui sotto, quella a ore 6 prima delle altre; poi cucire maglia con maglia, prendendo entrambi i fili di ogni maglia, con il filo del lavoro o con un filo robusto di nylon o poliestere lungo circa tre volte la cucitura.',

@@ -20,7 +20,7 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      `パネル${count(f.panels)}枚`,
+      f.panels === 1 ? 'パネル1枚（同じものを2枚編む）' : `パネル${count(f.panels)}枚`,
       `${count(f.rounds)}段`,
       lists.beads(f.beads),
       `${count(f.colours)}色`,
@@ -118,7 +118,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Rondure ${f.program}で作成、編み図形式 ${f.format}`,
     figures: '数字について',
     figuresText:
-      'ビーズの個数は正確です。g数、糸の長さ、大きさ、用具は、編み図と一般的な数字からの推定値です。公表された出典のないものには、その場所に「一般的な方法」または「記憶による数字」と書いてあります。',
+      'ビーズの個数は正確です。g数、糸の長さ、大きさ、用具は、試し編みをするまでは推定値です。「ふつう」とあるものは、一般的な方法または記憶による数字で、公表された出典はありません。',
     read: '読み上げるには',
     readText:
       'この冊子の表はすべて文字なので、検索、コピー、読み上げができます。どのビーズにも文字が付いているので、色を見分ける必要はありません。',

@@ -32,7 +32,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `蝶番の印（点）：ご指定どおり、縁の${percent(f.share)}が口金に入ります。`,
       frame: `蝶番の印（点）：編み図の口金に合わせて、縁の${Math.round(100 * f.share)}%が口金に入ります。`,
-      usual: `蝶番の印（点）：推定で、縁の${percent(f.share)}が口金に入ります（一般的な方法、出典なし）。お手持ちの口金の端の位置に印を付けます。`,
+      usual: `蝶番の印（点）：推定で、縁の${percent(f.share)}が口金に入ります${f.marked ? '（一般的な方法、出典なし）' : ''}。お手持ちの口金の端の位置に印を付けます。`,
     })[f.from],
   spiral: '縁のらせんの段差は省いてあります。輪郭は、段差の半分の高さで閉じた輪です。',
   print:

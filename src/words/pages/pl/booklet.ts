@@ -21,7 +21,9 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      many(f.panels, { one: 'panel', few: 'panele', many: 'paneli', other: 'panelu' }),
+      f.panels === 1
+        ? '1 panel, do zrobienia dwa razy'
+        : many(f.panels, { one: 'panel', few: 'panele', many: 'paneli', other: 'panelu' }),
       many(f.rounds, {
         one: 'okrążenie',
         few: 'okrążenia',
@@ -129,7 +131,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Wykonano w programie Rondure ${f.program}, format wzoru ${f.format}`,
     figures: 'Liczby',
     figuresText:
-      'Liczby koralików są dokładne. Gramy, długości nici, wymiary i narzędzia to szacunki według wzoru i zwykłych wartości; to, co nie ma opublikowanego źródła, jest w danym miejscu oznaczone jako „powszechna praktyka” lub „z pamięci”.',
+      'Liczby koralików są dokładne. Gramy, długości nici, wymiary i narzędzia to szacunki, dopóki nie zrobi się próbki; to, co podano jako zwykłe, to powszechna praktyka lub dane z pamięci, bez opublikowanego źródła.',
     read: 'Do czytania na głos',
     readText:
       'Wszystkie listy w tej broszurze to tekst, który można przeszukiwać, kopiować i dać odczytać na głos. Każdy koralik ma literę, więc nie trzeba rozróżniać kolorów.',

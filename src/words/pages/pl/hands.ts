@@ -125,9 +125,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Jak zakryć szew?',
+    ask: 'Jak zakryć szew przy biglu?',
     steps: () => [
-      'Położyć wzdłuż szwu taśmę plecioną lub sznurek, końce wsunąć pod zawiasy. (1) Przyszyć od panelu do panelu, prowadząc igłę pod taśmą.',
+      'Od środka położyć tasiemkę wzdłuż szwu przy biglu, końce podwinąć przy zawiasach. (1) Przyszywać od brzegu do brzegu, prowadząc igłę pod tasiemką.',
     ],
   },
 };

@@ -34,7 +34,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Znaki zawiasów (kropki): w biglu leży ${percent(f.share)} brzegu, jak podano.`,
       frame: `Znaki zawiasów (kropki): w biglu leży ${Math.round(100 * f.share)}% brzegu, według bigla z tego wzoru.`,
-      usual: `Znaki zawiasów (kropki): szacunkowo w biglu leży ${percent(f.share)} brzegu (powszechna praktyka, bez źródła): zaznaczyć, gdzie kończy się własny bigiel.`,
+      usual: `Znaki zawiasów (kropki): szacunkowo w biglu leży ${percent(f.share)} brzegu${f.marked ? ' (powszechna praktyka, bez źródła)' : ''}: zaznaczyć, gdzie kończy się własny bigiel.`,
     })[f.from],
   spiral:
     'Uskok spirali na brzegu jest pominięty: obrys to zamknięty pierścień w połowie wysokości uskoku.',

@@ -4,21 +4,23 @@ import type { PageWords } from '../index.js';
 export const making: PageWords['booklet']['making'] = {
   panels: 'Panele',
   two: 'Zrobić oba panele, każdy według własnego schematu i listy. Zwilżyć je, rozłożyć płasko pod tkaniną i zostawić do wyschnięcia, jeśli koraliki i nić to znoszą. Potem zmierzyć je w najszerszym miejscu, po zewnętrznych krawędziach koralików, i zapisać wynik: według niego wycina się podszewkę.',
-  one: 'Zrobić ten sam panel dwa razy: portmonetka ma dwa. Zwilżyć je, rozłożyć płasko pod tkaniną i zostawić do wyschnięcia, jeśli koraliki i nić to znoszą. Potem zmierzyć je w najszerszym miejscu, po zewnętrznych krawędziach koralików, i zapisać wynik: według niego wycina się podszewkę.',
+  one: 'Zrobić taki sam panel po raz drugi, według tego samego schematu i tej samej listy: portmonetka ma dwa jednakowe panele. Zwilżyć je, rozłożyć płasko pod tkaniną i zostawić do wyschnięcia, jeśli koraliki i nić to znoszą. Potem zmierzyć je w najszerszym miejscu, po zewnętrznych krawędziach koralików, i zapisać wynik: według niego wycina się podszewkę.',
   seam: 'Szew',
   oneSeam:
-    'Położyć panele jeden na drugim, koralikami na zewnątrz po obu stronach, tak żeby góra obu obrazków była u góry. W każdym oznaczyć pierwsze oczko ostatniego okrążenia, spiąć godzinę 12 z godziną 12 i godzinę 6 z godziną 6, potem miejsca między nimi. Górę zostawić otwartą na bigiel, zwykle trochę mniej niż połowę brzegu (powszechna praktyka, bez źródła). Zszywać oczko do oczka, pod obiema nitkami każdego oczka, mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew, od jednego zawiasu w dół przez godzinę 6 do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.',
+    'Położyć panele jeden na drugim, koralikami na zewnątrz po obu stronach, tak żeby góra obu obrazków była u góry. W każdym oznaczyć pierwsze oczko ostatniego okrążenia, spiąć godzinę 12 z godziną 12 i godzinę 6 z godziną 6, potem miejsca między nimi. Górę zostawić otwartą na bigiel, zwykle trochę mniej niż połowę brzegu. Zszywać oczko do oczka, pod obiema nitkami każdego oczka, mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew, od jednego zawiasu w dół przez godzinę 6 do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.',
   pairs: 'Oczka ostatniego okrążenia, które się łączy',
   frame: 'Bigiel',
   frameText:
     'Po każdej stronie znaleźć środek bigla i środek otwartego brzegu i spiąć środek ze środkiem. Szyć od środka na zewnątrz do obu zawiasów, przez każdy otwór bigla z otworami; bigiel z rowkiem klei się tak, jak podaje jego producent, jedną stronę po drugiej, i wypełnia sznurkiem papierowym.',
   frameEase:
-    'Zwykle brzeg jest do 10% dłuższy niż bigiel; nadmiar rozłożyć równomiernie przy szyciu (z pamięci, niesprawdzone).',
+    'Zwykle brzeg jest do 10% dłuższy niż bigiel; nadmiar rozłożyć równomiernie przy szyciu.',
   lining: 'Podszewka',
   liningText:
     'Szablon podszewki w tej broszurze ma rzeczywistą wielkość. Przed cięciem zmierzyć gotowy panel i narysować linię szwu szerzej lub węziej o tyle, o ile panel się różni.',
   noTemplate:
     'Dla panelu tej wielkości nie ma szablonu: położyć gotowy panel na tkaninie, obrysować go i dodać 5 mm na szew.',
+  braid:
+    'Na koniec można od środka zakryć szew przy biglu tasiemką: po połowie na każdą stronę, końce podwinąć przy zawiasach o 10 mm, a oba brzegi tasiemki przyszyć do podszewki i panelu.',
   washing: 'Pranie i pielęgnacja',
   washingText:
     'Portmonetkę lepiej przecierać wilgotną szmatką niż prać: koraliki malowane i powlekane mogą w praniu i czyszczeniu chemicznym stracić kolor, a metalowy bigiel może rdzewieć.',

@@ -19,22 +19,24 @@ export const sewing: PageWords['sewing'] = {
     'W spirali koniec ostatniego okrążenia leży o jeden rząd dalej na zewnątrz niż jego początek, a uskoki obu paneli wznoszą się w przeciwnych kierunkach: brzegi są od siebie oddalone najwyżej o jeden rząd, najbardziej obok uskoku. Nie szyć na oko: trzymać się liczenia i pozwolić, by szew ściągnął oba brzegi do siebie. Oczek zamykających po ostatnim okrążeniu nie liczy się.',
   joined:
     'Brzegi leżą na całym obwodzie krawędź przy krawędzi. Oczka zamykającego, które kończy ostatnie okrążenie, nie liczy się.',
-  opening:
-    'Góra zostaje otwarta na bigiel: zwykle trochę mniej niż połowa brzegu, ze środkiem na godzinie 12 (powszechna praktyka, bez źródła). Szyć od jednego zawiasu bigla w dół przez godzinę 6 i w górę do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.',
+  opening: (f) =>
+    `Góra zostaje otwarta na bigiel: zwykle trochę mniej niż połowa brzegu, ze środkiem na godzinie 12${f.marked ? ' (powszechna praktyka, bez źródła)' : ''}. Szyć od jednego zawiasu bigla w dół przez godzinę 6 i w górę do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.`,
   openingOfFrame: (f) => {
-    const open = `Góra zostaje otwarta na bigiel. Oczka ostatniego okrążenia, które w nim leżą: w panelu „${f.front}” ${runsText(f.frontInFrame)}, w panelu „${f.back}” ${runsText(f.backInFrame)}.`;
+    const open = f.told
+      ? 'Góra zostaje otwarta na bigiel.'
+      : `Góra zostaje otwarta na bigiel. Oczka ostatniego okrążenia, które w nim leżą: w panelu „${f.front}” ${runsText(f.frontInFrame)}, w panelu „${f.back}” ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: { front: number; back: number }) =>
       `oczka ${one.front} panelu „${f.front}” i oczka ${one.back} panelu „${f.back}”`;
     const pairs = many(f.pairs, { one: 'parę', few: 'pary', many: 'par', other: 'pary' });
-    // M: dopasować, to ease in.
+    // M: wdać, to ease in.
     const eased =
       f.halves === 0
         ? ''
         : f.halves === 1
-          ? ' W jednej parze obok zawiasów tylko jedno z dwóch oczek leży w biglu, bo brzegi nie wznoszą się jednakowo: przy szyciu ją tam dopasować.'
-          : ` W ${f.halves} parach obok zawiasów tylko jedno z dwóch oczek leży w biglu, bo brzegi nie wznoszą się jednakowo: przy szyciu je tam dopasować.`;
-    return `${open} Zszyć ${pairs} oczek, od ${pair(f.first)} przez godzinę 6 aż do ${pair(f.last)}; kończyć 5–10 mm poniżej każdego zawiasu, żeby mógł się poruszać (powszechna praktyka, bez źródła).${eased}`;
+          ? ' Pary między szwem a biglem nie zszywać: brzegi nie wznoszą się jednakowo, więc tylko jedno z jej oczek leży w biglu. Drugie wdać przy zawiasie.'
+          : ` Par między szwem a biglem (jest ich ${f.halves}) nie zszywać: brzegi nie wznoszą się jednakowo, więc z każdej tylko jedno oczko leży w biglu. Drugie wdać przy zawiasie.`;
+    return `${open} Zszyć ${pairs} oczek, od ${pair(f.first)} przez godzinę 6 aż do ${pair(f.last)}.${eased}`;
   },
   work: 'Najpierw spiąć szpilkami lub związać nitką pary z tabeli poniżej, zaczynając od godziny 6, a potem zszywać oczko do oczka, pod obiema nitkami każdego oczka, nicią z robótki albo mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew.',
   care: (fixing) =>

@@ -20,7 +20,7 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      `${count(f.panels)} panel`,
+      f.panels === 1 ? '1 panel, iki kez örülür' : `${count(f.panels)} panel`,
       `${count(f.rounds)} sıra`,
       lists.beads(f.beads),
       `${count(f.colours)} renk`,
@@ -126,7 +126,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `Rondure ${f.program} ile yapıldı, tarif biçimi ${f.format}`,
     figures: 'Sayılar',
     figuresText:
-      'Boncuk sayıları kesindir. Gramlar, iplik uzunlukları, boyutlar ve araçlar, tariften ve alışılmış değerlerden çıkarılan tahminlerdir; yayımlanmış kaynağı olmayan bilginin yanında “yaygın uygulama” ya da “akılda kalan bilgi” yazar.',
+      'Boncuk sayıları kesindir. Gramlar, iplik uzunlukları, boyutlar ve araçlar, bir deneme parçası örülene kadar tahmindir; “genellikle” denen şeyler yaygın uygulama ya da akılda kalan bilgidir, yayımlanmış kaynağı yoktur.',
     read: 'Sesli okutmak için',
     readText:
       'Bu kitapçıktaki bütün listeler aranabilen, kopyalanabilen ve sesli okunabilen metindir. Her boncuğun bir harfi vardır, bu yüzden renkleri ayırt etmek gerekmez.',

@@ -122,9 +122,9 @@ export const hands: PageWords['hands'] = {
     ],
   },
   braid: {
-    ask: 'Dikiş nasıl örtülür?',
+    ask: 'Bursun dikişi nasıl örtülür?',
     steps: () => [
-      'Dikiş boyunca bir örgü şerit ya da kordon koyun, uçlarını menteşelerin altına sokun. (1) İğneyi şeridin altından geçirerek bir panelden öbürüne dikin.',
+      'Cüzdanın içinde şeridi bursun dikişi boyunca koyun, uçlarını menteşelerde içe kıvırın. (1) İğneyi şeridin altından geçirerek bir kenarından öbürüne dikin.',
     ],
   },
 };

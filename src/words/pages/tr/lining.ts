@@ -31,7 +31,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `Menteşe işaretleri (noktalar): bursun içinde kalan, sizin belirttiğiniz gibi kenarın ${percent(f.share)} kadarıdır.`,
       frame: `Menteşe işaretleri (noktalar): bursun içinde kalan, tarifteki bursa göre kenarın %${Math.round(100 * f.share)} kadarıdır.`,
-      usual: `Menteşe işaretleri (noktalar): bir tahmin, bursun içinde kalan kenarın ${percent(f.share)} kadarıdır (yaygın uygulama, kaynak yok): kendi bursunuzun bittiği yeri işaretleyin.`,
+      usual: `Menteşe işaretleri (noktalar): bir tahmin, bursun içinde kalan kenarın ${percent(f.share)} kadarıdır${f.marked ? ' (yaygın uygulama, kaynak yok)' : ''}: kendi bursunuzun bittiği yeri işaretleyin.`,
     })[f.from],
   spiral:
     'Spiralin kenardaki basamağı hesaba katılmadı: dış çizgi, basamağın yarı yüksekliğindeki kapalı halkadır.',

@@ -23,19 +23,21 @@ export const sewing: PageWords['sewing'] = {
   spiral:
     'Spiralde son sıranın sonu, başından bir sıra daha dıştadır ve iki panelin basamakları ters yönlerde yükselir: kenarlar birbirinden bir sıraya kadar ayrı durur, en çok da basamağın yanında. Göz kararıyla dikmeyin: sayıya uyun ve iki kenarı dikişin bir araya çekmesine izin verin. Son sıradan sonraki kaydırma ilmekler sayılmaz.',
   joined: 'Kenarlar çepeçevre birbirine denk gelir. Son sırayı kapatan kaydırma ilmek sayılmaz.',
-  opening:
-    'Üst taraf burs için açık kalır: genellikle kenarın yarısından biraz azı, ortası saat 12 hizasında (yaygın uygulama, kaynak yok). Bursun bir menteşesinden aşağıya doğru, saat 6 hizasından geçip yukarıya, öbür menteşeye kadar dikin; her menteşenin 5–10 mm altında bitirin.',
+  opening: (f) =>
+    `Üst taraf burs için açık kalır: genellikle kenarın yarısından biraz azı, ortası saat 12 hizasında${f.marked ? ' (yaygın uygulama, kaynak yok)' : ''}. Bursun bir menteşesinden aşağıya doğru, saat 6 hizasından geçip yukarıya, öbür menteşeye kadar dikin; her menteşenin 5–10 mm altında bitirin.`,
   openingOfFrame: (f) => {
-    const open = `Üst taraf burs için açık kalır. Son sıranın bursun içinde kalan ilmekleri: “${f.front}” panelinde ${runsText(f.frontInFrame)}; “${f.back}” panelinde ${runsText(f.backInFrame)}.`;
+    const open = f.told
+      ? 'Üst taraf burs için açık kalır.'
+      : `Üst taraf burs için açık kalır. Son sıranın bursun içinde kalan ilmekleri: “${f.front}” panelinde ${runsText(f.frontInFrame)}; “${f.back}” panelinde ${runsText(f.backInFrame)}.`;
     if (!f.first || !f.last) return open;
     const pair = (one: Pair) =>
       `“${f.front}” panelinin ${one.front}. ilmeği ile “${f.back}” panelinin ${one.back}. ilmeği`;
-    const sew = `Dikilecek ilmek çifti sayısı: ${f.pairs}. İlk çift: ${pair(f.first)}. Son çift: ${pair(f.last)}. İlkinden sonuncusuna, saat 6 hizasından geçerek dikin; menteşe oynayabilsin diye her menteşenin 5–10 mm altında bitirin (yaygın uygulama, kaynak yok).`;
+    const sew = `Dikilecek ilmek çifti sayısı: ${f.pairs}. İlk çift: ${pair(f.first)}. Son çift: ${pair(f.last)}. İlkinden sonuncusuna, saat 6 hizasından geçerek dikin.`;
     if (f.halves === 0) return `${open} ${sew}`;
     const eased =
       f.halves === 1
-        ? 'Menteşelerin yanındaki bir çiftin yalnızca bir ilmeği bursun içinde kalır, çünkü iki kenar aynı biçimde yükselmez: aradaki farkı orada yedirerek dikin.'
-        : `Menteşelerin yanındaki ${f.halves} çiftin her birinde yalnızca bir ilmek bursun içinde kalır, çünkü iki kenar aynı biçimde yükselmez: aradaki farkı orada yedirerek dikin.`;
+        ? 'Dikiş ile burs arasında kalan bir çift dikilmez: iki kenar aynı biçimde yükselmediği için bu çiftin yalnızca bir ilmeği bursun içinde kalır. Öbür ilmeği menteşenin yanında yedirin.'
+        : `Dikiş ile burs arasında kalan ${f.halves} çift dikilmez: iki kenar aynı biçimde yükselmediği için her çiftin yalnızca bir ilmeği bursun içinde kalır. Öbür ilmeği menteşenin yanında yedirin.`;
     return `${open} ${sew} ${eased}`;
   },
   work: 'Önce aşağıdaki tablodaki çiftleri, saat 6 hizasındaki hepsinden önce olmak üzere, iğneleyin ya da bağlayın; sonra ilmek ilmek, her ilmeğin iki ipliğinin de altından geçerek dikin. Örgü ipliğini ya da sağlam naylon veya polyester iplik kullanın; boyu dikişin yaklaşık üç katı olsun.',

@@ -21,7 +21,7 @@ export const booklet: PageWords['booklet'] = {
   },
   amounts: (f) =>
     [
-      `${count(f.panels)}片钩片`,
+      f.panels === 1 ? '1片钩片（钩两次）' : `${count(f.panels)}片钩片`,
       `${count(f.rounds)}圈`,
       lists.beads(f.beads),
       `${count(f.colours)}种颜色`,
@@ -118,7 +118,7 @@ export const booklet: PageWords['booklet'] = {
     versionText: (f) => `用 Rondure ${f.program} 制作，图解格式 ${f.format}`,
     figures: '关于数字',
     figuresText:
-      '珠子数量是准确的。克数、线长、尺寸和工具是根据图解和常用数字得出的估计值；没有公开出处的，在该处注明“常见做法”或“凭记忆”。',
+      '珠子数量是准确的。克数、线长、尺寸和工具在钩试片之前都是估计值；所说的“通常”是常见做法或凭记忆，没有公开出处。',
     read: '朗读',
     readText:
       '本册中的所有表都是文字，可以搜索、复制和朗读。每种珠子都有一个字母，所以不必靠颜色区分。',

@@ -31,7 +31,7 @@ export const lining: PageWords['lining'] = {
     ({
       asked: `铰链记号（圆点）：按您的要求，边缘的${percent(f.share)}装入口金。`,
       frame: `铰链记号（圆点）：按图解的口金，边缘的${Math.round(100 * f.share)}%装入口金。`,
-      usual: `铰链记号（圆点）：估计边缘的${percent(f.share)}装入口金（常见做法，无出处）：请按您的口金末端的位置做记号。`,
+      usual: `铰链记号（圆点）：估计边缘的${percent(f.share)}装入口金${f.marked ? '（常见做法，无出处）' : ''}：请按您的口金末端的位置做记号。`,
     })[f.from],
   spiral: '边缘上螺旋的台阶略去不画：轮廓是位于台阶一半高度的闭合圆。',
   print: '按100%（实际大小）打印，关闭缩放。量一量两个正方形：有一个误差超过0.5 mm，就不要裁剪。',

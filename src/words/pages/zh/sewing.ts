@@ -15,17 +15,19 @@ export const sewing: PageWords['sewing'] = {
   spiral:
     '螺旋钩时，最后一圈的结尾比开头靠外一圈，而两片的台阶朝相反的方向升高：两片的边缘最多相差一圈，台阶旁边差得最多。不要凭眼睛缝：按针数缝，让缝线把两条边缘拉到一起。最后一圈之后的引拔针不计数。',
   joined: '边缘整圈都正好对齐。闭合最后一圈的引拔针不计数。',
-  opening:
-    '上方留口装口金：通常略少于边缘的一半，以12点钟方向为正中（常见做法，无出处）。从口金的一个铰链处往下，绕过6点钟方向，再往上缝到另一个铰链处；缝到每个铰链下方5至10 mm处为止。',
+  opening: (f) =>
+    `上方留口装口金：通常略少于边缘的一半，以12点钟方向为正中${f.marked ? '（常见做法，无出处）' : ''}。从口金的一个铰链处往下，绕过6点钟方向，再往上缝到另一个铰链处；缝到每个铰链下方5至10 mm处为止。`,
   openingOfFrame: (f) => {
-    const open = `上方留口装口金：装入口金的是“${f.front}”最后一圈的这些针：${runsText(f.frontInFrame)}；“${f.back}”最后一圈的这些针：${runsText(f.backInFrame)}。`;
+    const open = f.told
+      ? '上方留口装口金。'
+      : `上方留口装口金：装入口金的是“${f.front}”最后一圈的这些针：${runsText(f.frontInFrame)}；“${f.back}”最后一圈的这些针：${runsText(f.backInFrame)}。`;
     if (!f.first || !f.last) return open;
     const pair = (one: Pair) => `“${f.front}”第${one.front}针与“${f.back}”第${one.back}针`;
     const eased =
       f.halves === 0
         ? ''
-        : `铰链旁边有${f.halves}对针${f.halves === 1 ? '' : '，每对'}只有一针装入口金，因为两条边缘升高的方式不同：在那里把它们均匀缩缝进去。`;
-    return `${open}缝合${f.pairs}对针，从${pair(f.first)}开始，绕过6点钟方向，到${pair(f.last)}为止；缝到每个铰链下方5至10 mm处为止，使铰链能活动（常见做法，无出处）。${eased}`;
+        : `缝合处与口金之间的${f.halves}对针不缝：因为两条边缘升高的方式不同，每对只有一针装入口金；另一针在铰链处缩缝进去。`;
+    return `${open}缝合${f.pairs}对针，从${pair(f.first)}开始，绕过6点钟方向，到${pair(f.last)}为止。${eased}`;
   },
   work: '先用珠针或线把下表中的各对针固定在一起，先固定6点钟方向，再固定其他；然后针对针缝合，每针都挑起顶部的两根线。用钩编的线，或结实的尼龙线或涤纶线，线长约为缝合长度的三倍。',
   care: (fixing) =>
