@@ -3,6 +3,7 @@ import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { onSide } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { drawTable, tableMm, textCell } from '../table.js';
+import { roundName } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Room between the two halves of the table, and how much of the width each takes: the first says more. */
@@ -22,7 +23,9 @@ export function addSigns(flow: Flow, facts: BookletFacts, second: string): void 
   const signMm = flow.hangs ? 20 : 28;
   const all = say
     .table(second)
-    .filter(([sign]) => bare || onSide(sign, 0) !== facts.words.lists.bare);
+    .filter(([sign]) => bare || onSide(sign, 0) !== facts.words.lists.bare)
+    // The first is that of a round, which the lists may have to write out.
+    .map(([sign, meaning], n) => [n === 0 ? roundName(facts, 7) : sign, meaning]);
   /** The table in as many parts, so many rows in the first. */
   const partsAt = (cut: number) =>
     shares.map((share, n) => {

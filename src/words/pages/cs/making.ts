@@ -5,6 +5,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'Díly',
   two: 'Uháčkujte oba díly, každý podle jeho schématu a seznamu. Vlhké je nechte ležet naplocho pod látkou, dokud neuschnou, pokud to korálky a nit snesou. Potom je změřte v nejširším místě, přes vnější okraje korálků, a míru si zapište: podle ní se stříhá podšívka.',
   one: 'Stejný díl uháčkujte ještě jednou, podle stejného schématu a seznamu: peněženka má dva stejné díly. Vlhké je nechte ležet naplocho pod látkou, dokud neuschnou, pokud to korálky a nit snesou. Potom je změřte v nejširším místě, přes vnější okraje korálků, a míru si zapište: podle ní se stříhá podšívka.',
+  ends: 'Konce nití: konce z kroužku, napojení a posledního kola protáhněte jehlou na straně bez korálků pěti nebo šesti očky, dvěma nebo třemi zpět a odstřihněte.',
+  wrong: 'Když je korálek špatně',
+  wrongText:
+    'Všimnete-li si hned: párejte až k němu. Později: špatný korálek rozbijte (s ochrannými brýlemi a látkou přes korálek) a správný přišijte tenkou jehlou a stejnou nití; stejně tam, kde korálek chybí.',
   seam: 'Šev',
   oneSeam:
     'Položte díly na sebe, korálky vně na obou stranách a oba obrázky vzpřímeně. V každém označte první očko posledního kola, sešpendlete 12. hodinu s 12. hodinou a 6. hodinu s 6. hodinou, potom místa mezi nimi. Nahoře nechte otevřeno pro rámeček, obvykle o něco méně než polovinu okraje. Sešívejte očko k očku, pod oběma nitkami každého očka, pevnou nylonovou nebo polyesterovou nití, asi třikrát delší než šev, od jednoho kloubu dolů přes 6. hodinu k druhému; skončete 5 až 10 mm pod každým kloubem.',

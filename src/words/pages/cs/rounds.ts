@@ -27,7 +27,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Tento seznam je pro ${f.hand === 'right' ? 'pravou' : 'levou'} ruku, s korálky směrem ${f.beadsFace === 'away' ? 'od vás' : 'k vám'}.`,
+      `Seznam kol je pro ${f.hand === 'right' ? 'pravou' : 'levou'} ruku, s korálky směrem ${f.beadsFace === 'away' ? 'od vás' : 'k vám'}.`,
       `Na straně s korálky, kterou ukazuje schéma a která je na peněžence vnější, běží práce ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Při háčkování vidíte druhou stranu, kde běží ${clockwise(!f.clockwise)}.`

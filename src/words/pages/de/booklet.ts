@@ -54,7 +54,7 @@ export const booklet: PageWords['booklet'] = {
     columns: {
       bead: 'Perle',
       name: 'Name',
-      id: 'Nummer',
+      id: 'Code',
       charted: (panels) => (panels === 1 ? 'Im Zählplan' : 'In beiden Plänen'),
       reserve: 'Für eine Börse, mit Reserve',
       grams: 'Gramm nötig',

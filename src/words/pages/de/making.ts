@@ -5,6 +5,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'Die Teile',
   two: 'Beide Teile häkeln, jedes nach seinem eigenen Zählplan und seiner Liste. Wenn Perlen und Garn es vertragen, beide feucht und flach unter einem Tuch liegen lassen, bis sie trocken sind. Danach an der breitesten Stelle messen, über die Außenkanten der Perlen, und das Maß notieren: Nach ihm wird das Futter zugeschnitten.',
   one: 'Dasselbe Teil noch einmal häkeln, nach demselben Zählplan und derselben Liste: Eine Börse hat zwei gleiche Teile. Wenn Perlen und Garn es vertragen, beide feucht und flach unter einem Tuch liegen lassen, bis sie trocken sind. Danach an der breitesten Stelle messen, über die Außenkanten der Perlen, und das Maß notieren: Nach ihm wird das Futter zugeschnitten.',
+  ends: 'Fadenenden: Die Enden von Ring, Ansätzen und letzter Runde mit der Nadel auf der Seite ohne Perlen durch fünf oder sechs Maschen ziehen, durch zwei oder drei zurück, dann abschneiden.',
+  wrong: 'Wenn eine Perle falsch ist',
+  wrongText:
+    'Bald bemerkt: bis dorthin auftrennen. Später bemerkt: die falsche Perle zerbrechen (Schutzbrille auf, ein Tuch darüber) und die richtige mit feiner Nadel und demselben Garn annähen; ebenso, wo eine Perle fehlt.',
   seam: 'Die Naht',
   oneSeam:
     'Die Teile aufeinanderlegen, Perlen auf beiden Außenseiten und beide Bilder aufrecht. In jedem die erste Masche der letzten Runde markieren, 12 Uhr auf 12 Uhr und 6 Uhr auf 6 Uhr stecken, dann die Stellen dazwischen. Oben für den Bügel offen lassen, meist etwas weniger als die Hälfte des Randes. Masche an Masche nähen, unter beiden Maschengliedern, mit starkem Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht, von einem Scharnier hinunter über 6 Uhr zum anderen; 5 bis 10 mm unter jedem Scharnier enden.',

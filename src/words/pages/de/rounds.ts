@@ -25,7 +25,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Diese Liste ist für die ${f.hand === 'right' ? 'rechte' : 'linke'} Hand, mit den Perlen auf der ${f.beadsFace === 'away' ? 'abgewandten' : 'zugewandten'} Seite.`,
+      `Die Rundenliste ist für die ${f.hand === 'right' ? 'rechte' : 'linke'} Hand, mit den Perlen auf der ${f.beadsFace === 'away' ? 'abgewandten' : 'zugewandten'} Seite.`,
       `Auf der Perlenseite, die der Zählplan zeigt und die außen an der Börse ist, läuft die Arbeit ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Beim Häkeln sieht man die andere Seite; dort läuft sie ${clockwise(!f.clockwise)}.`

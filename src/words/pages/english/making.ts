@@ -5,6 +5,10 @@ export const making = ({ colour }: English) => ({
   panels: 'The panels',
   two: 'Work both panels, each by its own chart and list. Let them lie damp and flat under a cloth until dry, if your beads and thread can bear it. Then measure them at the widest place, over the outer edges of the beads, and note it: the lining is cut by it.',
   one: 'Work the same panel a second time, by the same chart and list: a purse has two equal panels. Let them lie damp and flat under a cloth until dry, if your beads and thread can bear it. Then measure them at the widest place, over the outer edges of the beads, and note it: the lining is cut by it.',
+  ends: 'Ends: with a needle run the tails of ring, joins and last round through five or six stitches on the side without beads, then back through two or three, and cut them off.',
+  wrong: 'If a bead is wrong',
+  wrongText:
+    'Noticed soon: take the work back to it. Noticed later: break the wrong bead (goggles on, a cloth over it) and sew the right one on with a fine needle and the same thread; so too where a bead is missing.',
   seam: 'The seam',
   oneSeam:
     'Lay the panels on one another, beads on both outsides and both pictures upright. Mark the first stitch of the last round in each, pin 12 o’clock to 12 o’clock and 6 o’clock to 6 o’clock, then the places between. Leave the top open for the frame, usually a little less than half of the rim. Sew stitch to stitch, under both loops, with strong nylon or polyester thread about three times as long as the seam, from one hinge down around 6 o’clock to the other; finish 5 to 10 mm below each hinge.',

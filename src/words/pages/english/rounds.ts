@@ -26,7 +26,7 @@ export const rounds = (english: English) => {
           : 'Hands differ: measure the lean on a swatch before you begin.'
       } Never turn the work.`,
     direction: (f: { hand: HandWord; beadsFace: FaceWord; clockwise: boolean }) =>
-      `This list is for the ${f.hand} hand with the beads ${
+      `The list of rounds is for the ${f.hand} hand with the beads ${
         f.beadsFace === 'away' ? 'away from you' : 'toward you'
       }. On the bead face, which the chart shows and which is the outside of the purse, the work runs ${
         f.clockwise ? 'clockwise' : anticlockwise

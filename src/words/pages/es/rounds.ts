@@ -25,7 +25,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Esta lista es para tejer con la ${f.hand === 'right' ? 'mano derecha' : 'mano izquierda'} y con los abalorios en la ${f.beadsFace === 'away' ? 'cara que no ve quien teje' : 'cara que ve quien teje'}.`,
+      `La lista de vueltas es para tejer con la ${f.hand === 'right' ? 'mano derecha' : 'mano izquierda'} y con los abalorios en la ${f.beadsFace === 'away' ? 'cara que no ve quien teje' : 'cara que ve quien teje'}.`,
       `En la cara de los abalorios, que es la que muestra el esquema y el exterior del monedero, la labor avanza ${turn(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Quien teje mira la otra cara, en la que avanza ${turn(!f.clockwise)}.`

@@ -5,6 +5,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'Les panneaux',
   two: 'Crocheter les deux panneaux, chacun d’après sa grille et sa liste. Les humidifier et les laisser sécher à plat sous un linge, si les perles et le fil le supportent. Ensuite les mesurer à l’endroit le plus large, sur les bords extérieurs des perles, et noter la mesure : la doublure se coupe d’après elle.',
   one: 'Crocheter le même panneau une seconde fois, d’après la même grille et la même liste : un porte-monnaie a deux panneaux identiques. Les humidifier et les laisser sécher à plat sous un linge, si les perles et le fil le supportent. Ensuite les mesurer à l’endroit le plus large, sur les bords extérieurs des perles, et noter la mesure : la doublure se coupe d’après elle.',
+  ends: 'Bouts de fil : avec une aiguille, passer ceux de l’anneau, des raccords et du dernier tour dans cinq ou six mailles sur la face sans perles, revenir dans deux ou trois, puis couper.',
+  wrong: 'Si une perle n’est pas la bonne',
+  wrongText:
+    'Vu tout de suite : défaire jusqu’à elle. Vu plus tard : casser la mauvaise perle (lunettes de protection, un linge par-dessus) et coudre la bonne avec une aiguille fine et le même fil ; de même là où une perle manque.',
   seam: 'La couture',
   oneSeam:
     'Poser les panneaux l’un sur l’autre, perles à l’extérieur des deux côtés et le haut des deux motifs du même côté. Marquer dans chacun la première maille du dernier tour, épingler 12 heures sur 12 heures (le haut du cadran) et 6 heures sur 6 heures (le bas), puis les endroits entre les deux. Laisser le haut ouvert pour le fermoir, d’ordinaire un peu moins de la moitié du bord. Coudre maille à maille, sous les deux brins, avec un fil solide en nylon ou polyester environ trois fois plus long que la couture, d’une charnière, en passant par 6 heures, jusqu’à l’autre ; finir 5 à 10 mm sous chaque charnière.',

@@ -28,7 +28,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Cette liste est pour la main ${f.hand === 'right' ? 'droite' : 'gauche'}, perles ${f.beadsFace === 'away' ? 'derrière, sur la face opposée à soi' : 'devant, sur la face tournée vers soi'}.`,
+      `La liste des tours est pour la main ${f.hand === 'right' ? 'droite' : 'gauche'}, perles ${f.beadsFace === 'away' ? 'derrière, sur la face opposée à soi' : 'devant, sur la face tournée vers soi'}.`,
       `Sur la face des perles, que montre la grille et qui est l’extérieur du porte-monnaie, le travail tourne ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `En crochetant, on voit l’autre face, où il tourne ${clockwise(!f.clockwise)}.`

@@ -4,6 +4,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'I pannelli',
   two: 'Lavorare entrambi i pannelli, ognuno secondo il proprio schema e la propria lista. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano. Poi misurarli nel punto più largo, da bordo esterno a bordo esterno delle perline, e annotare la misura: in base a questa si taglia la fodera.',
   one: 'Lavorare lo stesso pannello una seconda volta, con lo stesso schema e la stessa lista: un borsellino ha due pannelli uguali. Lasciarli umidi e in piano sotto un panno finché sono asciutti, se perline e filo lo sopportano. Poi misurarli nel punto più largo, da bordo esterno a bordo esterno delle perline, e annotare la misura: in base a questa si taglia la fodera.',
+  ends: 'Capi di filo: con un ago passare quelli dell’anello, delle giunte e dell’ultimo giro in cinque o sei maglie sulla faccia senza perline, tornare indietro in due o tre e tagliare.',
+  wrong: 'Se una perlina è sbagliata',
+  wrongText:
+    'Se ci si accorge subito: disfare fino a lì. Se ci si accorge più tardi: rompere la perlina sbagliata (con occhiali protettivi e un panno sopra) e cucire quella giusta con un ago sottile e lo stesso filo; lo stesso dove ne manca una.',
   seam: 'La cucitura',
   oneSeam:
     'Mettere i pannelli uno sull’altro, con le perline all’esterno da tutte e due le parti ed entrambi i disegni diritti. Segnare in ognuno la prima maglia dell’ultimo giro, fermare con spilli ore 12 con ore 12 e ore 6 con ore 6, poi i punti intermedi. Lasciare aperta la parte in alto per la montatura, di solito un po’ meno della metà del bordo. Cucire maglia con maglia, prendendo entrambi i fili, con un filo robusto di nylon o poliestere lungo circa tre volte la cucitura, da uno snodo verso il basso, passando da ore 6, fino all’altro; fermarsi 5–10 mm sotto ogni snodo.',

@@ -25,7 +25,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Questa lista è per chi lavora con la ${f.hand === 'right' ? 'mano destra' : 'mano sinistra'} e con le perline sulla faccia che ${f.beadsFace === 'away' ? 'chi lavora non vede' : 'chi lavora vede'}.`,
+      `La lista dei giri è per chi lavora con la ${f.hand === 'right' ? 'mano destra' : 'mano sinistra'} e con le perline sulla faccia che ${f.beadsFace === 'away' ? 'chi lavora non vede' : 'chi lavora vede'}.`,
       `Sulla faccia delle perline, quella che lo schema mostra e che è l’esterno del borsellino, il lavoro procede ${turn(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Chi lavora guarda l’altra faccia, dove procede ${turn(!f.clockwise)}.`

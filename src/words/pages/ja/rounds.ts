@@ -21,7 +21,7 @@ export const rounds: PageWords['rounds'] = {
         : 'ずれは編む人の手加減によって違います。編み始める前に試し編みで測ります。'
     }編み地は決して裏返しません。`,
   direction: (f) =>
-    `この表は${f.hand === 'right' ? '右手' : '左手'}で編み、ビーズが${
+    `段ごとの表は${f.hand === 'right' ? '右手' : '左手'}で編み、ビーズが${
       f.beadsFace === 'away' ? '編む人の向こう側' : '編む人の手前側'
     }に出る場合のものです。ビーズ面（編み図の面、がま口の外側）では、${clockwise(f.clockwise)}に編み進みます。${
       f.beadsFace === 'away'

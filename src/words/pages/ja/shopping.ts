@@ -9,6 +9,9 @@ const { tenths, metres, cm } = amountsIn('ja');
 const range = (f: readonly [number, number], digits: number): string =>
   `${short(f[0], digits)}〜${short(f[1], digits)}`;
 
+/** Steel hooks for lace are called so up to 1.75 mm (number 0), the thicker ones by the general word. */
+const hook = (mostMm: number): string => (mostMm <= 1.75 ? 'レース針' : 'かぎ針');
+
 /** Things to have for a purse: thread, tools, frame, lining, and the usual cautions. */
 export const shopping: PageWords['shopping'] = {
   beadReserveSaid: (f) =>
@@ -36,8 +39,8 @@ export const shopping: PageWords['shopping'] = {
   cord: (f) => `口金用の接着剤と、溝に詰める紙ひも：${cm(f.mm)}`,
   hook: (f) =>
     f.range === undefined
-      ? 'かぎ針：試し編みに合うもの'
-      : `かぎ針 ${range(f.range, 2)} mm（${f.size ?? 'このビーズ'}の場合）：試し編みで決めます`,
+      ? 'レース針：試し編みに合うもの'
+      : `${hook(f.range[1])} ${range(f.range, 2)} mm（${f.size ?? 'このビーズ'}の場合）：試し編みで決めます`,
   needle: (f) =>
     f.range === undefined
       ? 'ビーズ針：お手持ちのビーズに通るもの'
@@ -63,7 +66,7 @@ export const shopping: PageWords['shopping'] = {
   frameThread: (f) => `口金を縫い付ける透明ナイロン糸：${metres(f.mm)}`,
   spools: (f) =>
     `1玉（1巻）${short(f.metres, 1)} mを${count(f.spools)}個${f.cost === undefined ? '' : `、合計${fixed(f.cost, 2)}`}`,
-  ownHook: (f) => `かぎ針 ${short(f.mm, 2)} mm：この編み図の針`,
+  ownHook: (f) => `${hook(f.mm)} ${short(f.mm, 2)} mm：この編み図の針`,
   marker: '段の始めの印にする別の色の糸：1段ごとに上へ移します',
   mat: 'ビーズマットと、今の行に印を付けるふせん',
   pencil: '内布用のやわらかい鉛筆またはチャコ',

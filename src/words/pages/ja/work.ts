@@ -21,7 +21,7 @@ export const work: PageWords['booklet']['work'] = {
   print: '印刷の前に',
   printText: (f) =>
     `倍率100 %、拡大縮小なしで印刷します。この正方形の一辺は${f.side}でなければなりません。違うときは、この冊子の実寸の図はどれも正しくありません。プリンターを100 %または「実際のサイズ」にして、もう一度印刷します。`,
-  stop: '止まる',
+  stop: 'ここで止める',
   seePage: (f) => `${f.page}ページをご覧ください。`,
   part: 'ビーズを通して編む',
   heads: { string: '通すビーズ', total: '累計', grams: 'g', count: 'ビーズ' },

@@ -5,6 +5,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'Panele',
   two: 'Zrobić oba panele, każdy według własnego schematu i listy. Zwilżyć je, rozłożyć płasko pod tkaniną i zostawić do wyschnięcia, jeśli koraliki i nić to znoszą. Potem zmierzyć je w najszerszym miejscu, po zewnętrznych krawędziach koralików, i zapisać wynik: według niego wycina się podszewkę.',
   one: 'Zrobić taki sam panel po raz drugi, według tego samego schematu i tej samej listy: portmonetka ma dwa jednakowe panele. Zwilżyć je, rozłożyć płasko pod tkaniną i zostawić do wyschnięcia, jeśli koraliki i nić to znoszą. Potem zmierzyć je w najszerszym miejscu, po zewnętrznych krawędziach koralików, i zapisać wynik: według niego wycina się podszewkę.',
+  ends: 'Końce nici: końce z kółka, łączeń i ostatniego okrążenia przeciągnąć igłą po stronie bez koralików przez pięć lub sześć oczek, z powrotem przez dwa lub trzy i uciąć.',
+  wrong: 'Gdy trafi się niewłaściwy koralik',
+  wrongText:
+    'Zauważony od razu: spruć do niego. Zauważony później: stłuc niewłaściwy koralik (w okularach ochronnych, pod tkaniną), a właściwy przyszyć cienką igłą i tą samą nicią; tak samo tam, gdzie koralika brakuje.',
   seam: 'Szew',
   oneSeam:
     'Położyć panele jeden na drugim, koralikami na zewnątrz po obu stronach, tak żeby góra obu obrazków była u góry. W każdym oznaczyć pierwsze oczko ostatniego okrążenia, spiąć godzinę 12 z godziną 12 i godzinę 6 z godziną 6, potem miejsca między nimi. Górę zostawić otwartą na bigiel, zwykle trochę mniej niż połowę brzegu. Zszywać oczko do oczka, pod obiema nitkami każdego oczka, mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew, od jednego zawiasu w dół przez godzinę 6 do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.',

@@ -30,7 +30,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Ta lista jest dla ${f.hand === 'right' ? 'prawej' : 'lewej'} ręki, z koralikami ${f.beadsFace === 'away' ? away : toward}.`,
+      `Lista okrążeń jest dla ${f.hand === 'right' ? 'prawej' : 'lewej'} ręki, z koralikami ${f.beadsFace === 'away' ? away : toward}.`,
       `Na stronie z koralikami, którą pokazuje schemat i która jest zewnętrzną stroną portmonetki, okrążenia biegną ${clockwise(f.clockwise)}.`,
       f.beadsFace === 'away'
         ? `Podczas szydełkowania widać drugą stronę; tam biegną ${clockwise(!f.clockwise)}.`

@@ -4,6 +4,10 @@ export const making: PageWords['booklet']['making'] = {
   panels: 'Paneller',
   two: 'İki paneli de, her birini kendi şeması ve listesiyle örün. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın. Sonra en geniş yerlerini boncukların dış kenarından dış kenarına ölçüp yazın: astar bu ölçüye göre kesilir.',
   one: 'Aynı paneli, aynı şema ve listeyle bir kez daha örün: bir cüzdanda iki eş panel vardır. Boncuklarınız ve ipliğiniz dayanırsa, nemli olarak bir bezin altında düz yatırıp kurumaya bırakın. Sonra en geniş yerlerini boncukların dış kenarından dış kenarına ölçüp yazın: astar bu ölçüye göre kesilir.',
+  ends: 'İplik uçları: halkanın, eklerin ve son sıranın uçlarını iğneyle, boncuksuz yüzde beş altı ilmekten geçirin, iki üç ilmekten geri dönün ve kesin.',
+  wrong: 'Yanlış boncuk varsa',
+  wrongText:
+    'Hemen fark ettiyseniz o boncuğa kadar sökün. Sonradan fark ettiyseniz yanlış boncuğu kırın (koruyucu gözlük takın, üzerine bez örtün) ve doğrusunu ince iğneyle, aynı iplikle dikin; eksik boncukta da öyle yapın.',
   seam: 'Dikiş',
   oneSeam:
     'Panelleri üst üste koyun; iki dış yüzde de boncuk olsun, iki resim de dik dursun. Her panelde son sıranın ilk ilmeğini işaretleyin; saat 12 hizasını saat 12 hizasına, saat 6 hizasını saat 6 hizasına, sonra aradaki yerleri iğneleyin. Üst tarafı burs için açık bırakın, genellikle kenarın yarısından biraz azını. Dikişin yaklaşık üç katı uzunlukta, sağlam naylon ya da polyester iplikle, ilmek ilmek ve ilmeklerin iki ipliğinin de altından geçerek, bir menteşeden aşağıya, saat 6 hizasından geçip öbür menteşeye kadar dikin; her menteşenin 5–10 mm altında bitirin.',

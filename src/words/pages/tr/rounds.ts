@@ -25,7 +25,7 @@ export const rounds: PageWords['rounds'] = {
     ].join(' '),
   direction: (f) =>
     [
-      `Bu liste ${f.hand === 'right' ? 'sağ elle' : 'sol elle'} örmek içindir; boncuklar ${f.beadsFace === 'away' ? 'arkada, size bakmayan yüzdedir' : 'önde, size bakan yüzdedir'}.`,
+      `Sıra listesi ${f.hand === 'right' ? 'sağ elle' : 'sol elle'} örmek içindir; boncuklar ${f.beadsFace === 'away' ? 'arkada, size bakmayan yüzdedir' : 'önde, size bakan yüzdedir'}.`,
       `Şemanın gösterdiği ve cüzdanın dışı olan boncuklu yüzde örgü ${turn(f.clockwise)} ilerler.`,
       f.beadsFace === 'away'
         ? `Siz öbür yüzü görürsünüz; orada ${turn(!f.clockwise)} ilerler.`

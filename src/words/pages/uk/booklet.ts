@@ -17,7 +17,7 @@ export const booklet: PageWords['booklet'] = {
     `Ширина готової деталі близько ${sizeMm(f.across, 0)} мм (${sizeInches(f.across)} дюйма)`,
   sizeFrom: {
     swatch: 'за зразком автора',
-    model: 'оцінка, доки не зв’язано зразок',
+    model: 'орієнтовно, доки не зв’язано зразок',
   },
   amounts: (f) =>
     [

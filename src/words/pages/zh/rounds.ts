@@ -21,7 +21,7 @@ export const rounds: PageWords['rounds'] = {
         : '各人手法不同：开始之前，请先在试片上量出偏移。'
     }钩的过程中绝不翻面。`,
   direction: (f) =>
-    `本表适用于${f.hand === 'right' ? '右手' : '左手'}钩、珠子${
+    `逐圈表适用于${f.hand === 'right' ? '右手' : '左手'}钩、珠子${
       f.beadsFace === 'away' ? '背向钩编者' : '朝向钩编者'
     }的情况。在珠面上（图解画的就是这一面，也是口金包的外面），钩编方向是${clockwise(f.clockwise)}。${
       f.beadsFace === 'away'
