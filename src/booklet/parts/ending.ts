@@ -5,12 +5,14 @@ import { lineMm } from '../look.js';
 import { whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 
-/** The cautions, once. */
+/** The cautions, once, and how a wrong bead is mended. */
 export function addCautions(flow: Flow, facts: BookletFacts): void {
   const { words } = facts;
   const { cautions: heading } = words.booklet.parts;
   flow.part({ heading, where: whereOf(facts, heading), mark: 'cautions', besideMm: 50 });
   flow.list(words.shopping.care, undefined, flow.look.left);
+  const { wrong, wrongText } = words.booklet.making;
+  flow.titled(wrong, [wrongText]);
 }
 
 /** Rights, corrections, version, and room for the maker's own purse. */

@@ -25,7 +25,6 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
   const { panelLining } = neededFor(facts).list;
   const tell = () => {
     flow.titled(say.panels, [panels.length === 2 ? say.two : say.one, say.ends]);
-    flow.titled(say.wrong, [say.wrongText]);
     flow.mark('seam');
     if (panels.length === 1) flow.titled(say.seam, [say.oneSeam]);
     else {
