@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, onTestFinished, test } from 'vitest';
+import { languages } from '../../src/words/pages/languages.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 
@@ -66,6 +67,45 @@ test.each([
     }
   }
 });
+
+test.each([
+  [390, 844],
+  [360, 640],
+])(
+  'steps, undo and redo stand in two rows without a cut in every language, %i × %i',
+  async (width, height) => {
+    const { page } = await built.open(width, height, undefined, { hasTouch: true });
+    await settled(page);
+    for (const language of languages) {
+      await page.locator('.tongue').selectOption(language);
+      await page.locator(`html[lang="${language}"]`).waitFor();
+      const found = await page.evaluate(() => {
+        const boxes = Array.from(document.querySelectorAll('.reach button')).map((one) => {
+          const range = document.createRange();
+          range.selectNodeContents(one.querySelector('span')!);
+          const { left, right } = range.getBoundingClientRect();
+          return { name: one.textContent, word: [left, right], box: one.getBoundingClientRect() };
+        });
+        const steps = boxes.filter(({ name }) => name !== boxes[0].name && name !== boxes[1].name);
+        const edge = Math.min(boxes[0].box.left, boxes[1].box.left);
+        const way = document.querySelector('.way')!;
+        return {
+          cut: boxes.flatMap(({ name, word: [left, right], box }) =>
+            left < box.left || right > box.right || left < 0 || right > innerWidth ? [name] : [],
+          ),
+          underUndo: steps.flatMap(({ name, box }) => (box.right > edge + 0.5 ? [name] : [])),
+          slidesPx: way.scrollWidth - way.clientWidth,
+          rows: new Set(steps.map(({ box }) => Math.round(box.top))).size,
+          leastPx: Math.min(...boxes.flatMap(({ box }) => [box.width, box.height])),
+        };
+      });
+      const { leastPx, ...rest } = found;
+      expect(rest, language).toEqual({ cut: [], underUndo: [], slidesPx: 0, rows: 2 });
+      expect(leastPx, language).toBeGreaterThanOrEqual(44);
+    }
+  },
+  60_000,
+);
 
 test('a step begins where its card does, however far the one before was pushed', async () => {
   const { page } = await built.open(390, 844, undefined, { hasTouch: true });

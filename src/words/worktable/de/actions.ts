@@ -2,8 +2,8 @@ import type { WorktableWords } from '../index.js';
 
 /** The name of every action, as its button says it; an icon never stands alone. */
 export const actions: WorktableWords['actions'] = {
-  undo: 'Zurück',
-  redo: 'Wieder',
+  undo: 'Rückgängig',
+  redo: 'Wiederholen',
   'look-beads': 'Perlen',
   'look-cells': 'Buchstaben',
   wedges: 'Segmente',
