@@ -28,7 +28,9 @@ const leastLight = 0.12;
  * Finds how bright, and of what tint, bare paper is everywhere. Starting from cells that have the
  * commonest bright tint, paper spreads to every neighbour that differs little: shadows and the
  * fall-off towards the corners are soft and are followed, coloured areas begin with a step and are
- * left out, and the paper under them is drawn over from around them.
+ * left out, and the paper under them is drawn over from around them. A sketch lies in the shadow of
+ * hand and phone: a smooth surface, as a lamp makes (see ../paper-surface.ts, for jars and coloured
+ * blanks), does not follow the edge of one.
  */
 export function paperLight(raster: LinearRaster): PaperLight {
   const cellPx = Math.max(2, Math.round(Math.max(raster.width, raster.height) / cellsAlong));
