@@ -14,6 +14,7 @@ import { expandStringing, stringingCsv } from '../src/core/pages/lists/stringing
 import { panelLengths } from '../src/core/thread/lengths.js';
 import { findPlaces, placeOf } from '../src/core/thread/find/find-place.js';
 import { beadsOnThread, placesOnThread, workableMarks } from '../src/core/work/on-thread.js';
+import { firstOpenRound, openStitches } from '../src/core/work/open-stitches.js';
 import { pieceCost } from '../src/core/work/piece-cost.js';
 import {
   beginWork,
@@ -347,4 +348,26 @@ test('work goes over to a changed pattern as far as it is the same', () => {
   expect(workedOtherwise(work, changed)).toBe(1);
   expect(sameToHands(pattern, changed)).toBe(false);
   expect(sameToHands(pattern, { ...pattern, title: 'Another name' })).toBe(true);
+});
+
+test('what hands have not done: the inner part of a thread that is half strung, and what is not worked', () => {
+  const pattern = somePattern({ wedges: 7, rounds: 8 });
+  const [plan] = stringPlans(pattern, 0);
+  // One length of 252 beads, the rim first: of 43 on the thread the list's own tail is closed.
+  const open = openStitches(pattern, 0, { strung: [43], worked: 0 });
+  expect([...open].reduce((sum, one) => sum + one, 0)).toBe(252 - 43);
+  expect(open.indexOf(0)).toBe(252 - 43);
+  expect(firstOpenRound(pattern, 0, { strung: [43], worked: 0 })).toBe(1);
+  // Twenty stitches worked: round 1 has 7, round 2 14.
+  expect(openStitches(pattern, 0, { strung: [43], worked: 21 }).indexOf(1)).toBe(21);
+  expect(firstOpenRound(pattern, 0, { strung: [43], worked: 21 })).toBe(3);
+  expect(firstOpenRound(pattern, 0, { strung: [plan.beads.length], worked: 5 })).toBe(8);
+});
+
+test('of equal beads the last is the one that is missing, so that few come off the thread', () => {
+  const wanted = [...'BAAAAACDDE'].map((letter, n) => ({ letter, stitch: 9 - n, extra: false }));
+  const slipOf = (got: string) => readThread(wanted, got, true).slips!;
+  expect(slipOf('BAAAACDD')).toMatchObject([{ kind: 'missing', at: 5, wanted: 'A', wantedAt: 5 }]);
+  expect(slipOf('BAAAAAACDD')).toMatchObject([{ kind: 'extra', at: 6, got: 'A', wantedAt: 6 }]);
+  expect(slipOf('AAAAACDD')).toMatchObject([{ kind: 'missing', at: 0, wanted: 'B' }]);
 });

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { parsePattern } from '../../src/core/pattern/read/parse.js';
 import type { Pattern } from '../../src/core/pattern/pattern.js';
+import { panelLengths } from '../../src/core/thread/lengths.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
 import { saved, savedPages } from '../support/page-acts.js';
@@ -136,6 +137,42 @@ test.each([
     expect(said).toEqual([]);
   },
 );
+
+test('beads that are strung or worked already stay, whatever runs out', async () => {
+  const { page, said } = await built.open();
+  await settled(page);
+  const { pattern: before } = await zipped(page);
+  await toWork(page, 'string');
+  for (let n = 0; n < 4; n++) {
+    const run = await page.locator('.at-work .run').innerText();
+    await tapOn(page);
+    await expect.poll(() => page.locator('.at-work .run').innerText()).not.toBe(run);
+  }
+  const [strung] = (await keptWork(page))!.strung;
+  await act(page, 'crochet').click();
+  // Crocheting says that the length is not on the thread; by a printed list it may be all the same.
+  await page.locator('.not-strung').waitFor();
+  await act(page, 'to-table').click();
+  await page.locator('.out-of-bead summary').click();
+  const [{ id, letter }] = before.beads;
+  await page.locator(`[data-runs-out="${letter}"]`).click();
+  expect(await page.locator('[data-out-from]').inputValue()).toBe('1');
+  const offered = page.locator('[data-take-instead]').first();
+  const to = await offered.getAttribute('data-take-instead');
+  await offered.click();
+  await settled(page);
+  const { pattern: after } = await zipped(page);
+  const [{ toStitch }] = panelLengths(before, 0);
+  const [was, now] = [idsOf(before, 0), idsOf(after, 0)];
+  const wanted = was.map((one, s) =>
+    one === id && (s < toStitch - strung || s >= toStitch) ? to : one,
+  );
+  expect(now).toEqual(wanted);
+  await toWork(page, 'crochet');
+  await page.locator('[data-strung-by-list]').click();
+  await page.locator('.not-strung').waitFor({ state: 'detached' });
+  expect(said).toEqual([]);
+});
 
 test('a piece to practise on has four rounds in the maker’s own stitch, its own work and its own pages', async () => {
   const { page, said } = await built.open(390, 844);

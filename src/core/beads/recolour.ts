@@ -33,6 +33,8 @@ export interface SwapScope {
   readonly panel?: number;
   /** First round, from 1, in which beads are swapped; all of them when undefined. */
   readonly fromRound?: number;
+  /** Per panel 1 for each stitch, in working order, whose bead may be swapped; all of them when undefined. */
+  readonly open?: readonly Uint8Array[];
 }
 
 /** What recolouring did to the panels, all of them together. */
@@ -228,7 +230,7 @@ function reportOf(before: Pattern, after: Pattern): RecolourReport {
 function swappedInPart(
   pattern: Pattern,
   swaps: readonly { letter: string; bead: Bead }[],
-  { panel, fromRound = 1 }: SwapScope,
+  { panel, fromRound = 1, open }: SwapScope,
 ): Pattern {
   const taken = new Map(pattern.beads.map((bead) => [bead.letter, bead]));
   const becomes = new Map<string, string>();
@@ -240,16 +242,20 @@ function swappedInPart(
     if (there === undefined) taken.set(free, { letter: free, ...plainBead(bead) });
     becomes.set(letter, free);
   }
-  const swapped = (marks: string) =>
-    Array.from(marks, (mark) => becomes.get(mark) ?? mark).join('');
-  const panels = pattern.panels.map((one, n) =>
-    panel !== undefined && n !== panel
-      ? one
-      : {
-          ...one,
-          rounds: one.rounds.map((marks, r) => (r + 1 < fromRound ? marks : swapped(marks))),
-        },
-  );
+  const swapped = (marks: string, within?: Uint8Array) =>
+    Array.from(marks, (mark, i) => (within?.[i] === 0 ? mark : (becomes.get(mark) ?? mark))).join(
+      '',
+    );
+  const panels = pattern.panels.map((one, n) => {
+    if (panel !== undefined && n !== panel) return one;
+    let first = 0;
+    const rounds = one.rounds.map((marks, r) => {
+      const from = first;
+      first += marks.length;
+      return r + 1 < fromRound ? marks : swapped(marks, open?.[n]?.subarray(from, first));
+    });
+    return { ...one, rounds };
+  });
   const used = new Set(panels.flatMap(({ rounds }) => rounds).join(''));
   const beads = [...taken.values()].filter(
     ({ letter }) => !becomes.has(letter) || used.has(letter),

@@ -1,6 +1,5 @@
 import type { Pattern } from '../pattern/pattern.js';
 import { lettersInWorkingOrder } from '../pattern/stitches.js';
-import { stitchesBefore } from '../panel/shape.js';
 import { panelLengths } from '../thread/lengths.js';
 import type { Pace } from './round-at-hand.js';
 import { stringPlans } from './stringing-steps.js';
@@ -157,18 +156,4 @@ export function lengthToString(pattern: Pattern, panel: number, progress: PanelP
   const lengths = panelLengths(pattern, panel);
   const open = lengths.findIndex(({ beads }, n) => (progress.strung[n] ?? 0) < beads.length);
   return open === -1 ? undefined : open;
-}
-
-/** The first round, from 1, of which no bead is on a thread or worked yet. */
-export function firstOpenRound(
-  pattern: Pattern,
-  panel: number,
-  { strung, worked }: PanelProgress,
-): number {
-  const lengths = panelLengths(pattern, panel);
-  const begun = lengths.filter((_, n) => (strung[n] ?? 0) > 0).at(-1);
-  const from = Math.max(worked, begun?.toStitch ?? 0);
-  const { wedges, rounds } = pattern.shape;
-  for (let r = 1; r <= rounds; r++) if (stitchesBefore({ wedges }, r) >= from) return r;
-  return rounds;
 }

@@ -1,4 +1,5 @@
 import { alignBeads } from '../thread/find/align.js';
+import type { Edit } from '../thread/find/align.js';
 import { mostEdits } from '../thread/find/mend.js';
 import type { StitchNote } from './progress.js';
 import type { ThreadBead } from './on-thread.js';
@@ -42,12 +43,36 @@ export function readThread(
   const most = Math.min(mostEdits, Math.max(2, Math.ceil(got.length / 4)));
   const found = alignBeads(letters, got, { most, freeEnd: true });
   if (!found) return { slips: undefined, covered: 0 };
-  const slips = found.edits.map(({ kind, wantedAt, gotAt, wanted: want, got: there }): Slip => {
+  const edits = strungFirst
+    ? found.edits.map((edit, n) => late(edit, letters, got, found.edits[n + 1]))
+    : found.edits;
+  const slips = edits.map(({ kind, wantedAt, gotAt, wanted: want, got: there }): Slip => {
     const own = wanted.slice(wantedAt, wantedAt + want.length).map(({ stitch }) => stitch);
     const stitches = want === '' ? comesBefore(wanted, wantedAt, strungFirst) : own;
     return { kind, at: gotAt, wantedAt, wanted: want, got: there, stitches };
   });
   return { slips, covered: found.wanted };
+}
+
+/**
+ * Among equal beads nobody can tell which one is missing or too many: the last of them, so that as few
+ * as can be come off the thread again.
+ */
+function late(edit: Edit, wanted: string, got: string, next: Edit | undefined): Edit {
+  const { kind } = edit;
+  if (kind !== 'missing' && kind !== 'extra') return edit;
+  const letter = kind === 'missing' ? edit.wanted : edit.got;
+  const [inWanted, inGot] = kind === 'missing' ? [1, 0] : [0, 1];
+  const end = next ? next.gotAt : got.length;
+  let by = 0;
+  while (
+    edit.gotAt + by + inGot < end &&
+    got[edit.gotAt + by + inGot] === letter &&
+    wanted[edit.wantedAt + by + inWanted] === letter
+  ) {
+    by++;
+  }
+  return { ...edit, gotAt: edit.gotAt + by, wantedAt: edit.wantedAt + by };
 }
 
 /** The stitch that a bead too many comes before when the thread is worked; none for the last of all. */

@@ -18,6 +18,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Kolo ${f.r} · korálky: ${f.done} z ${f.all}`,
   then: (run) => `pak ${run}`,
   thenDone: 'to jsou poslední',
+  notStrung: (n) =>
+    `Podle této stránky ještě nejsou na niti korálky tohoto úseku: ${n}. Nejdřív se navlékají.`,
+  strungByList: 'Všechny už jsou na niti',
   tapStrung: 'Až budou na niti, klepněte kamkoli',
   stands: (f) =>
     `Na niti: korálků ${f.beads}, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

@@ -30,13 +30,13 @@ export const mending: WorktableWords['mending'] = {
   notHere: 'Diese Perlen gehören nicht hierher. Vielleicht ist die Arbeit an einer anderen Stelle.',
   slip: {
     missing: (f) =>
-      `Nach ${f.after} Perlen: ${f.wanted} fehlt (Runde ${f.round}, Masche ${f.stitch})`,
+      `Hinter Perle ${f.after}: ${f.wanted} fehlt (Runde ${f.round}, Masche ${f.stitch})`,
     extra: (f) =>
-      `Nach ${f.after} Perlen: ${f.got} zu viel (Runde ${f.round}, vor Masche ${f.stitch})`,
+      `Hinter Perle ${f.after}: ${f.got} zu viel (Runde ${f.round}, vor Masche ${f.stitch})`,
     other: (f) =>
-      `Nach ${f.after} Perlen: ${f.got} statt ${f.wanted} (Runde ${f.round}, Masche ${f.stitch})`,
+      `Hinter Perle ${f.after}: ${f.got} statt ${f.wanted} (Runde ${f.round}, Masche ${f.stitch})`,
     swap: (f) =>
-      `Nach ${f.after} Perlen: ${f.got} vertauscht, richtig ist ${f.wanted} (Runde ${f.round}, Masche ${f.stitch})`,
+      `Hinter Perle ${f.after}: ${f.got} vertauscht, richtig ist ${f.wanted} (Runde ${f.round}, Masche ${f.stitch})`,
   },
   ways: {
     missing:

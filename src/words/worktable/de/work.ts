@@ -19,6 +19,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Runde ${f.r} · ${f.done} von ${f.all} Perlen`,
   then: (run) => `dann ${run}`,
   thenDone: 'das sind die letzten',
+  notStrung: (n) =>
+    `Nach dieser Seite sind von diesem Abschnitt noch nicht auf dem Faden: ${n} Perlen. Zuerst wird aufgefädelt.`,
+  strungByList: 'Sie sind alle auf dem Faden',
   tapStrung: 'Irgendwo antippen, wenn sie auf dem Faden sind',
   stands: (f) =>
     `Auf dem Faden: ${f.beads} Perlen, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

@@ -27,13 +27,13 @@ export const mending = {
   notHere: 'These beads do not belong here. Perhaps you are at another place.',
   slip: {
     missing: (f: { after: string; wanted: string; got: string; round: string; stitch: string }) =>
-      `After ${f.after} beads: ${f.wanted} missing (round ${f.round}, stitch ${f.stitch})`,
+      `Behind bead ${f.after}: ${f.wanted} missing (round ${f.round}, stitch ${f.stitch})`,
     extra: (f: { after: string; wanted: string; got: string; round: string; stitch: string }) =>
-      `After ${f.after} beads: ${f.got} too many (round ${f.round}, before stitch ${f.stitch})`,
+      `Behind bead ${f.after}: ${f.got} too many (round ${f.round}, before stitch ${f.stitch})`,
     other: (f: { after: string; wanted: string; got: string; round: string; stitch: string }) =>
-      `After ${f.after} beads: ${f.got} instead of ${f.wanted} (round ${f.round}, stitch ${f.stitch})`,
+      `Behind bead ${f.after}: ${f.got} instead of ${f.wanted} (round ${f.round}, stitch ${f.stitch})`,
     swap: (f: { after: string; wanted: string; got: string; round: string; stitch: string }) =>
-      `After ${f.after} beads: ${f.got} in the wrong order, ${f.wanted} is wanted (round ${f.round}, stitch ${f.stitch})`,
+      `Behind bead ${f.after}: ${f.got} in the wrong order, ${f.wanted} is wanted (round ${f.round}, stitch ${f.stitch})`,
   },
   ways: {
     missing:

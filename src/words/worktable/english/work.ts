@@ -20,6 +20,9 @@ export const work = {
     `Round ${r} · ${done} of ${all} beads`,
   then: (run: string) => `then ${run}`,
   thenDone: 'these are the last ones',
+  notStrung: (n: string) =>
+    `Not on the thread yet by this page: ${n} beads of this length. They are strung first.`,
+  strungByList: 'They are all on the thread',
   tapStrung: 'Tap anywhere when they are on the thread',
   stands: ({
     beads,

@@ -28,13 +28,13 @@ export const mending: WorktableWords['mending'] = {
   notHere: 'Estos abalorios no van aquí. Quizá la labor esté en otro sitio.',
   slip: {
     missing: (f) =>
-      `Después de ${f.after} abalorios: falta ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
+      `Detrás del abalorio ${f.after}: falta ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
     extra: (f) =>
-      `Después de ${f.after} abalorios: sobra ${f.got} (vuelta ${f.round}, antes del punto ${f.stitch})`,
+      `Detrás del abalorio ${f.after}: sobra ${f.got} (vuelta ${f.round}, antes del punto ${f.stitch})`,
     other: (f) =>
-      `Después de ${f.after} abalorios: ${f.got} en vez de ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
+      `Detrás del abalorio ${f.after}: ${f.got} en vez de ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
     swap: (f) =>
-      `Después de ${f.after} abalorios: ${f.got} en orden equivocado, va ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
+      `Detrás del abalorio ${f.after}: ${f.got} en orden equivocado, va ${f.wanted} (vuelta ${f.round}, punto ${f.stitch})`,
   },
   ways: {
     missing:

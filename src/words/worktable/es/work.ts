@@ -19,6 +19,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Vuelta ${f.r} · ${f.done} de ${f.all} abalorios`,
   then: (run) => `luego ${run}`,
   thenDone: 'estos son los últimos',
+  notStrung: (n) =>
+    `Según esta página, de este tramo faltan por ensartar: ${n}. Primero se ensartan.`,
+  strungByList: 'Ya están todos en el hilo',
   tapStrung: 'Toque en cualquier parte cuando estén en el hilo',
   stands: (f) =>
     `En el hilo: ${f.beads} abalorios, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

@@ -29,13 +29,13 @@ export const mending: WorktableWords['mending'] = {
   notHere: 'Ces perles ne vont pas ici. L’ouvrage en est peut-être ailleurs.',
   slip: {
     missing: (f) =>
-      `Après ${f.after} perles : ${f.wanted} manque (tour ${f.round}, maille ${f.stitch})`,
+      `Après la perle ${f.after} : ${f.wanted} manque (tour ${f.round}, maille ${f.stitch})`,
     extra: (f) =>
-      `Après ${f.after} perles : ${f.got} en trop (tour ${f.round}, avant la maille ${f.stitch})`,
+      `Après la perle ${f.after} : ${f.got} en trop (tour ${f.round}, avant la maille ${f.stitch})`,
     other: (f) =>
-      `Après ${f.after} perles : ${f.got} au lieu de ${f.wanted} (tour ${f.round}, maille ${f.stitch})`,
+      `Après la perle ${f.after} : ${f.got} au lieu de ${f.wanted} (tour ${f.round}, maille ${f.stitch})`,
     swap: (f) =>
-      `Après ${f.after} perles : ${f.got} dans le mauvais ordre, il faut ${f.wanted} (tour ${f.round}, maille ${f.stitch})`,
+      `Après la perle ${f.after} : ${f.got} dans le mauvais ordre, il faut ${f.wanted} (tour ${f.round}, maille ${f.stitch})`,
   },
   ways: {
     missing:

@@ -19,6 +19,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Tour ${f.r} · ${f.done} perles sur ${f.all}`,
   then: (run) => `puis ${run}`,
   thenDone: 'ce sont les dernières',
+  notStrung: (n) =>
+    `D’après cette page, restent à enfiler de cette longueur : ${n}. On enfile d’abord.`,
+  strungByList: 'Elles sont toutes sur le fil',
   tapStrung: 'Toucher n’importe où quand elles sont sur le fil',
   stands: (f) =>
     `Sur le fil : ${f.beads} perles, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

@@ -28,13 +28,13 @@ export const mending: WorktableWords['mending'] = {
   notHere: 'Queste perline non vanno qui. Forse il lavoro è in un altro punto.',
   slip: {
     missing: (f) =>
-      `Dopo ${f.after} perline: manca ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
+      `Dopo la perlina ${f.after}: manca ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
     extra: (f) =>
-      `Dopo ${f.after} perline: ${f.got} di troppo (giro ${f.round}, prima della maglia ${f.stitch})`,
+      `Dopo la perlina ${f.after}: ${f.got} di troppo (giro ${f.round}, prima della maglia ${f.stitch})`,
     other: (f) =>
-      `Dopo ${f.after} perline: ${f.got} invece di ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
+      `Dopo la perlina ${f.after}: ${f.got} invece di ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
     swap: (f) =>
-      `Dopo ${f.after} perline: ${f.got} nell’ordine sbagliato, ci vuole ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
+      `Dopo la perlina ${f.after}: ${f.got} nell’ordine sbagliato, ci vuole ${f.wanted} (giro ${f.round}, maglia ${f.stitch})`,
   },
   ways: {
     missing:

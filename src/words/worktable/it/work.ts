@@ -19,6 +19,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Giro ${f.r} · ${f.done} perline su ${f.all}`,
   then: (run) => `poi ${run}`,
   thenDone: 'queste sono le ultime',
+  notStrung: (n) =>
+    `Secondo questa pagina, di questo tratto restano da infilare: ${n}. Prima si infila.`,
+  strungByList: 'Sono tutte sul filo',
   tapStrung: 'Toccare ovunque quando sono sul filo',
   stands: (f) =>
     `Sul filo: ${f.beads} perline, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

@@ -18,6 +18,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `${f.r}段目 · ${f.all}個のうち${f.done}個`,
   then: (run) => `次は ${run}`,
   thenDone: 'これで最後です',
+  notStrung: (n) =>
+    `このページの記録では、この糸にまだ${n}個通していません。先にビーズを通します。`,
+  strungByList: 'もう全部通してあります',
   tapStrung: '糸に通したら、どこでもタップします',
   stands: (f) =>
     `糸の上：ビーズ${f.beads}個、${f.metres} m${f.grams === undefined ? '' : `、${f.grams} g`}`,

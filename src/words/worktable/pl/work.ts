@@ -18,6 +18,9 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Okrążenie ${f.r} · koraliki: ${f.done} z ${f.all}`,
   then: (run) => `potem ${run}`,
   thenDone: 'to już ostatnie',
+  notStrung: (n) =>
+    `Według tej strony na nić tego odcinka trzeba jeszcze nawlec: ${n}. Najpierw się nawleka.`,
+  strungByList: 'Wszystkie są już na nici',
   tapStrung: 'Gdy są na nici, dotknąć w dowolnym miejscu',
   stands: (f) =>
     `Na nici: koralików ${f.beads}, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

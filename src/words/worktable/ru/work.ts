@@ -18,6 +18,8 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Ряд ${f.r} · бисерин: ${f.done} из ${f.all}`,
   then: (run) => `потом ${run}`,
   thenDone: 'это последние',
+  notStrung: (n) => `По этой странице из этого отрезка ещё не нанизано: ${n}. Сначала нанизывают.`,
+  strungByList: 'Все уже на нити',
   tapStrung: 'Коснитесь где угодно, когда они на нити',
   stands: (f) =>
     `На нити: бисерин ${f.beads}, ${f.metres} м${f.grams === undefined ? '' : `, ${f.grams} г`}`,

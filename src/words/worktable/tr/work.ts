@@ -18,6 +18,8 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `${f.r}. sıra · boncuk ${f.done} / ${f.all}`,
   then: (run) => `sonra ${run}`,
   thenDone: 'bunlar sonuncular',
+  notStrung: (n) => `Bu sayfaya göre bu diziden henüz ipliğe geçmeyen boncuk: ${n}. Önce dizilir.`,
+  strungByList: 'Hepsi iplikte',
   tapStrung: 'İpliğe geçince herhangi bir yere dokunun',
   stands: (f) =>
     `İplikte: ${f.beads} boncuk, ${f.metres} m${f.grams === undefined ? '' : `, ${f.grams} g`}`,

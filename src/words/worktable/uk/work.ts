@@ -18,6 +18,8 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `Ряд ${f.r} · бісеринок: ${f.done} з ${f.all}`,
   then: (run) => `потім ${run}`,
   thenDone: 'це останні',
+  notStrung: (n) => `За цією сторінкою з цього відрізка ще не нанизано: ${n}. Спершу нанизують.`,
+  strungByList: 'Усі вже на нитці',
   tapStrung: 'Торкніться будь-де, коли вони на нитці',
   stands: (f) =>
     `На нитці: бісеринок ${f.beads}, ${f.metres} м${f.grams === undefined ? '' : `, ${f.grams} г`}`,

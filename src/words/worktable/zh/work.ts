@@ -17,6 +17,8 @@ export const work: WorktableWords['work'] = {
   stringRound: (f) => `第${f.r}圈 · 珠子 ${f.done}/${f.all}`,
   then: (run) => `然后 ${run}`,
   thenDone: '这是最后的了',
+  notStrung: (n) => `按本页的记录，这一段还有${n}颗珠子没穿。要先穿珠。`,
+  strungByList: '已经全部穿好',
   tapStrung: '穿到线上后，点任意处',
   stands: (f) =>
     `线上：${f.beads}颗珠子，${f.metres} m${f.grams === undefined ? '' : `，${f.grams} g`}`,

@@ -4,6 +4,7 @@ import { stitchCount, stitchesBefore, stitchesInRound } from '../../../core/pane
 import { bareMark, undecidedMark } from '../../../core/pattern/marks.js';
 import { cuesAt, lengthIndexAt, workedBefore, workStep } from '../../../core/work/round-at-hand.js';
 import type { WorkPart, WorkStep } from '../../../core/work/round-at-hand.js';
+import { putAt } from '../../../core/work/progress.js';
 import { placeOf } from '../../../core/thread/find/find-place.js';
 import { ActionButton } from '../../parts/action-button.js';
 import { figure, words } from '../../words.js';
@@ -15,6 +16,7 @@ import { NoteList } from './notes.js';
 import {
   jumpedFrom,
   marks,
+  markProgress,
   plans,
   progress,
   putWorked,
@@ -65,6 +67,7 @@ export function CrochetScreen() {
     [worked],
   );
   const round = step?.round ?? shape.rounds;
+  const missing = unstrung(worked);
   return (
     <>
       <div class="work-in-hand">
@@ -84,6 +87,7 @@ export function CrochetScreen() {
       </div>
       <div class="hands">
         <Jumped />
+        {missing && <NotStrung {...missing} />}
         {lines.map((line) => (
           <p key={line} class={`cue${cues.join || slips.includes(line) ? ' stop' : ''}`}>
             {line}
@@ -119,10 +123,43 @@ export function CrochetScreen() {
           <ActionButton id="pace-run" look="quiet" />
           <ActionButton id="pace-wedge" look="quiet" />
           <ActionButton id="whole-work" look="quiet" />
-          <ActionButton id="string" look="quiet" />
+          {!missing && <ActionButton id="string" look="quiet" />}
         </div>
       </div>
     </>
+  );
+}
+
+/** Beads of the length at hand that are not on the thread yet, as far as this page knows. */
+function unstrung(worked: number): { length: number; beads: number; all: number } | undefined {
+  if (worked >= stitchCount(work.value!.pattern.shape)) return undefined;
+  const length = lengthIndexAt(
+    plans.value.map((plan) => plan.length),
+    worked,
+  );
+  const all = plans.value[length].beads.length;
+  const beads = all - (progress.value!.strung[length] ?? 0);
+  return beads > 0 ? { length, beads, all } : undefined;
+}
+
+/** The next bead is not on the thread; whoever strung by a printed list says so. */
+function NotStrung({ length, beads, all }: { length: number; beads: number; all: number }) {
+  const say = words.value.work;
+  return (
+    <div class="cue stop not-strung">
+      <p>{say.notStrung(figure(beads))}</p>
+      <div class="row">
+        <ActionButton id="string" />
+        <button
+          type="button"
+          class="button"
+          data-strung-by-list
+          onClick={() => markProgress({ strung: putAt(progress.peek()!.strung, length, all) })}
+        >
+          <span>{say.strungByList}</span>
+        </button>
+      </div>
+    </div>
   );
 }
 

@@ -4,7 +4,8 @@ import { stitchesBefore } from '../../../core/panel/shape.js';
 import { lettersInWorkingOrder } from '../../../core/pattern/stitches.js';
 import { recolour } from '../../../core/beads/recolour.js';
 import { beadsInStock } from '../../../core/beads/amounts.js';
-import { firstOpenRound } from '../../../core/work/progress.js';
+import { firstOpenRound, openStitches } from '../../../core/work/open-stitches.js';
+import { progressOf } from '../../../core/work/progress.js';
 import { isSaid } from '../../said.js';
 import { beadNamed, withLaid } from '../../store/laid.js';
 import { look, piece, pieces, tell, tellTrouble, view } from '../../store/store.js';
@@ -37,18 +38,10 @@ export function OutOfBead() {
     return nearestBeads(bead, others, mostOffered);
   }, [bead, piece.value.palette]);
   if (!pattern) return null;
-  const needs = pattern.panels.reduce(
-    (sum, { rounds }, n) =>
-      panel !== undefined && n !== panel
-        ? sum
-        : sum +
-          rounds
-            .slice(from - 1)
-            .join('')
-            .split(bead?.letter ?? ' ').length -
-          1,
-    0,
-  );
+  const needs = openOfAll().reduce((sum, open, n) => {
+    if (panel !== undefined && n !== panel) return sum;
+    return sum + toChange(n, open, bead?.letter, from).length;
+  }, 0);
   return (
     <details class="out-of-bead" ref={details} open={runsOut !== undefined}>
       <summary>{say.outTitle}</summary>
@@ -146,6 +139,28 @@ export function OutOfBead() {
   );
 }
 
+/** Of each panel of the purse at hand, what hands have not done yet. */
+function openOfAll(): Uint8Array[] {
+  const { pattern, at, ...rest } = work.peek()!;
+  return pattern.panels.map((_one, panel) =>
+    openStitches(pattern, panel, progressOf({ pattern, at, ...rest }, { panel, copy: at.copy })),
+  );
+}
+
+/** The stitches of a panel that change with a bead: of its letter, from a round on, and open. */
+function toChange(
+  panel: number,
+  open: Uint8Array,
+  letter: string | undefined,
+  round: number,
+): number[] {
+  const { panels, shape } = work.peek()!.pattern;
+  const first = stitchesBefore(shape, round);
+  return [...lettersInWorkingOrder(panels[panel])].flatMap((mark, s) =>
+    s >= first && mark === letter && open[s] ? [s] : [],
+  );
+}
+
 /** Another bead from a round on, in one panel or in all; beads by their ids. */
 interface Instead {
   readonly from: string;
@@ -161,20 +176,17 @@ export function takeInstead({ from, to, round, panel }: Instead): void {
   const bead = beadNamed(piece.peek(), to);
   const old = now?.pattern.beads.find(({ id }) => id === from);
   if (!now || !old || !bead) return;
+  const open = openOfAll();
   try {
     const { pattern } = recolour(now.pattern, {
       swap: [{ letter: old.letter, bead }],
-      swapOnly: { fromRound: round, ...(panel !== undefined && { panel }) },
+      swapOnly: { fromRound: round, open, ...(panel !== undefined && { panel }) },
     });
     pieces.change(say.steps.runsOut, (was) => {
       let next = was;
-      now.pattern.panels.forEach((one, n) => {
+      now.pattern.panels.forEach((_one, n) => {
         if (panel !== undefined && panel !== n) return;
-        const first = stitchesBefore(now.pattern.shape, round);
-        const layings = new Map<number, string>();
-        [...lettersInWorkingOrder(one)].forEach((mark, s) => {
-          if (s >= first && mark === old.letter) layings.set(s, to);
-        });
+        const layings = new Map(toChange(n, open[n], old.letter, round).map((s) => [s, to]));
         next = withLaid(next, n, layings, [bead]);
       });
       return was.work ? { ...next, work: { ...was.work, pattern } } : next;
