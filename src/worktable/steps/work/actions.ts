@@ -102,7 +102,7 @@ export const workActions: readonly Action[] = [
   },
   help('where-am-i', 'find', 'nearer'),
   help('check-strung', 'check', 'eye'),
-  help('something-wrong', 'wrong', 'letter'),
+  help('something-wrong', 'wrong', 'out-of-line'),
   help('pin-note', 'note', 'pin'),
   {
     id: 'jump-back',
