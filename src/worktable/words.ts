@@ -54,5 +54,10 @@ export function wantedLanguage(wishes: readonly string[]): Language {
 }
 
 const numbers = computed(() => new Intl.NumberFormat(language.value, { maximumFractionDigits: 1 }));
+const hundredths = computed(
+  () => new Intl.NumberFormat(language.value, { maximumFractionDigits: 2 }),
+);
 /** A number as the reader writes it, with one decimal at most. */
 export const figure = (value: number): string => numbers.value.format(value);
+/** A number as the reader writes it, with two decimals at most. */
+export const fineFigure = (value: number): string => hundredths.value.format(value);

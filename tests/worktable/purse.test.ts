@@ -133,6 +133,31 @@ test('front, back and inside are each another picture, and the frame follows its
   expect(said).toEqual([]);
 });
 
+test('fitting the panel says how many rounds it has now, or that it fits already', async () => {
+  const { page } = await built.open();
+  await settled(page);
+  await page.locator('[data-step="purse"]').click();
+  await act(page, 'frame-half-round').click();
+  const wide = page.locator('.numbers input[type="number"]').first();
+  await wide.fill('70');
+  await wide.press('Tab');
+  await settled(page);
+  const rounds = async () => {
+    await settled(page);
+    const inFrame = await page.locator('.facts li').nth(1).innerText();
+    return inFrame.match(/of round (\d+)/)![1];
+  };
+  const before = await rounds();
+  await act(page, 'fit-frame').click();
+  const note = page.locator('.told');
+  await expect.poll(() => note.innerText()).toContain(`Rounds: ${before} →`);
+  const after = await rounds();
+  expect(Number(after)).toBeLessThan(Number(before));
+  expect(await note.innerText()).toContain(`Rounds: ${before} → ${after}.`);
+  await act(page, 'fit-frame').click();
+  await expect.poll(() => note.innerText()).toContain(`It fits already: ${after} rounds`);
+});
+
 test('the back is placed for itself: what moves it leaves the front as it was', async () => {
   const { page, said } = await built.open();
   await settled(page);

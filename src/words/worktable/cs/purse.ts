@@ -18,6 +18,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: 'Měřte tam, kde bude okraj: napříč a od čáry mezi panty nahoru.',
   fixing: 'Jak se upevní',
+  fits: (n) => `Už se hodí: počet kol v tomto rámečku je ${n}.`,
+  fitNow: ({ before, after }) => `Díl se teď hodí do rámečku. Kola: ${before} → ${after}.`,
   sits: 'Jak sedí',
   worn: ({ panel, frame }) => `Díl visí ${panel} mm široký v rámečku širokém ${frame} mm.`,
   inFrame: ({ n, round, bare }) =>

@@ -20,6 +20,8 @@ export const purse: WorktableWords['purse'] = {
   frameHow:
     'Dort messen, wo der Rand liegen wird: quer und von der Linie zwischen den Scharnieren bis oben.',
   fixing: 'Wie er befestigt wird',
+  fits: (n) => `Es passt schon: ${n} Runden hängen in diesem Bügel.`,
+  fitNow: ({ before, after }) => `Das Teil passt jetzt in den Bügel. Runden: ${before} → ${after}.`,
   sits: 'Wie es sitzt',
   worn: ({ panel, frame }) =>
     `Das Teil hängt ${panel} mm breit in einem ${frame} mm breiten Bügel.`,

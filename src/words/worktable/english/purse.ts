@@ -18,6 +18,9 @@ export const purse = {
   frameHow:
     'Measure where the rim will lie: across, and from the line between the hinges to the top.',
   fixing: 'How it is fixed',
+  fits: (n: string) => `It fits already: ${n} rounds hang in this frame.`,
+  fitNow: ({ before, after }: { before: string; after: string }) =>
+    `The panel fits its frame now. Rounds: ${before} → ${after}.`,
   sits: 'How it sits',
   worn: ({ panel, frame }: { panel: string; frame: string }) =>
     `The panel hangs ${panel} mm wide in a frame ${frame} mm wide.`,

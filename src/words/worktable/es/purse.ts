@@ -20,6 +20,9 @@ export const purse: WorktableWords['purse'] = {
   frameHow:
     'Mida donde irá el borde: a lo ancho, y desde la línea entre las bisagras hasta arriba.',
   fixing: 'Cómo se fija',
+  fits: (n) => `Ya ajusta: de esta boquilla cuelgan ${n} vueltas.`,
+  fitNow: ({ before, after }) =>
+    `El panel ajusta ahora en la boquilla. Vueltas: ${before} → ${after}.`,
   sits: 'Cómo queda',
   worn: ({ panel, frame }) =>
     `El panel cuelga con ${panel} mm de ancho en una boquilla de ${frame} mm.`,

@@ -19,6 +19,9 @@ export const purse: WorktableWords['purse'] = {
   frameHow:
     'Mesurez là où sera le bord : en largeur, et de la ligne entre les charnières jusqu’en haut.',
   fixing: 'Comment il est fixé',
+  fits: (n) => `Il va déjà : ${n} tours sont suspendus à ce fermoir.`,
+  fitNow: ({ before, after }) =>
+    `Le panneau va maintenant avec son fermoir. Tours : ${before} → ${after}.`,
   sits: 'Comment il tient',
   worn: ({ panel, frame }) =>
     `Le panneau pend sur ${panel} mm de large dans un fermoir de ${frame} mm.`,

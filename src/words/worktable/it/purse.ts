@@ -19,6 +19,9 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: 'Misura dove starà il bordo: in larghezza, e dalla linea tra i perni fino in cima.',
   fixing: 'Come si fissa',
+  fits: (n) => `Va già bene: a questa cerniera sono appesi ${n} giri.`,
+  fitNow: ({ before, after }) =>
+    `Ora il pannello va bene alla cerniera. Giri: ${before} → ${after}.`,
   sits: 'Come sta',
   worn: ({ panel, frame }) =>
     `Il pannello pende largo ${panel} mm in una cerniera larga ${frame} mm.`,

@@ -18,6 +18,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: '縁が入る所で測ります。横幅と、ちょうつがいを結ぶ線から上まで。',
   fixing: '取りつけ方',
+  fits: (n) => `もう合っています。この口金に${n}段です。`,
+  fitNow: ({ before, after }) => `パネルが口金に合いました。段数：${before} → ${after}。`,
   sits: 'おさまり方',
   worn: ({ panel, frame }) => `パネルは幅${panel} mm、口金の幅は${frame} mmです。`,
   inFrame: ({ n, round, bare }) =>

@@ -18,6 +18,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: 'Mierz tam, gdzie będzie brzeg: w poprzek i od linii między zawiasami do góry.',
   fixing: 'Jak jest mocowany',
+  fits: (n) => `Już pasuje: liczba okrążeń w tym biglu to ${n}.`,
+  fitNow: ({ before, after }) => `Panel pasuje teraz do bigla. Okrążenia: ${before} → ${after}.`,
   sits: 'Jak leży',
   worn: ({ panel, frame }) =>
     `Panel wisi na ${panel} mm szerokości w biglu szerokim na ${frame} mm.`,

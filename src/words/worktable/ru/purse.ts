@@ -19,6 +19,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'мм',
   frameHow: 'Мерьте там, где ляжет край: поперёк и от линии между шарнирами до верха.',
   fixing: 'Как он крепится',
+  fits: (n) => `Уже подходит: рядов в этом фермуаре ${n}.`,
+  fitNow: ({ before, after }) => `Теперь деталь подходит к фермуару. Ряды: ${before} → ${after}.`,
   sits: 'Как сидит',
   worn: ({ panel, frame }) => `Деталь висит шириной ${panel} мм в фермуаре шириной ${frame} мм.`,
   inFrame: ({ n, round, bare }) =>

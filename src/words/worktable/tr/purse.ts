@@ -18,6 +18,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: 'Kenarın duracağı yerde ölçün: enine ve menteşeler arasındaki çizgiden tepeye.',
   fixing: 'Nasıl tutturulur',
+  fits: (n) => `Zaten uyuyor: bu çerçevede ${n} sıra var.`,
+  fitNow: ({ before, after }) => `Panel artık çerçeveye uyuyor. Sıra: ${before} → ${after}.`,
   sits: 'Nasıl durur',
   worn: ({ panel, frame }) =>
     `Panel ${frame} mm genişliğindeki çerçevede ${panel} mm genişliğinde asılır.`,

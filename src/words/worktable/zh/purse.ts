@@ -18,6 +18,8 @@ export const purse: WorktableWords['purse'] = {
   mm: 'mm',
   frameHow: '在边缘要放的地方量：横向，以及从合页连线到顶端。',
   fixing: '怎样固定',
+  fits: (n) => `已经合适：这个口金上有${n}圈。`,
+  fitNow: ({ before, after }) => `钩片现在合口金了。圈数：${before} → ${after}。`,
   sits: '放得怎样',
   worn: ({ panel, frame }) => `钩片宽${panel} mm，口金宽${frame} mm。`,
   inFrame: ({ n, round, bare }) => `口金里：第${round}圈的${n}针。下面无珠的圈：${bare}。`,

@@ -5,13 +5,14 @@ import type { Frame } from '../../../core/purse/frame/measures.js';
 import type { Piece } from '../../store/piece.js';
 import { purseLook, trueSize } from '../../store/purse.js';
 import type { PurseLook } from '../../store/purse.js';
-import { chart, look, piece, pieces, tellTrouble } from '../../store/store.js';
-import { words } from '../../words.js';
+import { chart, look, piece, pieces, tell, tellTrouble } from '../../store/store.js';
+import { figure, words } from '../../words.js';
+import { shapeOf } from '../panel/shape-wish.js';
 import { fitted, measured, withKind } from './frame-wish.js';
 
 const hasPicture = () => piece.value.picture !== undefined;
 
-function change(step: 'frame' | 'back' | 'fit', recipe: (now: Piece) => Piece): void {
+function change(step: 'frame' | 'back', recipe: (now: Piece) => Piece): void {
   try {
     pieces.change(words.peek().purse.steps[step], recipe);
   } catch (error) {
@@ -80,7 +81,7 @@ export const purseActions: readonly Action[] = [
     id: 'fit-frame',
     icon: 'fit',
     possible: () => piece.value.wish.frame !== undefined,
-    do: () => change('fit', fitted),
+    do: fit,
   },
   seen('purse-both', 'two-parts', 'both'),
   seen('purse-front', 'purse', 'front'),
@@ -95,6 +96,21 @@ export const purseActions: readonly Action[] = [
     },
   },
 ];
+
+/** As many rounds as the frame asks for, and says what that changed. */
+function fit(): void {
+  const say = words.peek().purse;
+  const before = shapeOf(piece.peek()).rounds;
+  try {
+    const next = fitted(piece.peek());
+    const after = shapeOf(next).rounds;
+    if (after === before) return tell(say.fits(figure(before)));
+    pieces.change(say.steps.fit, () => next);
+    tell(say.fitNow({ before: figure(before), after: figure(after) }));
+  } catch (error) {
+    tellTrouble(error);
+  }
+}
 
 /** Lays a picture of its own on the back. */
 function chooseBack(): void {

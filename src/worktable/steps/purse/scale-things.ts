@@ -17,10 +17,15 @@ export const cardMm = { width: 85.6, height: 53.98 } as const;
 /** However small the purse is shown, its scale can be read. */
 const leastLetterPx = 13;
 
-/** The coin in millimetres, its box beginning at the origin. */
+/**
+ * The coin in millimetres, its box beginning at the origin.
+ *
+ * @param across its diameter, as the reader writes it
+ */
 export function drawCoin(
   context: CanvasRenderingContext2D,
   coin: Coin,
+  across: string,
   ink: string,
   pxPerMm: number,
 ): void {
@@ -48,7 +53,7 @@ export function drawCoin(
   context.fillStyle = ink;
   const letterMm = Math.max(4, leastLetterPx / pxPerMm);
   context.font = `${letterMm}px system-ui, sans-serif`;
-  context.fillText(`${coinMm(coin)} mm`, r, -0.85 * letterMm);
+  context.fillText(across, r, -0.85 * letterMm);
 }
 
 /** A ruler in millimetres, from the origin to the right. */

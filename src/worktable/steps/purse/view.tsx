@@ -6,7 +6,7 @@ import { ActionButton } from '../../parts/action-button.js';
 import { purseLook, pxPerMm, trueSize } from '../../store/purse.js';
 import { seenChart } from '../../store/seen.js';
 import { piece } from '../../store/store.js';
-import { words } from '../../words.js';
+import { fineFigure, words } from '../../words.js';
 import { drawInside, drawSide } from './draw-purse.js';
 import { hung } from './hung.js';
 import type { Hung } from './hung.js';
@@ -90,7 +90,8 @@ function showPurse(canvas: HTMLCanvasElement, room: HTMLElement): () => void {
       left += box.right - box.left + gapMm;
     }
     at(left, floor - coinMm(coinFor()));
-    drawCoin(context, coinFor(), ink, k);
+    const coin = coinFor();
+    drawCoin(context, coin, `${fineFigure(coinMm(coin))} ${words.peek().purse.mm}`, ink, k);
     at(from, floor + gapMm * 0.6);
     drawRuler(context, Math.max(60, Math.min(wide - gapMm, 150)), k);
   }
@@ -110,6 +111,7 @@ function showPurse(canvas: HTMLCanvasElement, room: HTMLElement): () => void {
       theme.value,
       lightsMade.value,
       piece.value,
+      words.value,
     ];
     ask();
   });
