@@ -58,6 +58,16 @@ test('a dropped picture lies on the table and the shelf after a reload, with its
   expect(said).toEqual([]);
 });
 
+test('the sample names the piece that it takes off the table, and the shelf has it', async () => {
+  const { page, said } = await withTower();
+  await page.locator('[data-action="sample"]').click();
+  await expect.poll(() => title(page)).toBe('Kingfisher');
+  await expect.poll(() => page.locator('.told').innerText()).toContain('tower is on the shelf.');
+  await page.locator('[data-action="shelf"]').click();
+  await page.locator('.shelf .piece .name', { hasText: 'tower' }).waitFor();
+  expect(said).toEqual([]);
+});
+
 test('a reload in the middle of a drag keeps the move', async () => {
   const { page } = await withTower();
   await pullPanel(page, 60, -16);

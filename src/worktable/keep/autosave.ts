@@ -111,13 +111,19 @@ export function laidAnew(): void {
   touched = false;
 }
 
-/** Ends keeping of this piece, before another is laid on the table. */
-export async function putAway(): Promise<void> {
+/**
+ * Ends keeping of this piece, before another is laid on the table.
+ *
+ * @returns whether it lies on the shelf
+ */
+export async function putAway(): Promise<boolean> {
   await save();
+  const kept = pieceId.peek() !== undefined && /^(kept|elsewhere)$/.test(keeping.peek());
   release();
   forgetWritten();
   pieceId.value = undefined;
   touched = false;
   keeping.value = 'nothing';
   sessionStorage.removeItem('piece');
+  return kept;
 }

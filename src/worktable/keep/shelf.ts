@@ -62,10 +62,20 @@ export async function openLast(): Promise<void> {
   await laySample(undefined, file);
 }
 
-/** A new piece: our sample, which waits for a picture. */
+/** A new piece: our sample, which waits for a picture. Says where the piece before it is. */
 export async function beginPiece(): Promise<void> {
-  await laySample(putAway);
+  const { title } = pieces.now.peek();
+  if (await layNew()) tell(words.peek().shelf.waits(title));
+}
+
+/** @returns whether the piece before lies on the shelf */
+async function layNew(): Promise<boolean> {
+  let kept = false;
+  await laySample(async () => {
+    kept = await putAway();
+  });
   look({ step: 'picture' });
+  return kept;
 }
 
 /** Lays a piece that was saved as a file on the table, as a new one. */
@@ -106,7 +116,7 @@ export async function setRemoved(id: string, removed: boolean): Promise<void> {
   await db.put('pieces', removed ? { ...rest, removedAt: Date.now() } : rest);
   const { takenOff, putBack } = words.peek().shelf;
   tell((removed ? takenOff : putBack)(kept.title));
-  if (removed && id === pieceId.peek()) await beginPiece();
+  if (removed && id === pieceId.peek()) await layNew();
   await readShelf();
 }
 

@@ -9,7 +9,7 @@ import { samplePicture, samplePiece } from './sample.js';
  * @param file its picture, where it is on its way already
  */
 export async function laySample(
-  before: () => Promise<void> = async () => {},
+  before: () => Promise<unknown> = async () => {},
   file: Promise<File> = samplePicture(),
 ): Promise<void> {
   const picture = await openPicture(await file);

@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Otevřít obrázek',
   camera: 'Vyfotit',
   paste: 'Vložit',
-  sample: 'Ledňáček',
+  sample: 'Naše ukázka: ledňáček',
   'blank-chart': 'Prázdné k vybarvení',
   'blank-svg': 'Prázdné jako SVG',
   'coloured-chart': 'Fotka vybarveného schématu',

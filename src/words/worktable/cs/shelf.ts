@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Vrátit',
   takenOff: (title) => `${title}: sundáno z police.`,
   putBack: (title) => `${title}: zase na polici.`,
+  waits: (title) => `${title}: čeká na polici.`,
   copyOf: (title) => `${title}, druhý kus`,
   copied: 'Druhé okno si svou práci nechává. Co uděláte tady, pokračuje jako samostatná práce.',
   when: (date) => `naposledy ${date}`,

@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Ein Bild öffnen',
   camera: 'Foto aufnehmen',
   paste: 'Einfügen',
-  sample: 'Eisvogel',
+  sample: 'Unser Muster: Eisvogel',
   'blank-chart': 'Leer zum Ausmalen',
   'blank-svg': 'Leer als SVG',
   'coloured-chart': 'Foto eines ausgemalten Zählplans',

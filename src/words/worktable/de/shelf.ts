@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Zurücklegen',
   takenOff: (title) => `${title} wurde aus dem Regal genommen.`,
   putBack: (title) => `${title} liegt wieder im Regal.`,
+  waits: (title) => `${title} liegt im Regal.`,
   copyOf: (title) => `${title}, zweites Stück`,
   copied:
     'Das andere Fenster behält sein Stück. Was hier geschieht, geht als eigenes Stück weiter.',

@@ -21,7 +21,7 @@ export const actions = {
   open: 'Open a picture',
   camera: 'Take a photo',
   paste: 'Paste',
-  sample: 'Kingfisher',
+  sample: 'Our sample: kingfisher',
   'blank-chart': 'Blank to colour in',
   'blank-svg': 'Blank as SVG',
   'coloured-chart': 'Photo of a coloured chart',

@@ -13,6 +13,7 @@ export const shelf = {
   backShort: 'Put back',
   takenOff: (title: string) => `${title} was taken off the shelf.`,
   putBack: (title: string) => `${title} lies on the shelf again.`,
+  waits: (title: string) => `${title} is on the shelf.`,
   copyOf: (title: string) => `${title}, second piece`,
   copied: 'The other window keeps its piece. What you do here goes on as a piece of its own.',
   when: (date: string) => `last worked on ${date}`,

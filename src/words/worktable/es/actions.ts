@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Abrir una imagen',
   camera: 'Hacer una foto',
   paste: 'Pegar',
-  sample: 'Martín pescador',
+  sample: 'Nuestra muestra: martín pescador',
   'blank-chart': 'Esquema vacío para colorear',
   'blank-svg': 'Esquema vacío en SVG',
   'coloured-chart': 'Foto de un esquema coloreado',

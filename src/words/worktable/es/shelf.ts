@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Volver a poner',
   takenOff: (title) => `${title} se ha retirado del estante.`,
   putBack: (title) => `${title} está otra vez en el estante.`,
+  waits: (title) => `${title} está en el estante.`,
   copyOf: (title) => `${title}, otra pieza`,
   copied: 'La otra ventana conserva su pieza. Lo que se haga aquí sigue como una pieza aparte.',
   when: (date) => `última vez: ${date}`,

@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Ouvrir une image',
   camera: 'Prendre une photo',
   paste: 'Coller',
-  sample: 'Martin-pêcheur',
+  sample: 'Notre exemple : martin-pêcheur',
   'blank-chart': 'Grille vide à colorier',
   'blank-svg': 'Grille vide en SVG',
   'coloured-chart': 'Photo d’une grille coloriée',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Remettre',
   takenOff: (title) => `${title} a été retiré de l’étagère.`,
   putBack: (title) => `${title} est de nouveau sur l’étagère.`,
+  waits: (title) => `${title} est sur l’étagère.`,
   copyOf: (title) => `${title}, second ouvrage`,
   copied: 'L’autre fenêtre garde son ouvrage. Ce qui se fait ici continue comme un ouvrage à part.',
   when: (date) => `dernier travail le ${date}`,

@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Apri un’immagine',
   camera: 'Scatta una foto',
   paste: 'Incolla',
-  sample: 'Martin pescatore',
+  sample: 'Il nostro campione: martin pescatore',
   'blank-chart': 'Schema vuoto da colorare',
   'blank-svg': 'Schema vuoto in SVG',
   'coloured-chart': 'Foto di uno schema colorato',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Rimetti',
   takenOff: (title) => `${title} è stato tolto dallo scaffale.`,
   putBack: (title) => `${title} è di nuovo sullo scaffale.`,
+  waits: (title) => `${title} è sullo scaffale.`,
   copyOf: (title) => `${title}, secondo lavoro`,
   copied:
     'L’altra finestra tiene il suo lavoro. Ciò che si fa qui continua come un lavoro a parte.',

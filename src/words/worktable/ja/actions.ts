@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: '絵を開く',
   camera: '写真を撮る',
   paste: '貼り付け',
-  sample: 'カワセミ',
+  sample: '見本：カワセミ',
   'blank-chart': '塗るための空の編み図',
   'blank-svg': '空の編み図（SVG）',
   'coloured-chart': '塗った編み図の写真',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: '戻す',
   takenOff: (title) => `${title}を棚から下ろしました。`,
   putBack: (title) => `${title}を棚に戻しました。`,
+  waits: (title) => `${title}は棚にあります。`,
   copyOf: (title) => `${title}、もう1つ`,
   copied: 'もう一方の画面の作品はそのままです。ここでの続きは別の作品になります。',
   when: (date) => `最後に編集：${date}`,

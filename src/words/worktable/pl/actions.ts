@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Otwórz obraz',
   camera: 'Zrób zdjęcie',
   paste: 'Wklej',
-  sample: 'Zimorodek',
+  sample: 'Nasz przykład: zimorodek',
   'blank-chart': 'Pusty do kolorowania',
   'blank-svg': 'Pusty jako SVG',
   'coloured-chart': 'Zdjęcie pokolorowanego schematu',

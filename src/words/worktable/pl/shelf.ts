@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Odłóż',
   takenOff: (title) => `${title}: zdjęto z półki.`,
   putBack: (title) => `${title}: znów na półce.`,
+  waits: (title) => `${title}: leży na półce.`,
   copyOf: (title) => `${title}, druga praca`,
   copied:
     'Drugie okno zachowuje swoją pracę. To, co robi się tutaj, idzie dalej jako osobna praca.',

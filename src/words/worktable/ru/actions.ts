@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Открыть картинку',
   camera: 'Сделать фото',
   paste: 'Вставить',
-  sample: 'Зимородок',
+  sample: 'Наш образец: зимородок',
   'blank-chart': 'Пустая для раскраски',
   'blank-svg': 'Пустая в SVG',
   'coloured-chart': 'Фото раскрашенной схемы',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Вернуть',
   takenOff: (title) => `Снято с полки: ${title}.`,
   putBack: (title) => `Снова на полке: ${title}.`,
+  waits: (title) => `На полке: ${title}.`,
   copyOf: (title) => `${title}, вторая работа`,
   copied:
     'Другое окно сохраняет свою работу. То, что вы делаете здесь, продолжается отдельной работой.',

@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Resim aç',
   camera: 'Fotoğraf çek',
   paste: 'Yapıştır',
-  sample: 'Yalıçapkını',
+  sample: 'Örneğimiz: yalıçapkını',
   'blank-chart': 'Boyanacak boş şema',
   'blank-svg': 'Boş şema, SVG',
   'coloured-chart': 'Boyalı şemanın fotoğrafı',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Geri koy',
   takenOff: (title) => `${title} raftan alındı.`,
   putBack: (title) => `${title} yine rafta.`,
+  waits: (title) => `${title} rafta duruyor.`,
   copyOf: (title) => `${title}, ikinci iş`,
   copied: 'Öbür pencere işini korur. Burada yaptıklarınız ayrı bir iş olarak sürer.',
   when: (date) => `son çalışma: ${date}`,

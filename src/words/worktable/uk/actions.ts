@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: 'Відкрити картинку',
   camera: 'Зробити фото',
   paste: 'Вставити',
-  sample: 'Рибалочка',
+  sample: 'Наш зразок: рибалочка',
   'blank-chart': 'Порожня для розфарбування',
   'blank-svg': 'Порожня як SVG',
   'coloured-chart': 'Фото розфарбованої схеми',

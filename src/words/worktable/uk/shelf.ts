@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: 'Повернути',
   takenOff: (title) => `Знято з полиці: ${title}.`,
   putBack: (title) => `Знову на полиці: ${title}.`,
+  waits: (title) => `На полиці: ${title}.`,
   copyOf: (title) => `${title}, друга робота`,
   copied: 'Інше вікно зберігає свою роботу. Те, що ви робите тут, триває окремою роботою.',
   when: (date) => `востаннє ${date}`,

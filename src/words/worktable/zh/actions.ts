@@ -23,7 +23,7 @@ export const actions: WorktableWords['actions'] = {
   open: '打开图片',
   camera: '拍照',
   paste: '粘贴',
-  sample: '翠鸟',
+  sample: '我们的样品：翠鸟',
   'blank-chart': '供涂色的空白图解',
   'blank-svg': '空白图解（SVG）',
   'coloured-chart': '涂好的图解的照片',

@@ -15,6 +15,7 @@ export const shelf: WorktableWords['shelf'] = {
   backShort: '放回',
   takenOff: (title) => `${title}已从架子上取下。`,
   putBack: (title) => `${title}又放回架子了。`,
+  waits: (title) => `${title}在架子上。`,
   copyOf: (title) => `${title}，第二件`,
   copied: '另一个窗口保留它的作品。您在这里做的，作为单独的作品继续。',
   when: (date) => `上次编辑：${date}`,
