@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'Dolů',
   mm: 'mm',
   lies: 'Jak leží',
+  liesHow: {
+    subject:
+      'Co stojí na jednobarevném pozadí, je tak velké, jak se vejde do okraje; kde nic nevyniká, obrázek díl vyplní.',
+    fill: 'Obrázek pokryje celý díl; co přečnívá přes okraj, se odřízne.',
+    fit: 'Delší strana jde přes celý díl: rohy se odříznou a podél delších stran zůstane pozadí.',
+    inside: 'Nic se neodřízne; kolem celého obrázku je pozadí.',
+  },
   kind: 'Co to je',
   kindHow: 'V kresbě vyhrává korálek tmavá čára; u fotografie dostane každý korálek střední barvu.',
   kindDecided: ({ art }) => (art === 'photo' ? 'Beru to jako fotografii.' : 'Beru to jako kresbu.'),

@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'Nach unten',
   mm: 'mm',
   lies: 'Wie es liegt',
+  liesHow: {
+    subject:
+      'Was auf einfarbigem Grund steht, ist so groß, wie es in den Rand passt; wo sich nichts abhebt, füllt das Bild das Teil.',
+    fill: 'Das Bild bedeckt das ganze Teil; was über den Rand steht, wird abgeschnitten.',
+    fit: 'Die längere Seite geht quer durch: Die Ecken werden abgeschnitten, neben den langen Seiten liegt Grund.',
+    inside: 'Nichts wird abgeschnitten; rund um das Bild liegt Grund.',
+  },
   kind: 'Was es ist',
   kindHow:
     'In einer Zeichnung gewinnen dunkle Linien die Perle; bei einem Foto bekommt jede Perle die mittlere Farbe.',

@@ -18,6 +18,13 @@ export const picture = {
   down: 'Down',
   mm: 'mm',
   lies: 'How it lies',
+  liesHow: {
+    subject:
+      'What stands on a plain ground is as large as it goes inside the rim; where nothing stands out, the picture fills the panel.',
+    fill: 'The picture covers the whole panel; what stands out of the rim is cut off.',
+    fit: 'The longer side goes right across: the corners are cut off, and along the long sides lies ground.',
+    inside: 'Nothing is cut off; all round the picture lies ground.',
+  },
   kind: 'What it is',
   kindHow: 'In a drawing, dark lines win a bead; in a photo every bead takes the middle colour.',
   kindDecided: ({ art }: { art: 'photo' | 'drawing' }): string =>

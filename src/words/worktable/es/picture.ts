@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'Hacia abajo',
   mm: 'mm',
   lies: 'Cómo está puesta',
+  liesHow: {
+    subject:
+      'Lo que destaca sobre un fondo liso va tan grande como cabe dentro del borde; si nada destaca, la imagen llena el panel.',
+    fill: 'La imagen cubre todo el panel; lo que sobresale del borde se corta.',
+    fit: 'El lado más largo cruza el panel: se cortan las esquinas y junto a los lados largos queda fondo.',
+    inside: 'No se corta nada; alrededor de la imagen queda fondo.',
+  },
   kind: 'Qué es',
   kindHow:
     'En un dibujo, las líneas oscuras ganan el abalorio; en una foto, cada abalorio toma el color medio.',

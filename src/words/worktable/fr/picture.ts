@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'Vers le bas',
   mm: 'mm',
   lies: 'Comment elle est posée',
+  liesHow: {
+    subject:
+      'Ce qui se détache d’un fond uni est aussi grand que le bord le permet ; si rien ne se détache, l’image remplit le panneau.',
+    fill: 'L’image couvre tout le panneau ; ce qui dépasse du bord est coupé.',
+    fit: 'Le plus long côté traverse le panneau : les coins sont coupés, et du fond reste le long des grands côtés.',
+    inside: 'Rien n’est coupé ; tout autour de l’image il y a du fond.',
+  },
   kind: 'Ce que c’est',
   kindHow:
     'Dans un dessin, les traits foncés gagnent la perle ; dans une photo, chaque perle prend la couleur moyenne.',

@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'In basso',
   mm: 'mm',
   lies: 'Come è posata',
+  liesHow: {
+    subject:
+      'Ciò che risalta su uno sfondo uniforme è grande quanto sta dentro il bordo; se nulla risalta, l’immagine riempie il pannello.',
+    fill: 'L’immagine copre tutto il pannello; ciò che sporge dal bordo è tagliato.',
+    fit: 'Il lato più lungo attraversa il pannello: gli angoli sono tagliati e lungo i lati lunghi resta sfondo.',
+    inside: 'Nulla è tagliato; tutt’intorno all’immagine c’è sfondo.',
+  },
   kind: 'Che cos’è',
   kindHow:
     'In un disegno le linee scure vincono la perlina; in una foto ogni perlina prende il colore medio.',

@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'W dół',
   mm: 'mm',
   lies: 'Jak leży',
+  liesHow: {
+    subject:
+      'To, co odcina się od gładkiego tła, jest tak duże, jak zmieści się w brzegu; gdy nic się nie odcina, obraz wypełnia panel.',
+    fill: 'Obraz pokrywa cały panel; co wystaje poza brzeg, zostaje obcięte.',
+    fit: 'Dłuższy bok idzie przez cały panel: rogi są obcięte, a wzdłuż dłuższych boków zostaje tło.',
+    inside: 'Nic nie jest obcięte; wokół obrazu jest tło.',
+  },
   kind: 'Co to jest',
   kindHow:
     'Na rysunku ciemne linie wygrywają koralik; na zdjęciu każdy koralik dostaje kolor średni.',

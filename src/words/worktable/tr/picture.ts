@@ -19,6 +19,13 @@ export const picture: WorktableWords['picture'] = {
   down: 'Aşağı',
   mm: 'mm',
   lies: 'Nasıl duruyor',
+  liesHow: {
+    subject:
+      'Düz zeminden ayrılan konu, kenarın içine sığdığı kadar büyük olur; ayrılan bir şey yoksa resim paneli doldurur.',
+    fill: 'Resim panelin tamamını kaplar; kenardan taşan kesilir.',
+    fit: 'Uzun kenar paneli boydan boya geçer: köşeler kesilir, uzun kenarların yanında zemin kalır.',
+    inside: 'Hiçbir şey kesilmez; resmin çevresinde zemin kalır.',
+  },
   kind: 'Nedir',
   kindHow: 'Çizimde koyu çizgi boncuğu kazanır; fotoğrafta her boncuk ortalama rengi alır.',
   kindDecided: ({ art }) => (art === 'photo' ? 'Fotoğraf sayıldı.' : 'Çizim sayıldı.'),

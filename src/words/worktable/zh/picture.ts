@@ -18,6 +18,12 @@ export const picture: WorktableWords['picture'] = {
   down: '向下',
   mm: 'mm',
   lies: '怎么放',
+  liesHow: {
+    subject: '纯色背景上的主体放到边缘内能容纳的最大；分不出主体时，图片铺满钩片。',
+    fill: '图片盖满整个钩片；超出边缘的部分被裁掉。',
+    fit: '长边横贯钩片：四角被裁掉，长边两旁露出背景。',
+    inside: '什么都不裁；图片四周露出背景。',
+  },
   kind: '是什么',
   kindHow: '线稿中，深色线条优先占珠子；照片中，每颗珠子取中间色。',
   kindDecided: ({ art }) => (art === 'photo' ? '按照片处理。' : '按线稿处理。'),

@@ -108,6 +108,7 @@ function Lies() {
           'straighten',
         ]}
       />
+      <p class="small">{say.liesHow[place.place]}</p>
       <Choice name={say.kind} of={['art-auto', 'art-photo', 'art-drawing', 'paper']} />
       <p class="small">
         {say.kindHow} {decided()}
