@@ -1,5 +1,6 @@
 import { newEdition, takeNewEdition } from '../offline/offline.js';
 import type { Action } from '../actions/action.js';
+import { chooseFile } from '../picture-in/ways-in.js';
 import { fileName, saveFile } from '../pages/save-file.js';
 import { chart, piece, tell, tellTrouble } from '../store/store.js';
 import { words } from '../words.js';
@@ -38,6 +39,7 @@ export const keepActions: readonly Action[] = [
     possible: () => pieceId.value !== undefined,
     do: () => void copyPiece(),
   },
+  { id: 'open-piece', icon: 'folder', do: () => chooseFile(false) },
   { id: 'save-piece', icon: 'zip', keys: ['Ctrl+s'], do: () => void savePiece() },
   {
     id: 'new-edition',

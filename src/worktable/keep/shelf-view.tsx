@@ -30,7 +30,7 @@ export function Shelf() {
         <ActionButton id="begin-piece" look="main" />
         <ActionButton id="copy-piece" />
         <ActionButton id="save-piece" />
-        <ActionButton id="open" />
+        <ActionButton id="open-piece" />
       </div>
       {there.length === 0 && <p>{say.shelf.empty}</p>}
       <ul class="pieces">

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Světle',
   dark: 'Tmavě',
   open: 'Otevřít obrázek',
+  'open-piece': 'Otevřít obrázek nebo práci',
   camera: 'Vyfotit',
   paste: 'Vložit',
   sample: 'Naše ukázka: ledňáček',

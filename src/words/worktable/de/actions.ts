@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Hell',
   dark: 'Dunkel',
   open: 'Ein Bild öffnen',
+  'open-piece': 'Ein Bild oder Stück öffnen',
   camera: 'Foto aufnehmen',
   paste: 'Einfügen',
   sample: 'Unser Muster: Eisvogel',

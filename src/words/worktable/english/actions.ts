@@ -19,6 +19,7 @@ export const actions = {
   light: 'Light',
   dark: 'Dark',
   open: 'Open a picture',
+  'open-piece': 'Open a picture or a piece',
   camera: 'Take a photo',
   paste: 'Paste',
   sample: 'Our sample: kingfisher',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Claro',
   dark: 'Oscuro',
   open: 'Abrir una imagen',
+  'open-piece': 'Abrir una imagen o una pieza',
   camera: 'Hacer una foto',
   paste: 'Pegar',
   sample: 'Nuestra muestra: martín pescador',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Clair',
   dark: 'Sombre',
   open: 'Ouvrir une image',
+  'open-piece': 'Ouvrir une image ou un ouvrage',
   camera: 'Prendre une photo',
   paste: 'Coller',
   sample: 'Notre exemple : martin-pêcheur',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Chiaro',
   dark: 'Scuro',
   open: 'Apri un’immagine',
+  'open-piece': 'Apri un’immagine o un lavoro',
   camera: 'Scatta una foto',
   paste: 'Incolla',
   sample: 'Il nostro campione: martin pescatore',

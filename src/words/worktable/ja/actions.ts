@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: '明るく',
   dark: '暗く',
   open: '絵を開く',
+  'open-piece': '絵か作品を開く',
   camera: '写真を撮る',
   paste: '貼り付け',
   sample: '見本：カワセミ',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Jasno',
   dark: 'Ciemno',
   open: 'Otwórz obraz',
+  'open-piece': 'Otwórz obraz lub pracę',
   camera: 'Zrób zdjęcie',
   paste: 'Wklej',
   sample: 'Nasz przykład: zimorodek',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Светло',
   dark: 'Темно',
   open: 'Открыть картинку',
+  'open-piece': 'Открыть картинку или работу',
   camera: 'Сделать фото',
   paste: 'Вставить',
   sample: 'Наш образец: зимородок',

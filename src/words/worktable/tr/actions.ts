@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Açık',
   dark: 'Koyu',
   open: 'Resim aç',
+  'open-piece': 'Resim veya iş aç',
   camera: 'Fotoğraf çek',
   paste: 'Yapıştır',
   sample: 'Örneğimiz: yalıçapkını',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: 'Світло',
   dark: 'Темно',
   open: 'Відкрити картинку',
+  'open-piece': 'Відкрити картинку або роботу',
   camera: 'Зробити фото',
   paste: 'Вставити',
   sample: 'Наш зразок: рибалочка',

@@ -21,6 +21,7 @@ export const actions: WorktableWords['actions'] = {
   light: '浅色',
   dark: '深色',
   open: '打开图片',
+  'open-piece': '打开图片或作品',
   camera: '拍照',
   paste: '粘贴',
   sample: '我们的样品：翠鸟',
