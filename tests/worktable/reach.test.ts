@@ -107,6 +107,33 @@ test.each([
   60_000,
 );
 
+test('nearer, farther and whole stay at the panel, however far the sheet has been pushed', async () => {
+  const { page } = await built.open(390, 844, undefined, { hasTouch: true });
+  await settled(page);
+  for (const step of ['picture', 'panel', 'beads', 'brush', 'pages']) {
+    await page.locator(`[data-step="${step}"]`).tap();
+    for (const share of [0, 0.3, 0.6]) {
+      await page.evaluate((to) => scrollTo(0, to * document.documentElement.scrollHeight), share);
+      const found = await page.evaluate(() => {
+        const ground = document.querySelector('.panel .ground')!.getBoundingClientRect();
+        return ['nearer', 'farther', 'whole'].map((id) => {
+          const one = document.querySelector<HTMLElement>(`[data-action="${id}"]`)!;
+          const { left, right, top, bottom, width, height } = one.getBoundingClientRect();
+          const hit = document.elementFromPoint((left + right) / 2, (top + bottom) / 2);
+          return {
+            hit: one.contains(hit),
+            onPanel: top >= ground.top && bottom <= ground.bottom && right <= innerWidth,
+            large: Math.min(width, height) >= 44,
+            named: one.innerText.trim() !== '',
+          };
+        });
+      });
+      const well = { hit: true, onPanel: true, large: true, named: true };
+      expect(found, `${step}, pushed to ${share}`).toEqual([well, well, well]);
+    }
+  }
+});
+
 test('a step begins where its card does, however far the one before was pushed', async () => {
   const { page } = await built.open(390, 844, undefined, { hasTouch: true });
   await settled(page);

@@ -63,24 +63,28 @@ export function Panel() {
         )}
       </div>
       <div class="tools">
-        <ActionButton id="look-beads" look="quiet" />
-        <ActionButton id="look-cells" look="quiet" />
-        <ActionButton id="wedges" look="quiet" />
-        <ActionButton id="working-face" look="quiet" />
-        <ActionButton id="overlay" look="quiet" />
-        {view.value.overlay > 0 && hasPicture.value && <Overlay />}
-        <ActionButton id="eyes" look="quiet" />
-        {panelCount.value > 1 && (
-          <>
-            <ActionButton id="purse-front" look="quiet" />
-            <ActionButton id="purse-back" look="quiet" />
-          </>
-        )}
-        <ActionButton id="nearer" look="quiet" />
-        <ActionButton id="farther" look="quiet" />
-        <ActionButton id="turn" look="quiet" />
-        <ActionButton id="whole" look="quiet" />
-        <ActionButton id="as-text" look="quiet" />
+        <div class="zooms">
+          <ActionButton id="nearer" look="quiet" />
+          <ActionButton id="farther" look="quiet" />
+          <ActionButton id="whole" look="quiet" />
+        </div>
+        <div class="looks">
+          <ActionButton id="look-beads" look="quiet" />
+          <ActionButton id="look-cells" look="quiet" />
+          <ActionButton id="wedges" look="quiet" />
+          <ActionButton id="working-face" look="quiet" />
+          <ActionButton id="overlay" look="quiet" />
+          {view.value.overlay > 0 && hasPicture.value && <Overlay />}
+          <ActionButton id="eyes" look="quiet" />
+          {panelCount.value > 1 && (
+            <>
+              <ActionButton id="purse-front" look="quiet" />
+              <ActionButton id="purse-back" look="quiet" />
+            </>
+          )}
+          <ActionButton id="turn" look="quiet" />
+          <ActionButton id="as-text" look="quiet" />
+        </div>
       </div>
       <ByRound />
     </section>
