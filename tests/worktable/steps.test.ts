@@ -142,6 +142,32 @@ test('a heap is swapped and merged, and undo lays it back', async () => {
   quiet();
 });
 
+test('whose eyes look stands below the panel until the maker looks again', async () => {
+  const { page, quiet } = await at('beads');
+  const label = page.locator('.other-eyes p');
+  const hexes = () =>
+    page.locator('.panel canvas').evaluate((one) => (one as HTMLCanvasElement).toDataURL());
+  const own = await hexes();
+  const seen = [
+    'As seen without red',
+    'As seen without green',
+    'As seen without blue',
+    'As printed in grey',
+  ];
+  for (const text of seen) {
+    await page.locator('[data-action="eyes"]').click();
+    await expect.poll(() => label.innerText()).toBe(text);
+  }
+  await page.locator('[data-step="purse"]').click();
+  await expect.poll(() => label.innerText()).toBe('As printed in grey');
+  await page.locator('[data-step="beads"]').click();
+  await expect.poll(hexes).not.toBe(own);
+  await page.locator('[data-action="own-eyes"]').click();
+  await label.waitFor({ state: 'detached' });
+  await expect.poll(hexes).toBe(own);
+  quiet();
+});
+
 test('jars are read from a photo, and the panel is laid in them', async () => {
   const { page, quiet } = await at('beads');
   const [chooser] = await Promise.all([

@@ -1,7 +1,7 @@
 import { chart, look, piece, pieces, shownPanel, tell, view } from '../store/store.js';
 import { setTheme, theme } from '../look/theme.js';
 import { words } from '../words.js';
-import { nextEyes } from '../look/eyes.js';
+import { nextEyes, ownEyes } from '../look/eyes.js';
 import type { Action } from './action.js';
 
 const turnBy = (degrees: number) => {
@@ -114,6 +114,12 @@ export const tableActions: readonly Action[] = [
     keys: ['e'],
     on: () => view.value.eyes !== 'usual',
     do: nextEyes,
+  },
+  {
+    id: 'own-eyes',
+    icon: 'eye',
+    possible: () => view.value.eyes !== 'usual',
+    do: ownEyes,
   },
   {
     id: 'as-text',

@@ -9,3 +9,9 @@ export function nextEyes(): void {
   look({ eyes: next });
   tell(words.peek().beads.eyesNow[next]);
 }
+
+/** Back to the eyes of whoever looks. */
+export function ownEyes(): void {
+  look({ eyes: 'usual' });
+  tell(words.peek().beads.eyesNow.usual);
+}

@@ -26,6 +26,7 @@ import type { PanelDrawing } from './draw-panel.js';
 import { lightsMade } from './lights.js';
 import { watchPointers } from './pointers.js';
 import { ByRound } from './by-round.js';
+import { OtherEyes } from './other-eyes.js';
 import { sceneOf } from './scene.js';
 
 /** The panel in the middle of the table. */
@@ -62,6 +63,7 @@ export function Panel() {
           </p>
         )}
       </div>
+      <OtherEyes />
       <div class="tools">
         <div class="zooms">
           <ActionButton id="nearer" look="quiet" />

@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Rohy',
   'outline-circle': 'Kulatý',
   eyes: 'Jinýma očima',
+  'own-eyes': 'Jak to vidím já',
   'palette-drawers': 'Smíšené zásuvky',
   'palette-harbour': 'Přístavní barvy',
   'palette-pebbles': 'Oblázkové šedé',

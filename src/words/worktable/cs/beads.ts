@@ -78,6 +78,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Bez modré',
     grey: 'Šedý tisk',
   },
+  seenAs: {
+    protanopia: 'Jak je vidět bez červené',
+    deuteranopia: 'Jak je vidět bez zelené',
+    tritanopia: 'Jak je vidět bez modré',
+    grey: 'Jak vypadá v šedém tisku',
+  },
   always: 'Použít vždy',
   never: 'Nepoužít nikdy',
   free: 'Jak to vyjde',

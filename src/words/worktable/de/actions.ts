@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Ecken',
   'outline-circle': 'Rund',
   eyes: 'Andere Augen',
+  'own-eyes': 'Wie ich es sehe',
   'palette-drawers': 'Gemischte Schubladen',
   'palette-harbour': 'Hafenfarben',
   'palette-pebbles': 'Kieselgraue',

@@ -80,6 +80,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Kein Blau',
     grey: 'Graudruck',
   },
+  seenAs: {
+    protanopia: 'So sieht es ohne Rot aus',
+    deuteranopia: 'So sieht es ohne Grün aus',
+    tritanopia: 'So sieht es ohne Blau aus',
+    grey: 'So sieht es grau gedruckt aus',
+  },
   always: 'Immer nehmen',
   never: 'Nie nehmen',
   free: 'Nehmen, wie es kommt',

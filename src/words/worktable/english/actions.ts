@@ -71,6 +71,7 @@ export const actions = {
   'outline-polygon': 'Corners',
   'outline-circle': 'Round',
   eyes: 'Other eyes',
+  'own-eyes': 'As I see it',
   'palette-drawers': 'Mixed drawers',
   'palette-harbour': 'Harbour colours',
   'palette-pebbles': 'Pebble greys',

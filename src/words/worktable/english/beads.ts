@@ -79,6 +79,12 @@ export const beads = {
     tritanopia: 'No blue',
     grey: 'Grey print',
   },
+  seenAs: {
+    protanopia: 'As seen without red',
+    deuteranopia: 'As seen without green',
+    tritanopia: 'As seen without blue',
+    grey: 'As printed in grey',
+  },
   always: 'Always used',
   never: 'Never used',
   free: 'Let it come as it comes',

@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Esquinas',
   'outline-circle': 'Redondo',
   eyes: 'Otros ojos',
+  'own-eyes': 'Como lo veo yo',
   'palette-drawers': 'Cajones variados',
   'palette-harbour': 'Colores del puerto',
   'palette-pebbles': 'Grises de guijarro',

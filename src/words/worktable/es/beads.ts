@@ -82,6 +82,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Sin azul',
     grey: 'Impresión gris',
   },
+  seenAs: {
+    protanopia: 'Visto sin rojo',
+    deuteranopia: 'Visto sin verde',
+    tritanopia: 'Visto sin azul',
+    grey: 'Impreso en gris',
+  },
   always: 'Usar siempre',
   never: 'No usar nunca',
   free: 'Como salga',

@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Angles',
   'outline-circle': 'Rond',
   eyes: 'D’autres yeux',
+  'own-eyes': 'Comme je le vois',
   'palette-drawers': 'Tiroirs mélangés',
   'palette-harbour': 'Couleurs du port',
   'palette-pebbles': 'Gris galets',

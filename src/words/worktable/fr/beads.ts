@@ -78,6 +78,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Sans bleu',
     grey: 'Impression grise',
   },
+  seenAs: {
+    protanopia: 'Vu sans le rouge',
+    deuteranopia: 'Vu sans le vert',
+    tritanopia: 'Vu sans le bleu',
+    grey: 'Imprimé en gris',
+  },
   always: 'Toujours prise',
   never: 'Jamais prise',
   free: 'Comme ça vient',

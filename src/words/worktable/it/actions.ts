@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Angoli',
   'outline-circle': 'Rotondo',
   eyes: 'Altri occhi',
+  'own-eyes': 'Come lo vedo io',
   'palette-drawers': 'Cassetti misti',
   'palette-harbour': 'Colori del porto',
   'palette-pebbles': 'Grigi di ciottolo',

@@ -78,6 +78,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Senza blu',
     grey: 'Stampa grigia',
   },
+  seenAs: {
+    protanopia: 'Visto senza rosso',
+    deuteranopia: 'Visto senza verde',
+    tritanopia: 'Visto senza blu',
+    grey: 'Stampato in grigio',
+  },
   always: 'Usala sempre',
   never: 'Non usarla mai',
   free: 'Come viene',

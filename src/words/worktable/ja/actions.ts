@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': '角あり',
   'outline-circle': '丸',
   eyes: 'ほかの人の見え方',
+  'own-eyes': '自分の見え方',
   'palette-drawers': 'いろいろな引き出し',
   'palette-harbour': '港の色',
   'palette-pebbles': '小石の灰色',

@@ -74,6 +74,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: '青なし',
     grey: '白黒印刷',
   },
+  seenAs: {
+    protanopia: '赤が見えない目では',
+    deuteranopia: '緑が見えない目では',
+    tritanopia: '青が見えない目では',
+    grey: '白黒で印刷すると',
+  },
   always: '必ず使う',
   never: '使わない',
   free: 'おまかせ',

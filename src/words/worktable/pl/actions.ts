@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Rogi',
   'outline-circle': 'Okrągły',
   eyes: 'Inne oczy',
+  'own-eyes': 'Jak ja to widzę',
   'palette-drawers': 'Mieszane szuflady',
   'palette-harbour': 'Kolory portu',
   'palette-pebbles': 'Kamykowe szarości',

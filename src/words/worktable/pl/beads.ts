@@ -79,6 +79,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Bez niebieskiego',
     grey: 'Druk szary',
   },
+  seenAs: {
+    protanopia: 'Widziane bez czerwieni',
+    deuteranopia: 'Widziane bez zieleni',
+    tritanopia: 'Widziane bez niebieskiego',
+    grey: 'W szarym druku',
+  },
   always: 'Zawsze używać',
   never: 'Nigdy nie używać',
   free: 'Jak wypadnie',

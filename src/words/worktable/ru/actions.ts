@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Углы',
   'outline-circle': 'Круглый',
   eyes: 'Другие глаза',
+  'own-eyes': 'Как вижу я',
   'palette-drawers': 'Смешанные ящики',
   'palette-harbour': 'Цвета гавани',
   'palette-pebbles': 'Галечные серые',

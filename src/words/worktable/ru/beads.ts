@@ -80,6 +80,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Без синего',
     grey: 'Серая печать',
   },
+  seenAs: {
+    protanopia: 'Как видно без красного',
+    deuteranopia: 'Как видно без зелёного',
+    tritanopia: 'Как видно без синего',
+    grey: 'Как выйдет в серой печати',
+  },
   always: 'Брать всегда',
   never: 'Не брать никогда',
   free: 'Как получится',

@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Köşeli',
   'outline-circle': 'Yuvarlak',
   eyes: 'Başka gözler',
+  'own-eyes': 'Benim gördüğüm gibi',
   'palette-drawers': 'Karışık çekmeceler',
   'palette-harbour': 'Liman renkleri',
   'palette-pebbles': 'Çakıl grileri',

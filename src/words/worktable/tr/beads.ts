@@ -74,6 +74,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Mavisiz',
     grey: 'Gri baskı',
   },
+  seenAs: {
+    protanopia: 'Kırmızı olmadan görünüşü',
+    deuteranopia: 'Yeşil olmadan görünüşü',
+    tritanopia: 'Mavi olmadan görünüşü',
+    grey: 'Gri baskıdaki görünüşü',
+  },
   always: 'Hep kullan',
   never: 'Hiç kullanma',
   free: 'Nasıl gelirse',

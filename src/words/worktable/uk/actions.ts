@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': 'Кути',
   'outline-circle': 'Круглий',
   eyes: 'Інші очі',
+  'own-eyes': 'Як бачу я',
   'palette-drawers': 'Мішані шухляди',
   'palette-harbour': 'Кольори гавані',
   'palette-pebbles': 'Галькові сірі',

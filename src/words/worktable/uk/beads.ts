@@ -79,6 +79,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: 'Без синього',
     grey: 'Сірий друк',
   },
+  seenAs: {
+    protanopia: 'Як видно без червоного',
+    deuteranopia: 'Як видно без зеленого',
+    tritanopia: 'Як видно без синього',
+    grey: 'Як вийде в сірому друку',
+  },
   always: 'Брати завжди',
   never: 'Не брати ніколи',
   free: 'Як вийде',

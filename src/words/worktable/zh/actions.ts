@@ -73,6 +73,7 @@ export const actions: WorktableWords['actions'] = {
   'outline-polygon': '有角',
   'outline-circle': '圆形',
   eyes: '别人的眼睛',
+  'own-eyes': '我看到的样子',
   'palette-drawers': '混合抽屉',
   'palette-harbour': '港湾色',
   'palette-pebbles': '卵石灰',

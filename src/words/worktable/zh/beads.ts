@@ -72,6 +72,12 @@ export const beads: WorktableWords['beads'] = {
     tritanopia: '无蓝',
     grey: '灰度印刷',
   },
+  seenAs: {
+    protanopia: '看不见红色时的样子',
+    deuteranopia: '看不见绿色时的样子',
+    tritanopia: '看不见蓝色时的样子',
+    grey: '灰度印刷的样子',
+  },
   always: '一定用',
   never: '不用',
   free: '随它',

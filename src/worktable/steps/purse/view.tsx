@@ -2,6 +2,7 @@ import { effect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { theme } from '../../look/theme.js';
 import { lightsMade } from '../../panel/lights.js';
+import { OtherEyes } from '../../panel/other-eyes.js';
 import { ActionButton } from '../../parts/action-button.js';
 import { purseLook, pxPerMm, trueSize } from '../../store/purse.js';
 import { seenChart } from '../../store/seen.js';
@@ -27,6 +28,7 @@ export function PurseView() {
       <div class="ground" ref={room} tabIndex={0}>
         <canvas ref={canvas} role="img" aria-label={say.label} />
       </div>
+      <OtherEyes />
       <div class="tools">
         <div class="group">
           <ActionButton id="purse-both" look="quiet" />
