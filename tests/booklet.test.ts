@@ -113,7 +113,9 @@ test.each(sizes)('%s: lists read back, pages are whole', async (name, pattern, p
     expect(page.widthMm).toBeCloseTo(wide, 4);
     expect(page.heightMm).toBeCloseTo(high, 4);
     expect(where(page)).toMatch(new RegExp(` ${n + 1} of ${pages.length}$`));
-    expect(where(page).slice(0, 8)).toBe(pattern.title.slice(0, 8));
+    // A title that a foot has no room for is left out of it, never cut.
+    expect(where(page)).not.toContain('…');
+    if (pattern.title.length <= 20) expect(where(page).startsWith(pattern.title)).toBe(true);
     expect(apart(page)).toEqual([]);
   }
   for (const panel of pattern.panels) {

@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { chartSvg } from '../src/core/pages/chart/chart.js';
 import { partOf, sectorSheets, spansOf } from '../src/core/pages/chart/sector-sheets.js';
-import { sharedOut } from '../src/core/pages/chart/sector-head.js';
 import { workingSheet } from '../src/core/pages/chart/working-chart.js';
 import { workingGeometry } from '../src/core/panel/working-face.js';
 import { panelGeometry } from '../src/core/panel/geometry.js';
@@ -52,26 +51,6 @@ test('its title and description say that it is as the worker sees it', () => {
   expect(svg).toContain(' · Chart as you see it</title>');
   expect(svg).toContain('as you see it while you work; every stitch');
   expect(svg).not.toContain('seen on the bead face');
-});
-
-test('the key of an enlarged sheet cuts no name that has room, and the longest first', () => {
-  expect(sharedOut([10, 20, 30], 60)).toEqual([10, 20, 30]);
-  expect(sharedOut([10, 20, 30], 50)).toEqual([10, 20, 20]);
-  expect(sharedOut([10, 20, 30], 24)).toEqual([8, 8, 8]);
-  expect(sharedOut([5, 5], -1)).toEqual([0, 0]);
-  fc.assert(
-    fc.property(
-      fc.array(fc.double({ min: 1, max: 60, noNaN: true }), { minLength: 1, maxLength: 12 }),
-      fc.double({ min: 0, max: 300, noNaN: true }),
-      (wanted, room) => {
-        const given = sharedOut(wanted, room);
-        const sum = given.reduce((a, b) => a + b, 0);
-        const all = wanted.reduce((a, b) => a + b, 0);
-        expect(sum).toBeCloseTo(Math.min(all, room), 6);
-        given.forEach((one, n) => expect(one).toBeLessThanOrEqual(wanted[n]));
-      },
-    ),
-  );
 });
 
 test('with beads away it is the mirror image of the bead face, with beads toward the same', () => {

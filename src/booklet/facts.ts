@@ -84,9 +84,6 @@ export const neededFor = rememberedFor((facts: BookletFacts) => {
   };
 });
 
-/** Longer names of panels are shortened in the foot of a page, characters. */
-const mostOfName = 30;
-
 /** What the foot of a page says: the part, and panel and length where it belongs to one. */
 export function whereOf(
   { pattern, words }: BookletFacts,
@@ -99,15 +96,9 @@ export function whereOf(
     part,
     ...(panel === undefined || pattern.panels.length === 1
       ? []
-      : [say.panel({ panel: inFoot(pattern.panels[panel].name) })]),
+      : [say.panel({ panel: pattern.panels[panel].name })]),
     ...(length ? [say.length(length)] : []),
   ].join('  ·  ');
-}
-
-function inFoot(name: string): string {
-  const characters = Array.from(name);
-  if (characters.length <= mostOfName) return name;
-  return `${characters.slice(0, mostOfName - 1).join('')}…`;
 }
 
 /** Letters of other scripts that look like those of beads. */

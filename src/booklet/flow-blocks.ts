@@ -68,9 +68,12 @@ export function addSideBySide(
   flow.y = Math.max(end, flow.y);
 }
 
+/** How groups that take more than a row begin: at the left of one, or in what is left of one. */
+type Begin = 'left' | 'anywhere';
+
 /** Blocks in rows over the whole width, each row with as many as it holds. */
-export function addRows(flow: Flow, blocks: readonly Block[]): void {
-  for (const row of rowsOf(flow, blocks)) {
+export function addRows(flow: Flow, blocks: readonly Block[], begin: Begin = 'left'): void {
+  for (const row of rowsOf(flow, blocks, begin)) {
     const { over, high } = measured(row);
     if (!flow.fits(high)) flow.next();
     let { left } = flow.look;
@@ -90,11 +93,13 @@ const sizes = [1, 0.94, 0.88];
  * left alone on another; in full size where none has.
  */
 export function addRowsTogether(flow: Flow, blocksIn: (share: number) => readonly Block[]): void {
-  const share = sizes.find((one) => {
-    const highs = rowsOf(flow, blocksIn(one)).map((row) => measured(row).high);
+  const begins = ['left', 'anywhere'] as const;
+  const ways = begins.flatMap((begin) => sizes.map((share) => ({ begin, share })));
+  const way = ways.find(({ begin, share }) => {
+    const highs = rowsOf(flow, blocksIn(share), begin).map((row) => measured(row).high);
     return flow.fits(highs.reduce((sum, high) => sum + high + blockGapMm, -blockGapMm));
   });
-  addRows(flow, blocksIn(share ?? 1));
+  addRows(flow, blocksIn(way?.share ?? 1), way?.begin ?? 'anywhere');
 }
 
 /** What stands above the line on which the blocks of a row begin, and how high the row is. */
@@ -104,8 +109,11 @@ function measured(row: readonly Block[]): { over: number; high: number } {
   return { over, high };
 }
 
-/** Blocks of a group begin a row together, unless they are wider than it. */
-function rowsOf(flow: Flow, blocks: readonly Block[]): Block[][] {
+/**
+ * Blocks of a group stand in a row together. A group wider than a row begins at the left of one; where
+ * it may begin anywhere, its question stands again over the row on which it goes on.
+ */
+function rowsOf(flow: Flow, blocks: readonly Block[], begin: Begin): Block[][] {
   const rows: Block[][] = [];
   let used = Infinity;
   const wideFrom = (n: number) => {
@@ -113,14 +121,18 @@ function rowsOf(flow: Flow, blocks: readonly Block[]): Block[][] {
     if (blocks[n - 1]?.group === group) return blocks[n].widthMm;
     const own = blocks.filter((one) => one.group === group);
     const wide = own.reduce((sum, { widthMm }) => sum + widthMm + rowGapMm, -rowGapMm);
-    return wide > flow.wide + 1e-6 ? blocks[n].widthMm : wide;
+    return wide > flow.wide + 1e-6 && begin === 'anywhere' ? blocks[n].widthMm : wide;
   };
   for (const [n, block] of blocks.entries()) {
+    let shown = block;
     if (used + wideFrom(n) > flow.wide + 1e-6) {
+      const over = rows.at(-1);
+      const goesOn = over?.at(-1)?.group === block.group && over[0].group !== block.group;
+      if (goesOn) shown = block.again?.() ?? block;
       rows.push([]);
       used = 0;
     }
-    rows[rows.length - 1].push(block);
+    rows[rows.length - 1].push(shown);
     used += block.widthMm + rowGapMm;
   }
   return rows.map((row) => headsOver(spread(row, flow.wide), flow.wide));

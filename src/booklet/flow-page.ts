@@ -28,7 +28,7 @@ export interface Bookmark {
 /** A page laid out, not yet drawn: how many there are is known at the end only. */
 export interface FlowPage {
   /** The part it belongs to, and the panel and length, for its foot. */
-  readonly where: string;
+  where: string;
   /** Parts that begin here. */
   readonly bookmarks: Bookmark[];
   /** Whether a rule stands over its foot; a drawing that fills the page has none. */
@@ -48,6 +48,8 @@ export interface Block {
   readonly overMm: number;
   /** Steps of one thing: they stay in one row where a row holds them. */
   readonly group: string;
+  /** The same with the question again that it goes on to answer, where it begins none itself. */
+  readonly again?: () => Block;
   /** The same with its head set so wide, where it has one: a row may have room for it. */
   readonly withHead?: (wideMm: number) => Block;
   /** The same with its words set so wide, where they stand below its picture. */

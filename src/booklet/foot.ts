@@ -1,5 +1,5 @@
 import type { Surface } from '../core/pages/surface/surface.js';
-import { drawText, shortened, textWidth } from '../core/pages/surface/text.js';
+import { drawText, textWidth } from '../core/pages/surface/text.js';
 import type { TextStyle } from '../core/pages/surface/text.js';
 import { flat, isPaired, sides } from '../words/pages/pairs.js';
 import type { FlowPage } from './flow-page.js';
@@ -39,7 +39,9 @@ export function drawFoot(
     const rule = first - 0.76 * style.sizeMm - 1.8;
     surface.strokePath([[left, rule, right, rule]], { stroke: tint.rule, widthMm: 0.25 });
   }
-  lines.forEach((line, n) => drawText(surface, line, style, left, first + n * lineMm(style)));
+  lines.forEach((one, n) =>
+    drawText(surface, one.line, one.style, left, first + n * lineMm(style)),
+  );
   drawText(surface, number, bold, right, last, 'end');
 }
 
@@ -47,8 +49,8 @@ const onSideOf = (names: readonly string[], side: number): string[] =>
   names.map((name) => sides(name)[side] ?? name);
 
 /**
- * What fits on a line: first the edition goes, which the cover names too, then the title's end, then
- * the whole title, so that the last word of all to be cut is that which tells lengths apart.
+ * What fits on a line, nothing of it cut: first the edition goes, which the cover names too, then the
+ * title, then the part, which the head of the page names, then all but what tells lengths apart.
  */
 function fitted(
   title: string,
@@ -56,21 +58,18 @@ function fitted(
   edition: readonly string[],
   style: TextStyle,
   room: number,
-): string {
-  for (let names = edition.length; names > 0; names--) {
-    const line = [title, where, ...edition.slice(0, names)].join(dot);
-    if (textWidth(line, style) <= room) return line;
-  }
-  const rest = `${dot}${where}`;
-  if (textWidth(rest, style) > 0.85 * room) return shortenedWithin(where, style, room);
-  return `${shortened(title, style, room - textWidth(rest, style))}${rest}`;
-}
-
-/** What fits of a part's name and where in it the page is: the last of these stays whole. */
-function shortenedWithin(where: string, style: TextStyle, room: number): string {
-  const at = where.lastIndexOf(dot.trim());
-  if (at < 0 || textWidth(where, style) <= room) return shortened(where, style, room);
-  const last = where.slice(at);
-  const first = shortened(where.slice(0, at).trimEnd(), style, room - textWidth(` ${last}`, style));
-  return shortened(`${first} ${last}`, style, room);
+): { line: string; style: TextStyle } {
+  const parts = where.split(dot);
+  const tries = [
+    ...edition.map((_, n) => [title, where, ...edition.slice(0, edition.length - n)]),
+    [title, where],
+    ...parts.map((_, n) => parts.slice(n)),
+  ].map((one) => one.join(dot));
+  const line = tries.find((one) => textWidth(one, style) <= room);
+  if (line !== undefined) return { line, style };
+  const last = tries.at(-1)!;
+  return {
+    line: last,
+    style: { ...style, sizeMm: (style.sizeMm * room) / textWidth(last, style) },
+  };
 }

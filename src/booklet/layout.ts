@@ -1,6 +1,7 @@
 import type { PrintPaper } from '../core/pages/surface/print-sheet.js';
 import type { PanelSheet } from '../core/pages/panel/sheet.js';
 import type { Surface } from '../core/pages/surface/surface.js';
+import { wedgesAlike } from '../core/pages/chart/wedges-alike.js';
 import { layPanel } from '../core/panel/lay.js';
 import { forOtherHand } from '../core/pattern/other-hand.js';
 import { oneLine } from '../core/pages/lists/lines.js';
@@ -58,6 +59,7 @@ export function layOutBooklet(given: BookletFacts, paper: PrintPaper): Layout {
   const templates = liningTemplates(flow, facts);
   const has = {
     enlarged: (panel: number) => isEnlarged(flow, sheets[panel]),
+    wedge: (panel: number) => wedgesAlike(sheets[panel]),
     lining: templates.length > 0,
   };
   addLevelled(flow, () => {

@@ -1,7 +1,6 @@
-import { stretchIn } from '../core/purse/frame/plan.js';
 import { finishedEdge } from '../core/panel/edge.js';
 import type { PanelGeometry } from '../core/panel/geometry.js';
-import type { Frame } from '../core/purse/frame/measures.js';
+import type { HangingPanel } from '../core/purse/hanging.js';
 import type { Surface } from '../core/pages/surface/surface.js';
 import { drawWorkedBeads } from './worked-beads.js';
 import type { WorkedBeads } from './worked-beads.js';
@@ -28,29 +27,20 @@ export function panelReach(geometry: PanelGeometry): number {
 }
 
 /**
- * A closed purse seen from one side: the worked panel, and over its rim the rail of its frame from
+ * A closed purse seen from one side: the panel as it hangs, and over its rim the rail of its frame from
  * hinge to hinge with the two balls of the clasp, all at one scale.
  *
- * @param at middle of the panel and half its width on the page, millimetres
+ * @param at the middle between the hinges on the page, and how many millimetres there are to one
  */
 export function drawPurse(
   surface: Surface,
   beads: WorkedBeads,
-  frame: Frame,
-  at: { x: number; y: number; radiusMm: number },
+  hanging: HangingPanel,
+  at: { x: number; y: number; scale: number },
 ): void {
-  const { geometry } = beads;
-  drawWorkedBeads(surface, beads, at);
-  const stretch = stretchIn(frame, geometry);
-  if (!stretch) return;
-  const scale = at.radiusMm / panelReach(geometry);
-  const line = stretch.rim.line(stretch.first, stretch.last + 1);
-  const rail: number[] = [];
-  for (let p = 0; p < line.length; p += 2) {
-    const far = Math.hypot(line[p], line[p + 1]);
-    const out = scale * (1 + (0.2 * railMm) / far);
-    rail.push(at.x + out * line[p], at.y + out * line[p + 1]);
-  }
+  const { scale } = at;
+  drawWorkedBeads(surface, { ...beads, place: hanging.place }, at);
+  const rail = hanging.rail.flatMap(([x, y]) => [at.x + scale * x, at.y + scale * y]);
   const wide = scale * railMm;
   const along = (stroke: string, share: number, lift = 0) =>
     surface.strokePath([rail.map((value, p) => (p % 2 === 0 ? value : value - lift * wide))], {

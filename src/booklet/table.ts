@@ -37,6 +37,9 @@ export type TableCell =
     };
 
 const gapMm = 3;
+/** Below a table, and before what belongs to its last row. */
+const belowTableMm = 3;
+const belowRowMm = 1.6;
 
 /** Rows of no more lines stay whole; of a longer one this many stay together at each end. */
 const wholeLines = 8;
@@ -120,6 +123,7 @@ export function drawTable(
     together,
     sum = false,
     padMm = 0.9,
+    endMm = 0,
   }: {
     left?: number;
     /** Whether the first cell of a row is its head. */
@@ -132,6 +136,8 @@ export function drawTable(
     sum?: boolean;
     /** Above and below what stands in a row. */
     padMm?: number;
+    /** Room for what must stand below the last row, on the same page. */
+    endMm?: number;
   } = {},
 ): void {
   const { look } = flow;
@@ -233,7 +239,8 @@ export function drawTable(
       drawHead();
     }
     const most = Math.max(...row.map((cell) => ('lines' in cell ? cell.lines.length : 1)));
-    const whole = rowMm(row);
+    const belowMm = endMm > 0 && place === rows.length - 1 ? belowRowMm + endMm : 0;
+    const whole = rowMm(row) + belowMm;
     const step = Math.max(...row.map((cell) => ('lines' in cell ? lineMm(cell.style) : 0)));
     if (!flow.fits(whole) && (most <= wholeLines || !flow.fits(leastLines * step + 2 * padMm))) {
       flow.next();
@@ -245,10 +252,12 @@ export function drawTable(
     );
     let from = 0;
     while (from < most) {
-      const room = Math.floor((flow.bottom - flow.y - 2 * padMm + 1e-6) / step);
+      const roomOver = (mm: number) =>
+        Math.floor((flow.bottom - flow.y - 2 * padMm - mm + 1e-6) / step);
       const rest = most - from;
       // The last lines of a long row are not left alone on the next page.
-      const here = rest <= room || step === 0 ? rest : Math.min(room, rest - leastLines);
+      const ends = step === 0 || rest <= roomOver(belowMm) || rest <= leastLines;
+      const here = ends ? rest : Math.min(roomOver(0), rest - leastLines);
       const top = flow.y + padMm;
       let high = 0;
       for (const [n, cell] of row.entries()) {
@@ -273,5 +282,5 @@ export function drawTable(
       }
     }
   }
-  flow.y += 3;
+  flow.y += endMm > 0 ? belowRowMm : belowTableMm;
 }

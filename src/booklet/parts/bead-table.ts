@@ -1,6 +1,6 @@
 import { beadLookOf } from '../../core/colour/colour-words.js';
 import { inkOn } from '../../core/colour/contrast.js';
-import { drawCellMarks } from '../../core/pages/panel/grey-fills.js';
+import { drawPatchMarks } from '../../core/pages/panel/patch-marks.js';
 import { drawText, textWidth } from '../../core/pages/surface/text.js';
 import type { PatternBead } from '../../core/beads/bead.js';
 import type { Pattern } from '../../core/pattern/pattern.js';
@@ -135,10 +135,11 @@ function sampleCell({ look }: Flow, facts: BookletFacts, { letter, hex }: Patter
       const line = [[left, middle, right, middle]];
       surface.strokePath(line, { stroke: '#4a4a4a', widthMm: high });
       surface.strokePath(line, { stroke: fill, widthMm: high - 0.4 });
-      const at = { x: (left + right) / 2, y: middle, tilt: 0 };
-      if (grey) drawCellMarks(surface, { mark: grey.mark, ink }, [at], high);
-      const base = middle + (style.sizeMm * style.face.capHeight) / 2;
-      drawText(surface, letter, style, at.x, base, 'middle');
+      const capMm = style.sizeMm * style.face.capHeight;
+      const patch = { left: x + 1, top: y, right: x + 1 + wide, bottom: y + high, roundEnds: true };
+      const clear = { widthMm: textWidth(letter, style), heightMm: capMm };
+      if (grey) drawPatchMarks(surface, { mark: grey.mark, ink }, patch, clear);
+      drawText(surface, letter, style, (left + right) / 2, middle + capMm / 2, 'middle');
     },
   };
 }

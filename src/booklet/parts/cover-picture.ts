@@ -1,4 +1,6 @@
 import { layPanel } from '../../core/panel/lay.js';
+import { hangPanel } from '../../core/purse/hanging.js';
+import type { HangingPanel } from '../../core/purse/hanging.js';
 import type { Surface } from '../../core/pages/surface/surface.js';
 import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
 import { claspReachMm, drawPurse, panelReach } from '../purse-drawing.js';
@@ -31,15 +33,31 @@ export function drawFinished(
     pattern.beads.map(({ letter, hex }) => [letter, greys?.get(letter)?.hex ?? hex]),
   );
   const beads = { geometry, hexOf: (s: number) => hexes.get(marks[s]) };
+  const hanging = frame && hangPanel(frame, geometry);
   const reach = panelReach(geometry);
+  const box = hanging ? boxOf(hanging) : { left: -reach, top: -reach, right: reach, bottom: reach };
   const above = frame ? claspReachMm : 0;
   const [wide, high] = [space.right - space.left, space.bottom - space.top];
-  const scale = Math.min(wide / (2 * reach + (frame ? 6 : 0)), high / (2 * reach + above));
+  const scale = Math.min(
+    wide / (box.right - box.left + (frame ? 6 : 0)),
+    high / (box.bottom - box.top + above),
+  );
   const at = {
-    x: (space.left + space.right) / 2,
-    y: (space.top + space.bottom + scale * above) / 2,
-    radiusMm: scale * reach,
+    x: (space.left + space.right - scale * (box.left + box.right)) / 2,
+    y: (space.top + space.bottom + scale * (above - box.top - box.bottom)) / 2,
+    scale,
   };
-  if (frame) drawPurse(surface, beads, frame, at);
+  if (hanging) drawPurse(surface, beads, hanging, at);
   else drawWorkedBeads(surface, beads, at);
+}
+
+/** How far a panel reaches as it hangs, millimetres from the middle between the hinges. */
+function boxOf({ rail, belly }: HangingPanel): Space {
+  const all = [...rail, ...belly];
+  return {
+    left: Math.min(...all.map(([x]) => x)),
+    top: Math.min(...all.map(([, y]) => y)),
+    right: Math.max(...all.map(([x]) => x)),
+    bottom: Math.max(...all.map(([, y]) => y)),
+  };
 }

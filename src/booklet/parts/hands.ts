@@ -105,7 +105,11 @@ function blocksOf(
       const said = steps(told);
       return drawing.frames.map((_, frame) => {
         const question = frame === 0 ? ask : undefined;
-        return blockOf({ drawing, frame, ask: question, said: said[frame] ?? '' });
+        const cell = { drawing, frame, ask: question, said: said[frame] ?? '' };
+        const continued = words.booklet.continued(ask);
+        return frame === 0
+          ? blockOf(cell)
+          : { ...blockOf(cell), again: () => blockOf({ ...cell, ask: continued }) };
       });
     });
 }

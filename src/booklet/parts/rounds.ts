@@ -9,6 +9,7 @@ import type { TextStyle } from '../../core/pages/surface/text.js';
 import type { Shape } from '../../core/panel/shape.js';
 import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
+import { lineMm } from '../look.js';
 import { boxRoomMm, drawTable, roomIn, tableMm } from '../table.js';
 import type { Column, TableCell, TextCell } from '../table.js';
 import { headMm, roundName, roundNameMm } from '../facts.js';
@@ -28,6 +29,8 @@ export interface RoundsOf {
   readonly heading: string;
   /** What `Flow.pageOf` knows their page by. */
   readonly mark: string;
+  /** Room for what must stand below the last of them, on the same page, millimetres. */
+  readonly endMm?: number;
 }
 
 /**
@@ -63,9 +66,16 @@ export function addRounds(flow: Flow, facts: BookletFacts, rounds: RoundsOf): nu
   });
   const padMm = 0.4;
   const about = bare ? [say.mixed(bare)] : [];
-  flow.titled(rounds.heading, about, { keepMm: tableMm(flow, columns, rows.slice(0, 2), padMm) });
+  const keepMm = tableMm(flow, columns, rows.slice(0, 2), padMm);
+  // A heading that would break beside the text stands over it.
+  const beside = flow.highOf(rounds.heading, look.subheading, flow.textLeft - flow.left - 4);
+  if (about.length > 0 && flow.hangs && beside > 1.5 * lineMm(look.subheading)) {
+    const aboutMm = flow.highOf(about[0], look.body, flow.textWide) + lineMm(look.body);
+    flow.titled(rounds.heading, [], { keepMm: aboutMm + keepMm });
+    flow.paragraph(about[0]);
+  } else flow.titled(rounds.heading, about, { keepMm });
   flow.mark(rounds.mark);
-  drawTable(flow, columns, rows, { rowHeads: true, padMm });
+  drawTable(flow, columns, rows, { rowHeads: true, padMm, endMm: rounds.endMm ?? 0 });
   return total;
 }
 
@@ -122,6 +132,13 @@ export function pieceTexts(
 
 const spaces = '   ';
 
+/** An increase at the end of a wedge stays with what stands before it: alone on a line it puzzles. */
+function withIncrease(pieces: readonly string[]): readonly string[] {
+  const [before, last] = pieces.slice(-2);
+  if (last === undefined || !last.startsWith('[')) return pieces;
+  return [...pieces.slice(0, -2), `${before} ${last}`];
+}
+
 /** Wedges in lines, thin lines between them; nothing breaks inside brackets that fit on a line. */
 function workCell(wedges: readonly string[], style: TextStyle, widthMm: number): TextCell {
   const lines: string[] = [];
@@ -136,10 +153,14 @@ function workCell(wedges: readonly string[], style: TextStyle, widthMm: number):
   };
   wedges.forEach((wedge, n) => {
     const whole = textWidth(wedge, style) <= widthMm && wedge.startsWith('(');
-    const pieces = whole ? [wedge] : runPieces(wedge);
+    const pieces = whole ? [wedge] : withIncrease(runPieces(wedge));
     pieces.forEach((piece, k) => {
       const between = k === 0 && n > 0 ? spaces : ' ';
-      if (line !== '' && textWidth(line + between + piece, style) > widthMm) end();
+      if (line !== '' && textWidth(line + between + piece, style) > widthMm) {
+        // Where a wedge ends with its line, the thin line stands there.
+        if (k === 0 && n > 0) places.push(textWidth(line, style) + textWidth(spaces, style) / 2);
+        end();
+      }
       if (line !== '') {
         if (k === 0 && n > 0) places.push(textWidth(line, style) + textWidth(spaces, style) / 2);
         line += between;

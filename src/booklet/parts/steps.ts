@@ -6,10 +6,14 @@ import { stretchesOf, workMark } from './work.js';
 /** The parts of a booklet, each with what `Flow.pageOf` knows it by. */
 export function contentsOf(
   facts: BookletFacts,
-  has: { readonly enlarged: (panel: number) => boolean; readonly lining: boolean },
+  has: {
+    readonly enlarged: (panel: number) => boolean;
+    readonly wedge: (panel: number) => boolean;
+    readonly lining: boolean;
+  },
 ): Entry[] {
   const { pattern, words } = facts;
-  const { parts, enlarged, work } = words.booklet;
+  const { parts, enlarged, wedgeChart, work } = words.booklet;
   return [
     { text: parts.materials, mark: 'materials' },
     { text: parts.cautions, mark: 'cautions' },
@@ -17,6 +21,9 @@ export function contentsOf(
     ...pattern.panels.flatMap((_, panel) => [
       { text: partName(facts, parts.chart, panel), mark: `chart-${panel}` },
       { text: partName(facts, work.working.part, panel), mark: `working-${panel}` },
+      ...(has.wedge(panel)
+        ? [{ text: partName(facts, wedgeChart.part, panel), mark: `enlarged-${panel}` }]
+        : []),
       ...(has.enlarged(panel)
         ? [{ text: partName(facts, enlarged.part, panel), mark: `enlarged-${panel}` }]
         : []),

@@ -11,7 +11,7 @@ import { partName, whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 import { addRounds } from './rounds.js';
 import type { RoundPiece } from './rounds.js';
-import { drawStop } from './stop.js';
+import { drawStop, stopMm } from './stop.js';
 import { addStringing } from './stringing.js';
 import { gramsOf } from './weight.js';
 
@@ -64,18 +64,23 @@ export function addWork(flow: Flow, facts: BookletFacts, panel: number): void {
   const whereIn = (length: number) =>
     whereOf(facts, say.part, panel, lengths === 1 ? undefined : { length, lengths });
   flow.part({ heading, where: whereIn(1), mark: `work-${panel}` });
+  /** What is to be done before a length is worked, where one was worked before it. */
+  const stopBefore = (length: number): string | undefined => {
+    const join = joins.get(length);
+    if (!join) return undefined;
+    const page = flow.pageOf(handMark('new-length'));
+    const shown =
+      page === undefined ? '' : `${words.hands['new-length'].ask} ${say.seePage({ page })}`;
+    return `${stopText(join, pattern, words)} ${shown}`.trimEnd();
+  };
   let total = 0;
   for (const { length, first, last, pieces } of stretches) {
     const { number } = length;
-    flow.where(whereIn(number));
     const named = say.steps.string({ length: number, lengths });
-    const join = joins.get(number);
-    if (join) {
-      const page = flow.pageOf(handMark('new-length'));
-      const shown =
-        page === undefined ? '' : `${words.hands['new-length'].ask} ${say.seePage({ page })}`;
-      drawStop(flow, say.stop, `${stopText(join, pattern, words)} ${shown}`.trimEnd());
-    }
+    const stop = stopBefore(number);
+    if (stop !== undefined) drawStop(flow, say.stop, stop);
+    flow.where(whereIn(number));
+    const before = flow.pages.length;
     if (length.beads === '') flow.titled(named, [words.booklet.stringing.nothing]);
     else {
       const strung = strungRounds(pattern.shape, pattern.panels[panel], length);
@@ -84,9 +89,16 @@ export function addWork(flow: Flow, facts: BookletFacts, panel: number): void {
       const mark = workMark('string', panel, number);
       addStringing(flow, facts, panel, length, { heading: named, about, mark });
     }
+    // A page on which one length ends and the next begins names neither.
+    const begun = flow.pageOf(workMark('string', panel, number)) ?? before;
+    if (number > 1 && begun === before)
+      flow.pages[before - 1].where = whereOf(facts, say.part, panel);
     const heading = say.steps.rounds({ first, last });
     const mark = workMark('rounds', panel, number);
-    total = addRounds(flow, facts, { panel, pieces, total, heading, mark });
+    const next = stopBefore(number + 1);
+    // To be read before the last row is worked out to its end: it stands right below it.
+    const endMm = next === undefined ? 0 : stopMm(flow, say.stop, next);
+    total = addRounds(flow, facts, { panel, pieces, total, heading, mark, endMm });
   }
   const tailCm = tailCmOf(pattern.thread);
   flow.paragraph(words.rounds.end[pattern.shape.construction]({ tailCm }));

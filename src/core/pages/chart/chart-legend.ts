@@ -1,4 +1,4 @@
-import { drawCellMarks } from '../panel/grey-fills.js';
+import { drawPatchMarks } from '../panel/patch-marks.js';
 import { onSide } from '../../../words/pages/pairs.js';
 import type { CellKind, PanelSheet } from '../panel/sheet.js';
 import type { Surface } from '../surface/surface.js';
@@ -36,8 +36,12 @@ export function legendOf(sheet: PanelSheet, kinds: readonly CellKind[], widthMm:
     surface.fillPath([[x, y, right, y, right, bottom, x, bottom]], { fill: kind.fill, outline });
     const middle = y + patch.heightMm / 2;
     if (kind.cellMark !== undefined) {
-      const centre = [{ x: x + patch.widthMm / 2, y: middle, tilt: 0 }];
-      drawCellMarks(surface, { mark: kind.cellMark, ink: kind.ink }, centre, patch.heightMm);
+      const clear = {
+        widthMm: textWidth(kind.mark, bold),
+        heightMm: sizeMm * fonts.bold.capHeight,
+      };
+      const mark = { mark: kind.cellMark, ink: kind.ink };
+      drawPatchMarks(surface, mark, { left: x, top: y, right, bottom }, clear);
     }
     const baseline = middle + (sizeMm * fonts.regular.capHeight) / 2;
     if (kind.bead) {

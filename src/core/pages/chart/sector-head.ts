@@ -5,7 +5,7 @@ import type { Box } from '../panel/panel-view.js';
 import type { CellKind, PanelSheet } from '../panel/sheet.js';
 import type { SheetPage } from './sheet-surround.js';
 import type { Surface } from '../surface/surface.js';
-import { drawText, mmPerPoint, shortened, textWidth, wrapped } from '../surface/text.js';
+import { drawText, mmPerPoint, textWidth, wrapped } from '../surface/text.js';
 
 /** Wedges that follow one another in the direction of work, from 0; `to` is the one after. */
 export interface WedgeSpan {
@@ -92,7 +92,7 @@ export function drawSectorHead(
   drawMap(surface, sheet, span, page.widthMm - marginMm - mapMm / 2, topMm + mapMm / 2);
 }
 
-/** A patch with its letter and the bead's name for each colour of the sheet. */
+/** A patch with its letter and, where there is room for all of them, the bead's name for each colour. */
 function drawKey(
   surface: Surface,
   { fonts, words }: PanelSheet,
@@ -116,12 +116,16 @@ function drawKey(
   const beside = patch + 1 + keyGapMm;
   const rooms = Array.from({ length: rows }, (_, row) => {
     const widths = said.slice(row * perRow, (row + 1) * perRow).map((one) => textWidth(one, name));
-    return sharedOut(widths, wide - widths.length * beside + keyGapMm);
+    const room = wide - widths.length * beside + keyGapMm;
+    return widths.reduce((sum, one) => sum + one, 0) <= room ? widths : undefined;
   });
+  const named = rooms.every((widths) => widths !== undefined);
   surface.beginGroup('key', words.chart.groups.key);
   kinds.forEach((kind, n) => {
     const [row, place] = [Math.floor(n / perRow), n % perRow];
-    const before = rooms[row].slice(0, place).reduce((sum, one) => sum + one + beside, 0);
+    const before = (named ? rooms[row]! : said.map(() => 0))
+      .slice(0, place)
+      .reduce((sum, one) => sum + one + beside, 0);
     const x = left + before;
     const y = top + row * rowMm;
     const ring = [x, y, x + patch, y, x + patch, y + patch, x, y + patch];
@@ -134,25 +138,9 @@ function drawKey(
     if (kind.bead)
       drawText(surface, kind.mark, { ...style, ink: kind.ink }, middle.x, base, 'middle');
     else if (kind.mark === '.') drawBareDots(surface, [[middle.x, middle.y]], 0.7);
-    const room = rooms[row][place] + 1e-6;
-    drawText(surface, shortened(said[n], name, room), name, x + patch + 1, base);
+    if (named) drawText(surface, said[n], name, x + patch + 1, base);
   });
   surface.endGroup();
-}
-
-/** What each has where all want a width and there is so much: the widest alone go short, all alike. */
-export function sharedOut(wanted: readonly number[], room: number): number[] {
-  let [left, over] = [Math.max(0, room), wanted.length];
-  let most = Infinity;
-  for (const one of [...wanted].sort((a, b) => a - b)) {
-    if (one * over > left) {
-      most = left / over;
-      break;
-    }
-    left -= one;
-    over--;
-  }
-  return wanted.map((one) => Math.min(one, most));
 }
 
 /** The panel's outline, upright, with the wedges of a sheet filled. */

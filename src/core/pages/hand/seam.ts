@@ -71,7 +71,8 @@ function rims(pen: Pen, facts: HandFacts): void {
   const pairs = drawnPairs(facts);
   for (const { frontAt, backAt, sewn } of pairs) if (sewn) pen.line([frontAt, backAt]);
   for (const { frontAt, backAt, sewn } of pairs) {
-    const fill = sewn ? pen.tints.thread : '#ffffff';
+    // Black and white, so that print without colours tells them apart.
+    const fill = sewn ? '#1a1a1a' : '#ffffff';
     pen.dot(frontAt, 0.62, { fill });
     pen.dot(backAt, 0.5, { fill });
   }

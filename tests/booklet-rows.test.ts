@@ -1,0 +1,99 @@
+import { expect, test } from 'vitest';
+import { addRows, addRowsTogether } from '../src/booklet/flow-blocks.js';
+import { Flow } from '../src/booklet/flow.js';
+import type { Block } from '../src/booklet/flow-page.js';
+import { lookOf } from '../src/booklet/look.js';
+import { roundName } from '../src/booklet/facts.js';
+import { stretchesOf } from '../src/booklet/parts/work.js';
+import { languages } from '../src/words/index.js';
+import { laidOut, onePanel } from './support/booklets.js';
+import { PageReach } from './support/page-reach.js';
+import { fonts } from './support/panel-sheet.js';
+
+/** Rows of its list of rounds are short: none goes on over pages. */
+const plain = {
+  ...onePanel,
+  panels: onePanel.panels.map((panel) => ({
+    ...panel,
+    rounds: panel.rounds.map((marks) => 'A'.repeat(marks.length)),
+  })),
+};
+
+test.each(languages)(
+  'in %s a box that says stop stands below the last round before it',
+  async (language) => {
+    let stops = 0;
+    for (const lengthBeads of [420, 600, 735, 900]) {
+      for (const large of [false, true]) {
+        const pattern = { ...plain, thread: { lengthBeads } };
+        const { facts, flow, look } = await laidOut(pattern, [language], { large });
+        const { stop } = facts.words.booklet.work;
+        const ends = stretchesOf(facts, 0).map(({ last }) => roundName(facts, last));
+        let next = 0;
+        for (const { drawn, ruled } of flow.pages) {
+          const page = new PageReach(look.widthMm, look.heightMm);
+          if (ruled) for (const { draw } of drawn) draw(page);
+          const texts = page.texts.map((text) => text.trim());
+          texts.forEach((text, n) => {
+            if (text !== stop) return;
+            // A row of the list of rounds: its name, the work in lines, the beads, the total.
+            expect(texts.slice(0, n), `${stop}, ${ends[next]}`).toContain(ends[next]);
+            next++;
+          });
+        }
+        expect(next).toBe(ends.length - 1);
+        stops += next;
+      }
+    }
+    expect(stops).toBeGreaterThan(6);
+  },
+);
+
+const look = lookOf('a4', { ...fonts, text: fonts });
+
+/** Steps 38 mm wide, as many of each group as its name says, and where they are put. */
+function steps(names: readonly string[]) {
+  const put: { name: string; left: number; top: number; again: boolean }[] = [];
+  const blocks = names.flatMap((group) =>
+    Array.from({ length: Number(group.slice(1)) }, (_, n): Block => {
+      const name = `${group}-${n + 1}`;
+      const block = (again: boolean): Block => ({
+        widthMm: 38,
+        heightMm: 30,
+        overMm: 0,
+        group,
+        put: (_page, left, top) => void put.push({ name, left, top, again }),
+      });
+      return n === 0 ? block(false) : { ...block(false), again: () => block(true) };
+    }),
+  );
+  return { blocks, put };
+}
+
+function flowWith(usedMm: number): Flow {
+  const flow = new Flow(look, ['en-GB'], String);
+  flow.part({ heading: 'Part', where: 'Part' });
+  flow.y += usedMm;
+  return flow;
+}
+
+test('steps that take more than a row begin at the left of one', () => {
+  const { blocks, put } = steps(['a3', 'b5', 'c1']);
+  addRows(flowWith(0), blocks);
+  const [a1, , , b1, , , , b5, c1] = put;
+  expect(b1.left).toBe(look.left);
+  expect(b1.top).toBeGreaterThan(a1.top);
+  // The last of them stands below the others, and what follows beside it, with a head of its own.
+  expect(b5).toMatchObject({ left: look.left, again: false });
+  expect(c1).toMatchObject({ top: b5.top, again: false });
+});
+
+test('where a page has no room for that, the question stands again over the next row', () => {
+  const { blocks, put } = steps(['a3', 'b5', 'c4']);
+  const flow = flowWith(0);
+  flow.y = look.bottom - 100;
+  addRowsTogether(flow, () => blocks);
+  const [a1, , , b1, b2] = put;
+  expect(b1.top).toBe(a1.top);
+  expect(b2).toMatchObject({ left: look.left, again: true });
+});
