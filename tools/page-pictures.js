@@ -104,6 +104,8 @@ await withPage(async (browser, address) => {
       await step('work');
       await page.locator(`.card [data-action="${hands}"]`).click();
       await page.locator(`.at-work.${hands}`).waitFor();
+      // Whoever crochets has strung the rest by the printed list.
+      if (hands === 'crochet') await page.locator('[data-strung-by-list]').click();
       for (let n = 0; n < 24; n++) await page.locator('.at-work button.tap').click();
       await everySize(hands);
       await act('to-table').click();
