@@ -45,10 +45,16 @@ const picture = (page: Page) =>
     return Array.from(sum.slice(0, 12), (byte) => byte.toString(16)).join('');
   });
 
-test('a bank card held against the screen makes the purse, the coin and the ruler as large as they are', async () => {
+/** The sample in the step Purse. */
+async function atPurse() {
   const { page, said } = await built.open();
   await settled(page);
   await page.locator('[data-step="purse"]').click();
+  return { page, said };
+}
+
+test('a bank card held against the screen makes the purse, the coin and the ruler as large as they are', async () => {
+  const { page, said } = await atPurse();
   await act(page, 'frame-half-round').click();
   await settled(page);
   // ISO/IEC 7810:2019, ID-1: 85.60 mm by 53.98 mm.
@@ -76,9 +82,7 @@ test('a bank card held against the screen makes the purse, the coin and the rule
 });
 
 test('front, back and inside are each another picture, and the frame follows its measures as they are typed', async () => {
-  const { page, said } = await built.open();
-  await settled(page);
-  await page.locator('[data-step="purse"]').click();
+  const { page, said } = await atPurse();
   await expect.poll(() => act(page, 'purse-back').isDisabled()).toBe(true);
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
@@ -159,9 +163,7 @@ test('fitting the panel says how many rounds it has now, or that it fits already
 });
 
 test('the back is placed for itself: what moves it leaves the front as it was', async () => {
-  const { page, said } = await built.open();
-  await settled(page);
-  await page.locator('[data-step="purse"]').click();
+  const { page, said } = await atPurse();
   await act(page, 'back-same').click();
   await settled(page);
   await page.locator('[data-step="picture"]').click();
@@ -176,9 +178,7 @@ test('the back is placed for itself: what moves it leaves the front as it was', 
 });
 
 test('a frame that no panel of so many rounds has room for is said, until another one is wished', async () => {
-  const { page, said } = await built.open();
-  await settled(page);
-  await page.locator('[data-step="purse"]').click();
+  const { page, said } = await atPurse();
   await act(page, 'frame-squared').click();
   await settled(page);
   const trouble = page.locator('.told .trouble');

@@ -38,10 +38,11 @@ export function OutOfBead() {
     return nearestBeads(bead, others, mostOffered);
   }, [bead, piece.value.palette]);
   if (!pattern) return null;
-  const needs = openOfAll().reduce((sum, open, n) => {
-    if (panel !== undefined && n !== panel) return sum;
-    return sum + toChange(n, open, bead?.letter, from).length;
-  }, 0);
+  const all = bead ? openOfAll().map((open, n) => toChange(n, open, bead.letter, from).length) : [];
+  const needs = all.reduce(
+    (sum, one, n) => (panel === undefined || n === panel ? sum + one : sum),
+    0,
+  );
   return (
     <details class="out-of-bead" ref={details} open={runsOut !== undefined}>
       <summary>{say.outTitle}</summary>
@@ -141,19 +142,14 @@ export function OutOfBead() {
 
 /** Of each panel of the purse at hand, what hands have not done yet. */
 function openOfAll(): Uint8Array[] {
-  const { pattern, at, ...rest } = work.peek()!;
-  return pattern.panels.map((_one, panel) =>
-    openStitches(pattern, panel, progressOf({ pattern, at, ...rest }, { panel, copy: at.copy })),
+  const now = work.peek()!;
+  return now.pattern.panels.map((_one, panel) =>
+    openStitches(now.pattern, panel, progressOf(now, { panel, copy: now.at.copy })),
   );
 }
 
 /** The stitches of a panel that change with a bead: of its letter, from a round on, and open. */
-function toChange(
-  panel: number,
-  open: Uint8Array,
-  letter: string | undefined,
-  round: number,
-): number[] {
+function toChange(panel: number, open: Uint8Array, letter: string, round: number): number[] {
   const { panels, shape } = work.peek()!.pattern;
   const first = stitchesBefore(shape, round);
   return [...lettersInWorkingOrder(panels[panel])].flatMap((mark, s) =>
