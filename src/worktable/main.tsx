@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { followBrowserBack } from './actions/browser-back.js';
 import { listenForKeys } from './actions/keys.js';
 import { makeKnown } from './actions/known.js';
 import { actions } from './actions/list.js';
@@ -43,5 +44,5 @@ render(<Table />, document.getElementById('table')!);
 listenForKeys();
 listenForPictures();
 startAutosave();
-void laid.then(takeHandedOver);
+void laid.then(takeHandedOver).then(followBrowserBack);
 void startOffline();
