@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Zpět',
   redo: 'Znovu',
-  'look-beads': 'Korálky',
+  'look-beads': 'Háčkované',
   'look-cells': 'Písmena',
   wedges: 'Klíny',
   'working-face': 'Pracovní strana',

@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Rückgängig',
   redo: 'Wiederholen',
-  'look-beads': 'Perlen',
+  'look-beads': 'Gehäkelt',
   'look-cells': 'Buchstaben',
   wedges: 'Segmente',
   'working-face': 'Arbeitsseite',

@@ -2,7 +2,7 @@
 export const actions = {
   undo: 'Undo',
   redo: 'Redo',
-  'look-beads': 'Beads',
+  'look-beads': 'Worked',
   'look-cells': 'Letters',
   wedges: 'Wedges',
   'working-face': 'Working side',

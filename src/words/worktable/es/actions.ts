@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Deshacer',
   redo: 'Rehacer',
-  'look-beads': 'Abalorios',
+  'look-beads': 'Tejido',
   'look-cells': 'Letras',
   wedges: 'Sectores',
   'working-face': 'Cara de trabajo',

@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Annuler',
   redo: 'Rétablir',
-  'look-beads': 'Perles',
+  'look-beads': 'Crocheté',
   'look-cells': 'Lettres',
   wedges: 'Secteurs',
   'working-face': 'Côté du travail',

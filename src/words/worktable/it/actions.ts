@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Annulla',
   redo: 'Ripeti',
-  'look-beads': 'Perline',
+  'look-beads': 'Lavorato',
   'look-cells': 'Lettere',
   wedges: 'Spicchi',
   'working-face': 'Lato di lavoro',

@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: '元に戻す',
   redo: 'やり直す',
-  'look-beads': 'ビーズ',
+  'look-beads': '編み上がり',
   'look-cells': '文字',
   wedges: '区画',
   'working-face': '編む側',

@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Cofnij',
   redo: 'Ponów',
-  'look-beads': 'Koraliki',
+  'look-beads': 'Robótka',
   'look-cells': 'Litery',
   wedges: 'Kliny',
   'working-face': 'Strona robocza',

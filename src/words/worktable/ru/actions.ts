@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Отменить',
   redo: 'Вернуть',
-  'look-beads': 'Бисер',
+  'look-beads': 'Изделие',
   'look-cells': 'Буквы',
   wedges: 'Клинья',
   'working-face': 'Рабочая сторона',

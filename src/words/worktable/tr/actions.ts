@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Geri al',
   redo: 'Yinele',
-  'look-beads': 'Boncuklar',
+  'look-beads': 'Örülmüş',
   'look-cells': 'Harfler',
   wedges: 'Dilimler',
   'working-face': 'Çalışma yüzü',

@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: 'Скасувати',
   redo: 'Повернути',
-  'look-beads': 'Бісер',
+  'look-beads': 'Виріб',
   'look-cells': 'Літери',
   wedges: 'Клини',
   'working-face': 'Робочий бік',

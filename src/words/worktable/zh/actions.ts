@@ -4,7 +4,7 @@ import type { WorktableWords } from '../index.js';
 export const actions: WorktableWords['actions'] = {
   undo: '撤销',
   redo: '重做',
-  'look-beads': '珠子',
+  'look-beads': '成品',
   'look-cells': '字母',
   wedges: '分区',
   'working-face': '工作面',
