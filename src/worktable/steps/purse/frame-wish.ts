@@ -5,7 +5,9 @@ import type { Piece } from '../../store/piece.js';
 import { shapeOf, withRounds } from '../panel/shape-wish.js';
 
 /** Height over width of a frame that is not measured yet (no source: measure yours). */
-const usualHeights = { 'half-round': 0.5, squared: 0.45, oval: 0.6 } as const;
+const usualHeights = { 'half-round': 0.5, squared: 0.45, oval: 0.55 } as const;
+/** Between the hinges of an oval frame over its width, as wide as lets a panel hang without a waist (no source). */
+const usualHinges = 0.92;
 
 /** The piece with its frame wished otherwise; none where undefined. */
 export function framed(now: Piece, frame: Frame | undefined): Piece {
@@ -21,6 +23,7 @@ export function withKind(now: Piece, kind: Frame['kind'] | undefined): Piece {
     kind,
     widthMm,
     heightMm: Math.round(widthMm * usualHeights[kind]),
+    ...(kind === 'oval' && { hingeWidthMm: Math.round(widthMm * usualHinges) }),
     fixing: before?.fixing ?? 'sewn',
     ratio: usualRatio,
     gatherPercent: 0,
