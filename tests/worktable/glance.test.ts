@@ -4,7 +4,7 @@ import { axeIn } from '../support/axe.js';
 import { lettersOn } from '../support/letters-on.js';
 import { openBuiltPage, settled } from '../support/open-page.js';
 import type { OpenPage } from '../support/open-page.js';
-import { toWork } from '../support/work-acts.js';
+import { tapOn, toWork } from '../support/work-acts.js';
 
 // The screen beside the bead mat, read at a glance from half a metre, on a phone of 390 CSS pixels.
 //
@@ -56,4 +56,32 @@ describe.each(['light', 'dark'] as const)('%s', (theme) => {
       expect(await (await axeIn(page))()).toEqual([]);
     },
   );
+});
+
+test('the letters stay where they are, at one stitch or two, and where something is told', async () => {
+  const { page } = await built.open(390, 844, undefined, { hasTouch: true, isMobile: true });
+  await settled(page);
+  await toWork(page, 'crochet');
+  await page.locator('[data-strung-by-list]').tap();
+  const middles = new Set<number>();
+  const told: number[] = [];
+  const stitches = new Set<number>();
+  // Three rounds of seven wedges have 7, 14 and 21 stitches; a run is at most ten of them.
+  for (let n = 0; n < 24; n++) {
+    const { y, height } = (await page.locator('.at-work .parts').boundingBox())!;
+    middles.add(Math.round(y + height / 2));
+    const tap = page.locator('.at-work button.tap');
+    stitches.add((await tap.getAttribute('data-stitches'))!.length);
+    told.push(await page.locator('.at-work .cue').count());
+    // What is pushed below the edge has to be looked for.
+    const hands = page.locator('.at-work .hands');
+    expect(await hands.evaluate((one) => one.scrollHeight - one.clientHeight)).toBeLessThan(2);
+    const before = await page.locator('.at-work .counter').innerText();
+    await tapOn(page);
+    await expect.poll(() => page.locator('.at-work .counter').innerText()).not.toBe(before);
+  }
+  expect(Math.max(...told)).toBeGreaterThan(1);
+  expect(Math.min(...told)).toBe(0);
+  expect(stitches.size).toBeGreaterThan(1);
+  expect(middles.size, [...middles].join()).toBe(1);
 });

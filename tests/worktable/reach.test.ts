@@ -107,6 +107,32 @@ test.each([
   60_000,
 );
 
+test.each([720, 820, 1080])(
+  'on a tablet all steps are in sight and nothing is pushed aside in any language, %i wide',
+  async (width) => {
+    const { page } = await built.open(width, 1180, undefined, { hasTouch: true });
+    await settled(page);
+    for (const language of languages) {
+      await page.locator('.tongue').selectOption(language);
+      await page.locator(`html[lang="${language}"]`).waitFor();
+      const found = await page.evaluate(() => {
+        const all = document.querySelectorAll<HTMLElement>('.table > .head button, .tongue');
+        const outside = Array.from(all).filter((one) => {
+          const { left, right } = one.getBoundingClientRect();
+          return left < 0 || right > innerWidth;
+        });
+        const way = document.querySelector('.way')!;
+        return {
+          outside: outside.map((one) => one.innerText),
+          slidesPx: way.scrollWidth - way.clientWidth,
+        };
+      });
+      expect(found, language).toEqual({ outside: [], slidesPx: 0 });
+    }
+  },
+  60_000,
+);
+
 test('nearer, farther and whole stay at the panel, however far the sheet has been pushed', async () => {
   const { page } = await built.open(390, 844, undefined, { hasTouch: true });
   await settled(page);
@@ -176,7 +202,7 @@ test('with letters twice as large undo and the open step are still there', async
   onTestFinished(() => large.close());
   const { page } = await large.open(390, 844);
   await settled(page);
-  for (const step of ['picture', 'brush', 'work']) {
+  for (const step of ['picture', 'brush', 'purse', 'work']) {
     await page.locator(`[data-step="${step}"]`).click();
     await page.evaluate('scrollTo(0, document.documentElement.scrollHeight / 2)');
     const { hidden, leastPx, freePx, belowPx } = await reach(page);
@@ -186,6 +212,13 @@ test('with letters twice as large undo and the open step are still there', async
     expect(leastPx).toBeGreaterThanOrEqual(44);
     if (step !== 'work') expect(freePx).toBeGreaterThan(844 / 4);
     expect(belowPx).toBeLessThan(16);
+    // Nothing has to be pushed sideways (WCAG 2.2, 1.4.10).
+    const slides = await page.evaluate(() =>
+      Array.from(document.querySelectorAll('.panel .tools, .panel .looks, .way'))
+        .filter((one) => one.scrollWidth > one.clientWidth)
+        .map((one) => one.className),
+    );
+    expect(slides, step).toEqual([]);
   }
 });
 
