@@ -3,7 +3,7 @@ import type { Bead, BeadOfStitch } from './bead.js';
 import { chooseSteps } from './choice/choose.js';
 import type { ChoiceInput, ChoiceResult, ProofLevel } from './choice/choose.js';
 import { makeFollower } from './choice/follow.js';
-import { putLab65 } from '../colour/lab.js';
+import { labsOf } from '../colour/labs-of.js';
 import type { HowKept } from './how-kept.js';
 import { RondureError } from '../errors.js';
 import type { Warning } from '../errors.js';
@@ -383,11 +383,11 @@ function beadedStitches(colours: StitchColours): number[] {
 
 /** L, a, b of the named stitches; length 3·n. */
 function stitchLabs(colours: StitchColours, beaded: readonly number[]): Float64Array {
-  const { linear } = colours;
+  const all = labsOf(colours.linear);
+  if (3 * beaded.length === all.length) return all;
   const labs = new Float64Array(3 * beaded.length);
   for (let n = 0; n < beaded.length; n++) {
-    const at = 3 * beaded[n];
-    putLab65(linear[at], linear[at + 1], linear[at + 2], labs, 3 * n);
+    for (let c = 0; c < 3; c++) labs[3 * n + c] = all[3 * beaded[n] + c];
   }
   return labs;
 }

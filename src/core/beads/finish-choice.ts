@@ -1,6 +1,6 @@
 import type { BeadOfStitch } from './bead.js';
 import { ciede2000Fast } from '../colour/ciede2000.js';
-import { linearToLab65 } from '../colour/lab.js';
+import { labsOf } from '../colour/labs-of.js';
 import { howKept } from './how-kept.js';
 import type { HowKept } from './how-kept.js';
 import type { Footprints } from '../panel/footprints.js';
@@ -137,13 +137,4 @@ function toldEdges(report: EdgeReport, beadOf: BeadOfStitch): NonNullable<Choice
     after: each(after),
     ...(lowerBound !== undefined && { lowerBound: each(lowerBound) }),
   };
-}
-
-/** L, a, b of every stitch; length that of `linear`. */
-function labsOf(linear: Float64Array): Float64Array {
-  const labs = new Float64Array(linear.length);
-  for (let s = 0; s < linear.length; s += 3) {
-    labs.set(linearToLab65(linear[s], linear[s + 1], linear[s + 2]), s);
-  }
-  return labs;
 }

@@ -228,16 +228,30 @@ function served(
   const n = placeOf.length;
   const beadOf = new Int16Array(n);
   let [sum, all] = [0, 0];
+  let least = Infinity;
   for (let i = 0; i < n; i++) {
     const c = placeOf[i];
-    const [L, a, b] = [stitches[3 * i], stitches[3 * i + 1], stitches[3 * i + 2]];
-    let least = Infinity;
-    for (let k = 0; k < count[c]; k++) {
-      const j = open[near[c * size + k]];
-      const d = ciede2000Fast(L, a, b, palette[3 * j], palette[3 * j + 1], palette[3 * j + 2]);
-      if (d < least) {
-        least = d;
-        beadOf[i] = j;
+    const L = stitches[3 * i];
+    const a = stitches[3 * i + 1];
+    const b = stitches[3 * i + 2];
+    const before = 3 * (i - 1);
+    if (
+      i > 0 &&
+      stitches[before] === L &&
+      stitches[before + 1] === a &&
+      stitches[before + 2] === b
+    ) {
+      // `least` is still that of the colour before.
+      beadOf[i] = beadOf[i - 1];
+    } else {
+      least = Infinity;
+      for (let k = 0; k < count[c]; k++) {
+        const j = open[near[c * size + k]];
+        const d = ciede2000Fast(L, a, b, palette[3 * j], palette[3 * j + 1], palette[3 * j + 2]);
+        if (d < least) {
+          least = d;
+          beadOf[i] = j;
+        }
       }
     }
     const w = weights ? weights[i] : 1;

@@ -65,9 +65,12 @@ export function patchesOf(
     from[++count] = end;
   }
   const contrast = new Float64Array(count);
+  const own = new Float64Array(3);
+  const around = new Float64Array(3);
   const seenBy = new Int32Array(all).fill(-1);
   for (let patch = 0; patch < count; patch++) {
-    const [own, around] = [[0, 0, 0], [0, 0, 0]]; // prettier-ignore
+    own.fill(0);
+    around.fill(0);
     let touching = 0;
     for (let k = from[patch]; k < from[patch + 1]; k++) {
       const s = stitches[k];

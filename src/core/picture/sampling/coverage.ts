@@ -79,18 +79,13 @@ export function makeCoverage(
     found.total = 0;
     found.inside = 0;
     if (corners.length < many) corners = new Float64Array(2 * many);
-    for (let p = 0; p < many; p += 2) {
-      const x = rings.corners[begin + p];
-      const y = rings.corners[begin + p + 1];
-      corners[p] = mapA * x + mapC * y + mapE;
-      corners[p + 1] = mapB * x + mapD * y + mapF;
-    }
+    const isSeen = mapped(rings.corners, begin, many);
     for (let ring = first; ring < end; ring++) {
       found.total += signedArea(corners, from[ring] - begin, from[ring + 1] - begin);
     }
     const sign = found.total < 0 ? -1 : 1;
     found.total *= sign;
-    if (!bounds(many)) return found;
+    if (!isSeen) return found;
     // Below a pixel the rounding of areas is not small beside them.
     if (allAlike && within && found.total >= 1 && allAlike(found.window)) {
       roomFor(1);
@@ -122,15 +117,20 @@ export function makeCoverage(
     return found;
   };
 
-  /** The pixels that the corners can touch; false when there are none. */
-  function bounds(many: number): boolean {
+  /** Takes the corners in pixels, and the pixels that they can touch; false when there are none. */
+  function mapped(from: Float64Array, begin: number, many: number): boolean {
+    const to = corners;
     let x0 = Infinity;
     let y0 = Infinity;
     let x1 = -Infinity;
     let y1 = -Infinity;
     for (let p = 0; p < many; p += 2) {
-      const x = corners[p];
-      const y = corners[p + 1];
+      const ownX = from[begin + p];
+      const ownY = from[begin + p + 1];
+      const x = mapA * ownX + mapC * ownY + mapE;
+      const y = mapB * ownX + mapD * ownY + mapF;
+      to[p] = x;
+      to[p + 1] = y;
       if (x < x0) x0 = x;
       if (x > x1) x1 = x;
       if (y < y0) y0 = y;
@@ -185,42 +185,43 @@ export function makeCoverage(
   /** An edge running down inside the window, row by row. */
   function addPiece(ax: number, ay: number, bx: number, by: number, sign: number): void {
     if (!(by > ay)) return;
+    const into = sums;
+    const most = columns;
+    const stride = most + 2;
     const slope = (bx - ax) / (by - ay);
     const last = Math.min(rows - 1, Math.ceil(by) - 1);
     let x = ax;
     let y = ay;
-    for (let row = Math.min(rows - 1, Math.floor(ay)); row <= last; row++) {
+    let row = Math.min(rows - 1, Math.floor(ay));
+    for (let at = row * stride; row <= last; row++, at += stride) {
       const toY = row === last ? by : row + 1;
-      const toX = row === last ? bx : inWindow(ax + (toY - ay) * slope);
-      addInRow(row * (columns + 2), x, toX, sign * (toY - y));
+      let toX = bx;
+      if (row !== last) {
+        const there = ax + (toY - ay) * slope;
+        toX = there < 0 ? 0 : there > most ? most : there;
+      }
+      // What of it lies in this row falls by so much.
+      const fall = sign * (toY - y);
+      const x0 = x < toX ? x : toX;
+      const x1 = x < toX ? toX : x;
+      const first = Math.floor(x0);
+      if (x1 <= first + 1) {
+        const right = (x0 + x1) / 2 - first;
+        into[at + first] += fall * (1 - right);
+        into[at + first + 1] += fall * right;
+      } else {
+        const perColumn = fall / (x1 - x0);
+        for (let column = first; column < x1; column++) {
+          const from = x0 > column ? x0 : column;
+          const to = x1 < column + 1 ? x1 : column + 1;
+          const part = perColumn * (to - from);
+          const right = (from + to) / 2 - column;
+          into[at + column] += part * (1 - right);
+          into[at + column + 1] += part * right;
+        }
+      }
       x = toX;
       y = toY;
-    }
-  }
-
-  function inWindow(x: number): number {
-    return x < 0 ? 0 : x > columns ? columns : x;
-  }
-
-  /** An edge inside one row that falls by `fall`. */
-  function addInRow(at: number, ax: number, bx: number, fall: number): void {
-    const x0 = ax < bx ? ax : bx;
-    const x1 = ax < bx ? bx : ax;
-    const first = Math.floor(x0);
-    if (x1 <= first + 1) {
-      const right = (x0 + x1) / 2 - first;
-      sums[at + first] += fall * (1 - right);
-      sums[at + first + 1] += fall * right;
-      return;
-    }
-    const perColumn = fall / (x1 - x0);
-    for (let column = first; column < x1; column++) {
-      const from = x0 > column ? x0 : column;
-      const to = x1 < column + 1 ? x1 : column + 1;
-      const part = perColumn * (to - from);
-      const right = (from + to) / 2 - column;
-      sums[at + column] += part * (1 - right);
-      sums[at + column + 1] += part * right;
     }
   }
 
@@ -234,35 +235,37 @@ export function makeCoverage(
   function harvest(): void {
     roomFor(columns * rows);
     const { pixel, length, area } = found;
+    const from = sums;
+    const many = columns;
     let count = 0;
     let inside = 0;
-    for (let row = 0; row < rows; row++) {
-      const at = row * (columns + 2);
-      const start = (top + row) * width + left;
+    for (let row = 0, at = 0; row < rows; row++, at += 2) {
+      const toPixel = (top + row) * width + left - at;
+      const stop = at + many;
       let sum = 0;
-      for (let column = 0; column < columns;) {
-        const from = column;
-        sum += sums[at + column];
-        sums[at + column] = 0;
+      while (at < stop) {
+        const begin = at;
+        sum += from[at];
+        from[at] = 0;
         // Where no edge adds anything, the next pixels are covered alike.
-        for (column++; column < columns && sums[at + column] === 0;) column++;
+        for (at++; at < stop && from[at] === 0;) at++;
         if (sum <= nothing) continue;
         if (sum > 1 - nothing && sum < 1 + nothing) {
-          pixel[count] = start + from;
-          length[count] = column - from;
+          pixel[count] = toPixel + begin;
+          length[count] = at - begin;
           area[count++] = 1;
-          inside += column - from;
+          inside += at - begin;
           continue;
         }
-        for (let c = from; c < column; c++) {
-          pixel[count] = start + c;
+        for (let c = begin; c < at; c++) {
+          pixel[count] = toPixel + c;
           length[count] = 1;
           area[count++] = sum;
           inside += sum;
         }
       }
-      sums[at + columns] = 0;
-      sums[at + columns + 1] = 0;
+      from[at] = 0;
+      from[at + 1] = 0;
     }
     found.count = count;
     found.inside = inside;

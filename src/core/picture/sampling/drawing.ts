@@ -10,6 +10,8 @@ export const usualDarkCover = 0.4;
 const clearlyDarker = 50;
 /** A colour that covers less is taken for the blend of its neighbours and counted with the nearest. */
 const ownColourFromShare = 0.12;
+/** There are no more groups than shades (see shades.ts). */
+const mostGroups = 16 * 16 * 16;
 
 /** Luma of Rec. 709 of a coded colour, 0..255. */
 const luma709 = (r: number, g: number, b: number): number => 0.2126 * r + 0.7152 * g + 0.0722 * b;
@@ -29,7 +31,10 @@ export interface Drawn extends Pick<Picture, 'data'> {
   readonly runs?: Uint16Array | undefined;
 }
 
-/** What won a footprint, and the clearly darker colour that covers too little to win. */
+/**
+ * What won a footprint, and the clearly darker colour that covers too little to win, whose light holds
+ * until the next footprint.
+ */
 export interface StitchLight {
   /** Luma, 0..255, and cover, 0 to 1, of the winner. */
   readonly luma: number;
@@ -61,9 +66,13 @@ export function makeDrawingChooser(
   colour: Float64Array,
 ) => StitchLight | undefined {
   const shades = makeShades();
-  /** The groups that count as colours of their own, and what they cover with those that joined them. */
+  /** By group: its luma, whether it counts as a colour of its own, and what it covers with those that joined it. */
+  const luma = new Float64Array(mostGroups);
+  const isOwn = new Uint8Array(mostGroups);
+  const area = new Float64Array(mostGroups);
+  /** Those that count, in their order. */
   const own: Group[] = [];
-  const area: number[] = [];
+  const darkLinear = new Float64Array(3);
 
   return (coverage, { data, runs }, ground, colour) => {
     const open = ground !== undefined && ground.area > 0;
@@ -85,56 +94,69 @@ export function makeDrawingChooser(
 
   function decide(groups: readonly Group[], visible: number, colour: Float64Array): StitchLight {
     gatherOwn(groups, visible);
-    let winner = 0;
-    for (let k = 1; k < own.length; k++) if (area[k] > area[winner]) winner = k;
-    // Where a dark colour must cover more than half, even the largest may cover too little.
-    if (darkCover > 0.5) winner = lightEnough(winner, visible);
-    const limit = lumaOf(own[winner]) - clearlyDarker;
-    for (let k = 0; k < own.length; k++) {
-      if (area[k] < darkCover * visible || lumaOf(own[k]) > limit) continue;
-      if (lumaOf(own[k]) < lumaOf(own[winner])) winner = k;
+    const count = groups.length;
+    let winner = -1;
+    for (let k = 0; k < count; k++) {
+      if (isOwn[k] && (winner < 0 || area[k] > area[winner])) winner = k;
     }
-    const luma = lumaOf(own[winner]);
+    // Where a dark colour must cover more than half, even the largest may cover too little.
+    if (darkCover > 0.5) winner = lightEnough(winner, count, visible);
+    const limit = luma[winner] - clearlyDarker;
+    for (let k = 0; k < count; k++) {
+      if (!isOwn[k] || area[k] < darkCover * visible || luma[k] > limit) continue;
+      if (luma[k] < luma[winner]) winner = k;
+    }
+    const dark = luma[winner] - clearlyDarker;
     let loser = -1;
-    for (let k = 0; k < own.length; k++) {
-      if (lumaOf(own[k]) > luma - clearlyDarker) continue;
+    let darkWeight = 0;
+    for (let k = 0; k < count; k++) {
+      if (luma[k] > dark) continue;
+      darkWeight += groups[k].weight;
+      if (!isOwn[k]) continue;
       if (loser < 0 || area[k] / visible > area[loser] / visible) loser = k;
     }
-    let dark = 0;
-    for (const group of groups) if (lumaOf(group) <= luma - clearlyDarker) dark += group.weight;
-    shades.meanOf(groups.indexOf(own[winner]), colour);
-    const choice = { luma, cover: area[winner] / visible, darkShare: dark / visible };
-    if (loser < 0) return choice;
-    const linear = new Float64Array(3);
-    shades.meanOf(groups.indexOf(own[loser]), linear);
-    return {
-      ...choice,
-      darker: { luma: lumaOf(own[loser]), cover: area[loser] / visible, linear },
+    shades.meanOf(winner, colour);
+    const choice = {
+      luma: luma[winner],
+      cover: area[winner] / visible,
+      darkShare: darkWeight / visible,
     };
+    if (loser < 0) return choice;
+    shades.meanOf(loser, darkLinear);
+    const darker = { luma: luma[loser], cover: area[loser] / visible, linear: darkLinear };
+    return { ...choice, darker };
   }
 
   function gatherOwn(groups: readonly Group[], visible: number): void {
-    let heaviest = groups[0];
-    for (const group of groups) if (group.weight > heaviest.weight) heaviest = group;
-    own.length = area.length = 0;
-    for (const group of groups) {
-      if (group !== heaviest && !(group.weight >= ownColourFromShare * visible)) continue;
-      own.push(group);
-      area.push(group.weight);
+    const count = groups.length;
+    let heaviest = 0;
+    for (let k = 0; k < count; k++) {
+      luma[k] = lumaOf(groups[k]);
+      if (groups[k].weight > groups[heaviest].weight) heaviest = k;
     }
-    if (own.length === groups.length) return;
-    for (const group of groups) {
-      if (!own.includes(group)) area[nearestGroup(group.r, group.g, group.b, own)] += group.weight;
+    let alone = 0;
+    for (let k = 0; k < count; k++) {
+      const { weight } = groups[k];
+      isOwn[k] = k === heaviest || weight >= ownColourFromShare * visible ? 1 : 0;
+      area[k] = weight;
+      if (isOwn[k]) own[alone++] = groups[k];
+    }
+    if (alone === count) return;
+    own.length = alone;
+    for (let k = 0; k < count; k++) {
+      if (isOwn[k]) continue;
+      const { r, g, b, weight } = groups[k];
+      area[groups.indexOf(own[nearestGroup(r, g, b, own)])] += weight;
     }
   }
 
   /** The largest colour that covers enough, or that no other is clearly lighter than. */
-  function lightEnough(largest: number, visible: number): number {
+  function lightEnough(largest: number, count: number, visible: number): number {
     let winner = largest;
     while (area[winner] / visible < darkCover) {
       let lighter = -1;
-      for (let k = 0; k < own.length; k++) {
-        if (lumaOf(own[k]) < lumaOf(own[winner]) + clearlyDarker) continue;
+      for (let k = 0; k < count; k++) {
+        if (!isOwn[k] || luma[k] < luma[winner] + clearlyDarker) continue;
         if (lighter < 0 || area[k] / visible > area[lighter] / visible) lighter = k;
       }
       if (lighter < 0) break;

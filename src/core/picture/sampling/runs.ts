@@ -25,24 +25,55 @@ export const pixelRuns = fromSecondTime(({ data }): Uint16Array => {
   return runs;
 });
 
+const mostSide = 255;
+
+/**
+ * How many pixels the largest square is across that begins at each pixel, to the right and down, and in
+ * which all are the same, 255 at most; where it is worth having.
+ */
+export const pixelSquares = fromSecondTime(({ width, height, data }): Uint8Array => {
+  const sides = new Uint8Array(width * height).fill(1);
+  for (let y = height - 2; y >= 0; y--) {
+    for (let p = y * width + width - 2; p >= y * width; p--) {
+      const below = p + width;
+      if (!samePixel(data, p, p + 1) || !samePixel(data, p, below)) continue;
+      const least = Math.min(sides[p + 1], sides[below], sides[below + 1]);
+      // A larger square beside or below it holds the pixel between them.
+      if (least > 1 || samePixel(data, p, below + 1)) sides[p] = Math.min(mostSide, least + 1);
+    }
+  }
+  return sides;
+});
+
 /**
  * Whether the pixels of a window of a picture, which is not empty, are all the same, and opaque or clear.
  *
- * @param runs of that picture
+ * @param squares of that picture
  */
 export function sameInWindow(
   { width, data }: Pick<Picture, 'width' | 'data'>,
-  runs: Uint16Array,
+  squares: Uint8Array,
   { left, top, columns, rows }: Window,
 ): boolean {
   const first = top * width + left;
   const alpha = data[4 * first + 3];
   // What shows through in part is added up piece by piece, to the last bit.
   if (alpha !== 255 && alpha !== 0) return false;
-  // Where a footprint holds two colours, its middle row mostly shows it.
-  if (runs[first + (rows >> 1) * width] < columns) return false;
-  for (let row = 0, at = first; row < rows; row++, at += width) {
-    if (runs[at] < columns || !samePixel(data, first, at)) return false;
+  const side = Math.min(columns, rows, mostSide);
+  const lastX = columns - side;
+  const lastY = rows - side;
+  if (side === 1) {
+    for (let p = first + lastX; p > first; p--) if (!samePixel(data, first, p)) return false;
+    for (let y = lastY; y > 0; y--) if (!samePixel(data, first, first + y * width)) return false;
+    return true;
+  }
+  // The window in squares that overlap by a row or a column at least.
+  for (let y = 0; ; y = Math.min(y + side - 1, lastY)) {
+    for (let x = 0; ; x = Math.min(x + side - 1, lastX)) {
+      if (squares[first + y * width + x] < side) return false;
+      if (x === lastX) break;
+    }
+    if (y === lastY) break;
   }
   return true;
 }

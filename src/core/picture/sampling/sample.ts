@@ -24,7 +24,7 @@ import { makePaperChooser, strengthenLines } from './paper-lines.js';
 import { panelToPicture } from './place.js';
 import { rotation } from './plane.js';
 import { isKnownOpaque, lightSums } from './row-sums.js';
-import { pixelRuns, sameInWindow } from './runs.js';
+import { pixelRuns, pixelSquares, sameInWindow } from './runs.js';
 import {
   hatchedStitches,
   keepInk,
@@ -203,11 +203,11 @@ function areaSampler(input: SampleInput): AreaSampler {
   const light = drawing ? undefined : lightSums(picture);
   const opaque = isKnownOpaque(picture.data);
   const alpha = drawing && !opaque ? alphaBlocks(picture) : undefined;
-  const runs = drawing && !paper ? pixelRuns(picture) : undefined;
+  const squares = drawing && !paper ? pixelSquares(picture) : undefined;
   const coverRings = makeCoverage(
     picture,
     panelToPicture(place, input.picture),
-    runs && ((window) => sameInWindow(picture, runs, window)),
+    squares && ((window) => sameInWindow(picture, squares, window)),
   );
 
   const visibleInDrawing = (coverage: Coverage): number => {

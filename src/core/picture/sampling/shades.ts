@@ -56,40 +56,17 @@ export function makeShades(): Shades {
   /** All that was taken, pixels. Lists hold numbers that change often: a closure boxes each anew. */
   const visible = new Float64Array(1);
 
-  /** What was taken last: its colour as 0xrrggbb, its place, and its light beyond the first colour's. */
-  let colour = -1;
-  let at = -1;
-  const more = new Float64Array(3);
-
-  function add(r: number, g: number, b: number, weight: number): void {
-    const own = (r << 16) | (g << 8) | b;
-    if (own !== colour) {
-      colour = own;
-      turnTo(r, g, b);
-    }
-    visible[0] += weight;
-    weights[at] += weight;
-    if (firstOf[at] === colour) return;
-    beyond[3 * at] += weight * more[0];
-    beyond[3 * at + 1] += weight * more[1];
-    beyond[3 * at + 2] += weight * more[2];
-  }
-
-  function turnTo(r: number, g: number, b: number): void {
-    const shade = shadeOf(r, g, b);
-    at = placeOf[shade] - 1;
-    if (at < 0) {
-      at = count++;
-      placeOf[shade] = count;
-      shadeAt[at] = shade;
-      firstOf[at] = colour;
-      weights[at] = beyond[3 * at] = beyond[3 * at + 1] = beyond[3 * at + 2] = 0;
-      return;
-    }
-    const first = firstOf[at];
-    more[0] = srgbToLinear[r] - srgbToLinear[first >> 16];
-    more[1] = srgbToLinear[g] - srgbToLinear[(first >> 8) & 255];
-    more[2] = srgbToLinear[b] - srgbToLinear[first & 255];
+  /** The place of a colour's shade, which is new where it was not met before. */
+  function placeFor(colour: number): number {
+    const shade = shadeOf(colour >> 16, (colour >> 8) & 255, colour & 255);
+    const known = placeOf[shade];
+    if (known > 0) return known - 1;
+    const at = count++;
+    placeOf[shade] = count;
+    shadeAt[at] = shade;
+    firstOf[at] = colour;
+    weights[at] = beyond[3 * at] = beyond[3 * at + 1] = beyond[3 * at + 2] = 0;
+    return at;
   }
 
   /** Heaviest shade first, ties by number. There are few: each is put in its place. */
@@ -112,26 +89,57 @@ export function makeShades(): Shades {
     gather({ count: coveredRuns, pixel, length, area }, data, runs) {
       for (let n = 0; n < count; n++) placeOf[shadeAt[n]] = 0;
       count = 0;
-      visible[0] = 0;
-      colour = -1;
+      let seen = 0;
+      /** What was taken last: its colour as 0xrrggbb, its place, that one's first colour, and its light beyond it. */
+      let colour = -1;
+      let at = -1;
+      let first = -1;
+      let red = 0;
+      let green = 0;
+      let blue = 0;
       for (let n = 0; n < coveredRuns; n++) {
         const own = area[n];
         let p = pixel[n];
         const stop = p + length[n];
         while (p < stop) {
           const from = p;
-          const at = 4 * p;
+          const byte = 4 * p;
           if (stop - p === 1) p = stop;
           else if (runs) p = Math.min(stop, p + runs[p]);
           else for (p++; p < stop && samePixel(data, from, p);) p++;
-          const alpha = data[at + 3];
+          const alpha = data[byte + 3];
           if (alpha === 0) continue;
-          const share = alpha === 255 ? own : own * visibleShare[alpha];
-          add(data[at], data[at + 1], data[at + 2], (p - from) * share);
+          const next = (data[byte] << 16) | (data[byte + 1] << 8) | data[byte + 2];
+          if (next !== colour) {
+            colour = next;
+            at = placeFor(colour);
+            first = firstOf[at];
+            if (first !== colour) {
+              red = srgbToLinear[colour >> 16] - srgbToLinear[first >> 16];
+              green = srgbToLinear[(colour >> 8) & 255] - srgbToLinear[(first >> 8) & 255];
+              blue = srgbToLinear[colour & 255] - srgbToLinear[first & 255];
+            }
+          }
+          const weight = (p - from) * (alpha === 255 ? own : own * visibleShare[alpha]);
+          seen += weight;
+          weights[at] += weight;
+          if (first === colour) continue;
+          beyond[3 * at] += weight * red;
+          beyond[3 * at + 1] += weight * green;
+          beyond[3 * at + 2] += weight * blue;
         }
       }
+      visible[0] = seen;
     },
-    add,
+    add(r, g, b, weight) {
+      const at = placeFor((r << 16) | (g << 8) | b);
+      const first = firstOf[at];
+      visible[0] += weight;
+      weights[at] += weight;
+      beyond[3 * at] += weight * (srgbToLinear[r] - srgbToLinear[first >> 16]);
+      beyond[3 * at + 1] += weight * (srgbToLinear[g] - srgbToLinear[(first >> 8) & 255]);
+      beyond[3 * at + 2] += weight * (srgbToLinear[b] - srgbToLinear[first & 255]);
+    },
     visible: () => visible[0],
     groups() {
       inOrderOfWeight();
@@ -140,7 +148,9 @@ export function makeShades(): Shades {
       for (let n = 0; n < count; n++) {
         const at = order[n];
         const first = firstOf[at];
-        const [r, g, b] = [first >> 16, (first >> 8) & 255, first & 255];
+        const r = first >> 16;
+        const g = (first >> 8) & 255;
+        const b = first & 255;
         const group = nearestGroup(r, g, b, groups, oneColour);
         groupOf[at] = group < 0 ? groups.length : group;
         if (group < 0) groups.push({ r, g, b, weight: rounded[at] });
@@ -150,7 +160,9 @@ export function makeShades(): Shades {
     },
     meanOf(group, colour) {
       const { r, g, b } = groups[group];
-      const [r0, g0, b0] = [srgbToLinear[r], srgbToLinear[g], srgbToLinear[b]];
+      const r0 = srgbToLinear[r];
+      const g0 = srgbToLinear[g];
+      const b0 = srgbToLinear[b];
       let weight = 0;
       let red = 0;
       let green = 0;

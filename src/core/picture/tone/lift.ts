@@ -1,5 +1,6 @@
 import type { Bead } from '../../beads/bead.js';
-import { lab65ToLinear, putLab65 } from '../../colour/lab.js';
+import { lab65ToLinear } from '../../colour/lab.js';
+import { labsOf } from '../../colour/labs-of.js';
 import type { StitchColours } from '../sampling/sample.js';
 
 /** `--lift` where nothing else is said. */
@@ -34,15 +35,13 @@ export function liftTone(
   if (strength <= 0) return colours;
   const { linear, covered, bare } = colours;
   const count = covered.length;
-  const labs = new Float64Array(3 * count);
-  const lights: number[] = [];
-  for (let s = 0; s < count; s++) {
-    putLab65(linear[3 * s], linear[3 * s + 1], linear[3 * s + 2], labs, 3 * s);
-    if (!bare[s] && covered[s] >= 0.5) lights.push(labs[3 * s]);
-  }
-  if (lights.length === 0 || beads.length === 0) return colours;
-  lights.sort((a, b) => a - b);
-  const at = (share: number): number => lights[Math.floor(share * (lights.length - 1))];
+  const labs = labsOf(linear);
+  let many = 0;
+  const list = new Float64Array(count);
+  for (let s = 0; s < count; s++) if (!bare[s] && covered[s] >= 0.5) list[many++] = labs[3 * s];
+  if (many === 0 || beads.length === 0) return colours;
+  const lights = list.subarray(0, many).sort();
+  const at = (share: number): number => lights[Math.floor(share * (many - 1))];
   const [dark, light] = [at(darkShare), at(lightShare)];
   const range = light - dark;
   const sure = Math.min(1, Math.max(0, (range - noRange) / (someRange - noRange)));
