@@ -13,6 +13,8 @@ let charting: Charting | undefined;
 let newest = -1;
 /** Milliseconds after which a slice looks for a newer wish. */
 const sliceMs = 12;
+/** Milliseconds after which nothing more seems to be asked for. */
+const restMs = 200;
 
 scope.onmessage = ({ data }) => {
   const { number, part, settle, rest } = data;
@@ -49,10 +51,16 @@ function run(number: number, steps: ReturnType<Charting['settle']>): void {
       const step = steps.next();
       if (!step.done) continue;
       scope.postMessage({ kind: 'settled', number, ...step.value });
+      setTimeout(() => ready(number), restMs);
       return;
     } while (performance.now() < until);
     setTimeout(() => run(number, steps));
   });
+}
+
+/** What the first move of a finger would wait for is worked out before it. */
+function ready(number: number): void {
+  if (number === newest) charting!.follow();
 }
 
 function attempt(number: number, work: () => void): void {

@@ -54,12 +54,16 @@ export function groundOf(
   return ground;
 }
 
-/** Draws what changed and what lies close around it; the rest of the canvas stays as it is. */
+/**
+ * Draws what changed and what lies close around it; the rest of the canvas stays as it is.
+ *
+ * @param ground see `groundOf`; asked for only where something changed
+ */
 export function drawChanged(
   context: CanvasRenderingContext2D,
   drawing: PanelDrawing,
   changed: readonly number[],
-  ground: HTMLCanvasElement,
+  ground: () => HTMLCanvasElement,
 ): void {
   if (changed.length === 0) return;
   const { scene, dotsPerPx, panel } = drawing;
@@ -73,6 +77,6 @@ export function drawChanged(
     context.rect(centres[2 * s] - reach, centres[2 * s + 1] - reach, 2 * reach, 2 * reach);
   }
   context.clip();
-  drawPanel(context, drawing, ground);
+  drawPanel(context, drawing, ground());
   context.restore();
 }

@@ -136,24 +136,38 @@ export function drawGround(context: CanvasRenderingContext2D, drawing: PanelDraw
  * whole dot. False where it is turned, mirrored, repeated or far larger than the screen.
  */
 function slideVeiled(context: CanvasRenderingContext2D, drawing: PanelDrawing): boolean {
+  const copy = slidingCopy(context, drawing);
+  if (!copy) return false;
+  const { e, f, a, d } = context.getTransform();
+  const { centreXmm, centreYmm } = drawing.panel.place!;
+  context.setTransform(1, 0, 0, 1, 0, 0);
+  context.drawImage(
+    copy,
+    Math.round(e + a * centreXmm - copy.width / 2),
+    Math.round(f + d * centreYmm - copy.height / 2),
+  );
+  return true;
+}
+
+/** Makes that copy, which takes longer than a move of the finger may. */
+export function readySlide(context: CanvasRenderingContext2D, drawing: PanelDrawing): void {
+  if (drawing.around && drawing.piece.picture) slidingCopy(context, drawing);
+}
+
+function slidingCopy(
+  { canvas: { width: across, height: down } }: CanvasRenderingContext2D,
+  drawing: PanelDrawing,
+): HTMLCanvasElement | undefined {
   const { panel, scene, dotsPerPx, tones, view } = drawing;
   const picture = pictureOf(drawing);
   const { place } = panel;
   const turned = place && (place.rotateDegrees !== 0 || place.mirror || place.repeat);
-  if (!place || turned || view.turnDegrees !== 0 || scene.mirrored) return false;
+  if (!place || turned || view.turnDegrees !== 0 || scene.mirrored) return undefined;
   const dots = place.mmPerPixel * scene.pxPerMm * dotsPerPx;
   const width = Math.round(picture.width * dots);
   const height = Math.round(picture.height * dots);
-  const { width: across, height: down } = context.canvas;
-  if (width < 1 || height < 1 || width * height > 4 * across * down) return false;
-  const { e, f, a, d } = context.getTransform();
-  context.setTransform(1, 0, 0, 1, 0, 0);
-  context.drawImage(
-    veiledCopy(picture, width, height, tones.ground),
-    Math.round(e + a * place.centreXmm - width / 2),
-    Math.round(f + d * place.centreYmm - height / 2),
-  );
-  return true;
+  if (width < 1 || height < 1 || width * height > 4 * across * down) return undefined;
+  return veiledCopy(picture, width, height, tones.ground);
 }
 
 /** The picture of the panel that is looked at. */

@@ -21,7 +21,7 @@ import type { Chart } from '../store/chart.js';
 import { seenChart } from '../store/seen.js';
 import { figure, words } from '../words.js';
 import { changedStitches, drawChanged, groundOf } from './draw-changed.js';
-import { drawPanel } from './draw-panel.js';
+import { drawPanel, readySlide } from './draw-panel.js';
 import type { PanelDrawing } from './draw-panel.js';
 import { lightsMade } from './lights.js';
 import { watchPointers } from './pointers.js';
@@ -209,8 +209,11 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
       before && before.same === same ? changedStitches(before.drawing, drawing) : undefined;
     last = { same, drawing };
     if (!changed) ground = undefined;
-    if (changed) drawChanged(context, drawing, changed, (ground ??= groundOf(context, drawing)));
-    else drawPanel(context, drawing);
+    if (changed) {
+      drawChanged(context, drawing, changed, () => (ground ??= groundOf(context, drawing)));
+    } else {
+      drawPanel(context, drawing);
+    }
   }
 
   const ask = () => {
@@ -255,8 +258,13 @@ function showPanel(canvas: HTMLCanvasElement): () => void {
     ask();
     untracked(drawFollowed);
   });
+  const stopReady = effect(() => {
+    // A finger is down: what the first move would wait for is made before it.
+    if (pieces.held.value) setTimeout(() => last && readySlide(context, last.drawing));
+  });
   return () => {
     stop();
+    stopReady();
     resized.disconnect();
     cancelAnimationFrame(asked);
   };

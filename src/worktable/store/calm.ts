@@ -3,8 +3,11 @@ import type { ReadonlySignal } from '@preact/signals';
 import { seenBy } from './seen.js';
 import { chart, panelOf, piece, pieces, view } from './store.js';
 
-/** While a finger pulls, it stands still when nothing new has come for so long, milliseconds. */
-const stillMs = 120;
+/**
+ * While a finger pulls, it stands still when nothing new has come for so long, milliseconds: longer than a
+ * slow machine takes for a move, or all that waits would come in between two.
+ */
+const stillMs = 300;
 
 /** What waits, while a finger pulls, until it stands still: so that the panel alone follows it. */
 function calm<T>(lively: ReadonlySignal<T>): ReadonlySignal<T> {

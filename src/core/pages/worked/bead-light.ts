@@ -155,17 +155,24 @@ export function beadInk(
   rgb: readonly [number, number, number],
   gloss: Gloss,
 ): (own: number, added: number, channel: number) => number {
+  const { body, tinted } = inkParts(rgb, gloss);
+  return (own, added, c) => codeOf(body[c] * own + added * tinted[c]);
+}
+
+/** What `beadInk` multiplies its two lights by, by channel. */
+export function inkParts(rgb: readonly [number, number, number], gloss: Gloss) {
   const [meanBody, meanAdded] = meanShade(gloss);
   const light = rgb.map((code) => srgbToLinear[code]);
   const brightest = Math.max(light[0], light[1], light[2], 0.02);
   const tinted = light.map((l) => 1 - gloss.tint + (gloss.tint * l) / brightest);
   // A dark bead keeps some of its highlight for nothing, or it would turn black around it.
   const body = light.map((l, c) => Math.max(l * 0.72, l - meanAdded * tinted[c] * 0.9) / meanBody);
-  return (own, added, c) => {
-    const value = body[c] * own + added * tinted[c];
-    return codeOfLight[value >= 1 ? lightSteps : (value * lightSteps + 0.5) | 0];
-  };
+  return { body, tinted };
 }
+
+/** The sRGB code of linear light, 0 or more; what is lighter than white is white. */
+export const codeOf = (light: number): number =>
+  codeOfLight[light >= 1 ? lightSteps : (light * lightSteps + 0.5) | 0];
 
 /** How a bead of one colour and finish takes up light: the routine of `beadInk`. */
 export type BeadInk = ReturnType<typeof beadInk>;

@@ -1,8 +1,8 @@
-import { bare } from '../../beads/bead.js';
 import { parseHex } from '../../colour/hex.js';
 import type { PanelGeometry } from '../../panel/geometry.js';
-import { beadInk, beadShine } from './bead-light.js';
+import { beadShine, codeOf, inkParts } from './bead-light.js';
 import { glossOf, lookOf } from './gloss.js';
+import type { Gloss } from './gloss.js';
 import type { KeptLight } from './kept-light.js';
 import { strandGloss, strandRgb, workedSpots } from './worked.js';
 
@@ -39,33 +39,44 @@ export interface PaintedBox {
 /** Stitches up to which their own box is worth looking for. */
 const mostBoxed = 400;
 
-const none = '';
-const bareKey = 'bare';
+/** What lies on a stitch that was not painted yet, and on a bare one; from then on come the looks of beads. */
+const [none, bareLook] = [0, 1];
 
 /** Colours the beads of a panel by its kept light. */
 export function recolourBeads(geometry: PanelGeometry, light: KeptLight): RecolouredBeads {
   const { widthPx, count, from, stitch, pixel, cover, shared, sharedFrom, sharedEntry } = light;
-  const own = light.own;
-  const added = light.added;
-  const data = light.ground.slice();
+  const { own, added, ground } = light;
+  const data = ground.slice();
   const spots = workedSpots(geometry, widthPx);
   const size = { width: widthPx, height: widthPx };
-  const keyOf = new Array<string>(count).fill(none);
-  const lookAt = new Array<string>(count).fill('glossy');
-  const inks = new Map<string, ReturnType<typeof beadInk>>();
-  const inkOf = new Array<ReturnType<typeof beadInk>>(count);
+  const glossAt = new Array<string>(count).fill('glossy');
   const shines = new Map<string, ReturnType<typeof beadShine>>();
-  const strand = beadInk(strandRgb, strandGloss);
+  /** Numbers of the looks that were met; what each of them multiplies own and added light by, r, g, b each. */
+  const lookNumbers = new Map<string, number>();
+  const parts: Float64Array[] = [];
+  const lookAt = new Uint16Array(count).fill(none);
   const mixed = new Uint8ClampedArray(3);
   const isDirty = new Uint8Array(sharedFrom.length - 1);
   const dirty: number[] = [];
   const changed: number[] = [];
+  parts[bareLook] = partsOf(strandRgb, strandGloss);
+
+  function lookNumber({ hex, finish }: BeadLook): number {
+    const key = `${hex} ${finish ?? ''}`;
+    let number = lookNumbers.get(key);
+    if (number === undefined) {
+      number = bareLook + 1 + lookNumbers.size;
+      lookNumbers.set(key, number);
+      parts[number] = partsOf(parseHex(hex) ?? [128, 128, 128], glossOf(finish));
+    }
+    return number;
+  }
 
   /** The light of another finish falls on the same pixels. */
   function shineAs(s: number, finish: string | undefined): void {
     const look = lookOf(finish);
-    if (lookAt[s] === look) return;
-    lookAt[s] = look;
+    if (glossAt[s] === look) return;
+    glossAt[s] = look;
     let shine = shines.get(look);
     if (!shine) shines.set(look, (shine = beadShine(glossOf(finish))));
     let e = from[2 * s];
@@ -77,55 +88,75 @@ export function recolourBeads(geometry: PanelGeometry, light: KeptLight): Recolo
 
   function mix(n: number): void {
     const at = 4 * pixel[sharedEntry[sharedFrom[n]]];
-    for (let c = 0; c < 3; c++) mixed[c] = light.ground[at + c];
+    mixed[0] = ground[at];
+    mixed[1] = ground[at + 1];
+    mixed[2] = ground[at + 2];
     for (let k = sharedFrom[n]; k < sharedFrom[n + 1]; k++) {
       const e = sharedEntry[k];
       const s = stitch[e];
-      if (keyOf[s] === none || (keyOf[s] === bareKey) !== e >= from[2 * s + 1]) continue;
-      const ink = inkOf[s];
-      for (let c = 0; c < 3; c++) {
-        const code = ink(own[e], added[e], c);
-        mixed[c] = cover[e] === 1 ? code : mixed[c] + (code - mixed[c]) * cover[e];
+      const look = lookAt[s];
+      if (look === none || (look === bareLook) !== e >= from[2 * s + 1]) continue;
+      const part = parts[look];
+      const share = cover[e];
+      const o = own[e];
+      const a = added[e];
+      const red = codeOf(part[0] * o + a * part[3]);
+      const green = codeOf(part[1] * o + a * part[4]);
+      const blue = codeOf(part[2] * o + a * part[5]);
+      if (share === 1) {
+        mixed[0] = red;
+        mixed[1] = green;
+        mixed[2] = blue;
+      } else {
+        mixed[0] += (red - mixed[0]) * share;
+        mixed[1] += (green - mixed[1]) * share;
+        mixed[2] += (blue - mixed[2]) * share;
       }
     }
-    for (let c = 0; c < 3; c++) data[at + c] = mixed[c];
+    data[at] = mixed[0];
+    data[at + 1] = mixed[1];
+    data[at + 2] = mixed[2];
+  }
+
+  /** Paints the pixels that stitch s shares with no other, and notes the others. */
+  function paintOwn(s: number): void {
+    const look = lookAt[s];
+    const part = parts[look];
+    const firstBare = from[2 * s + 1];
+    for (let e = from[2 * s]; e < from[2 * s + 2]; e++) {
+      const n = shared[pixel[e]];
+      if (n >= 0) {
+        if (isDirty[n] === 0) dirty.push(n);
+        isDirty[n] = 1;
+        continue;
+      }
+      const at = 4 * pixel[e];
+      if (e >= firstBare === (look === bareLook)) {
+        const o = own[e];
+        const a = added[e];
+        data[at] = codeOf(part[0] * o + a * part[3]);
+        data[at + 1] = codeOf(part[1] * o + a * part[4]);
+        data[at + 2] = codeOf(part[2] * o + a * part[5]);
+      } else {
+        data[at] = ground[at];
+        data[at + 1] = ground[at + 1];
+        data[at + 2] = ground[at + 2];
+      }
+    }
   }
 
   return {
     data,
     paint(beadOf, beads, most = count) {
-      const keys = beads.map(({ hex, finish }) => `${hex} ${finish ?? ''}`);
+      const numbers = beads.map(lookNumber);
       changed.length = 0;
       for (let s = 0; s < count && changed.length < most; s++) {
-        const bead = beads[beadOf[s]];
-        const key = beadOf[s] === bare || !bead ? bareKey : keys[beadOf[s]];
-        if (key === keyOf[s]) continue;
-        keyOf[s] = key;
+        const look = numbers[beadOf[s]] ?? bareLook;
+        if (look === lookAt[s]) continue;
+        lookAt[s] = look;
         changed.push(s);
-        if (key === bareKey) inkOf[s] = strand;
-        else {
-          shineAs(s, bead.finish);
-          let ink = inks.get(key);
-          if (!ink) {
-            ink = beadInk(parseHex(bead.hex) ?? [128, 128, 128], glossOf(bead.finish));
-            inks.set(key, ink);
-          }
-          inkOf[s] = ink;
-        }
-        const ink = inkOf[s];
-        for (let e = from[2 * s]; e < from[2 * s + 2]; e++) {
-          const n = shared[pixel[e]];
-          if (n >= 0) {
-            if (isDirty[n] === 0) dirty.push(n);
-            isDirty[n] = 1;
-          } else {
-            const at = 4 * pixel[e];
-            const covers = e >= from[2 * s + 1] === (key === bareKey);
-            for (let c = 0; c < 3; c++) {
-              data[at + c] = covers ? ink(own[e], added[e], c) : light.ground[at + c];
-            }
-          }
-        }
+        if (look !== bareLook) shineAs(s, beads[beadOf[s]].finish);
+        paintOwn(s);
       }
       for (const n of dirty) {
         isDirty[n] = 0;
@@ -151,4 +182,10 @@ export function recolourBeads(geometry: PanelGeometry, light: KeptLight): Recolo
       return { left, top, width: right - left + 1, height: bottom - top + 1 };
     },
   };
+}
+
+/** What a colour and finish multiply own and added light by: r, g, b of the first, then of the second. */
+function partsOf(rgb: readonly [number, number, number], gloss: Gloss): Float64Array {
+  const { body, tinted } = inkParts(rgb, gloss);
+  return Float64Array.from([...body, ...tinted]);
 }
