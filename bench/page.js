@@ -54,6 +54,8 @@ function watchPulls() {
   addEventListener('pointermove', note, { capture: true });
   // Chromium tells of it before the frame is due.
   addEventListener('pointerrawupdate', note, { capture: true });
+  // A move that has been told already asks for nothing: what is asked as the finger is lifted is no pull.
+  addEventListener('pointerup', () => (pulled = undefined), { capture: true });
   const { port1, port2 } = new MessageChannel();
   port1.onmessage = ({ data }) => pulls.push(performance.now() - data);
   const post = Worker.prototype.postMessage;
