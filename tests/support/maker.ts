@@ -71,7 +71,7 @@ export class Maker {
   private async tell(beads: string): Promise<string> {
     const field = this.page.locator('.help-sheet [data-typed-beads]');
     await field.fill(inRuns(beads));
-    await field.press('Tab');
+    await this.page.locator('.help-sheet [data-add-typed]').click();
     await this.page.locator('.help-sheet .told-beads').waitFor();
     return (await this.page.locator('.help-sheet .found').getAttribute('data-slips')) ?? '';
   }

@@ -56,6 +56,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Po deseti',
   takeBack: 'Vzít zpět',
   typeThem: 'Nebo je napište, například 3A 2B',
+  addTyped: 'Přidat je',
   typedWrong: (letters) => `Jen čísla a tato písmena: ${letters}`,
   tapped: (n) => `Zadáno korálků: ${n}`,
   notes: 'Poznámky',

@@ -60,6 +60,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Zehn auf einmal',
   takeBack: 'Zurücknehmen',
   typeThem: 'Oder eintippen, etwa 3A 2B',
+  addTyped: 'Dazulegen',
   typedWrong: (letters) => `Nur Zahlen und diese Buchstaben: ${letters}`,
   tapped: (n) => `Genannte Perlen: ${n}`,
   notes: 'Notizen',

@@ -56,6 +56,7 @@ export const mending = {
   ten: 'Ten at a time',
   takeBack: 'Take back',
   typeThem: 'Or type them, such as 3A 2B',
+  addTyped: 'Add them',
   typedWrong: (letters: string) => `Only numbers and these letters: ${letters}`,
   tapped: (n: string) => `Beads told: ${n}`,
   notes: 'Notes',

@@ -56,6 +56,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'De diez en diez',
   takeBack: 'Quitar el último',
   typeThem: 'O escríbalos, por ejemplo 3A 2B',
+  addTyped: 'Añadirlos',
   typedWrong: (letters) => `Solo números y estas letras: ${letters}`,
   tapped: (n) => `Abalorios indicados: ${n}`,
   notes: 'Notas',

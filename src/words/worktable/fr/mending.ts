@@ -59,6 +59,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Dix à la fois',
   takeBack: 'Enlever la dernière',
   typeThem: 'Ou les taper, par exemple 3A 2B',
+  addTyped: 'Les ajouter',
   typedWrong: (letters) => `Seulement des nombres et ces lettres : ${letters}`,
   tapped: (n) => `Perles indiquées : ${n}`,
   notes: 'Notes',

@@ -58,6 +58,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Dieci alla volta',
   takeBack: 'Togliere l’ultima',
   typeThem: 'Oppure scriverle, per esempio 3A 2B',
+  addTyped: 'Aggiungerle',
   typedWrong: (letters) => `Solo numeri e queste lettere: ${letters}`,
   tapped: (n) => `Perline indicate: ${n}`,
   notes: 'Note',

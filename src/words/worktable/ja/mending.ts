@@ -54,6 +54,7 @@ export const mending: WorktableWords['mending'] = {
   ten: '10個ずつ',
   takeBack: '一つ取り消す',
   typeThem: 'または入力します（例：3A 2B）',
+  addTyped: '加える',
   typedWrong: (letters) => `数字と次の文字だけです：${letters}`,
   tapped: (n) => `入力したビーズ：${n}個`,
   notes: 'メモ',

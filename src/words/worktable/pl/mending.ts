@@ -57,6 +57,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Po dziesięć',
   takeBack: 'Cofnąć jeden',
   typeThem: 'Albo wpisać, na przykład 3A 2B',
+  addTyped: 'Dołóż je',
   typedWrong: (letters) => `Tylko liczby i te litery: ${letters}`,
   tapped: (n) => `Podane koraliki: ${n}`,
   notes: 'Notatki',

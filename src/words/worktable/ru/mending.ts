@@ -56,6 +56,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'По десять',
   takeBack: 'Убрать последнюю',
   typeThem: 'Или впишите, например 3A 2B',
+  addTyped: 'Добавить',
   typedWrong: (letters) => `Только числа и эти буквы: ${letters}`,
   tapped: (n) => `Названо бисерин: ${n}`,
   notes: 'Заметки',

@@ -54,6 +54,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'Onar onar',
   takeBack: 'Geri al',
   typeThem: 'Ya da yazın, örneğin 3A 2B',
+  addTyped: 'Ekle',
   typedWrong: (letters) => `Yalnız sayılar ve şu harfler: ${letters}`,
   tapped: (n) => `Söylenen boncuk: ${n}`,
   notes: 'Notlar',

@@ -56,6 +56,7 @@ export const mending: WorktableWords['mending'] = {
   ten: 'По десять',
   takeBack: 'Прибрати останню',
   typeThem: 'Або впишіть, наприклад 3A 2B',
+  addTyped: 'Додати',
   typedWrong: (letters) => `Лише числа й ці літери: ${letters}`,
   tapped: (n) => `Названо бісеринок: ${n}`,
   notes: 'Нотатки',

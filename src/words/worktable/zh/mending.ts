@@ -51,6 +51,7 @@ export const mending: WorktableWords['mending'] = {
   ten: '一次十颗',
   takeBack: '退一颗',
   typeThem: '或者输入，例如 3A 2B',
+  addTyped: '加上',
   typedWrong: (letters) => `只能用数字和这些字母：${letters}`,
   tapped: (n) => `已点珠子：${n}颗`,
   notes: '备注',

@@ -83,33 +83,47 @@ export function TapBeads(props: {
   );
 }
 
-/** The same beads typed, as lists write them. */
+/** The same beads typed, as lists write them; Enter, the button or another place of the sheet adds them. */
 function Typed({ letters, take }: { letters: readonly string[]; take: (beads: string) => void }) {
   const say = words.value.mending;
+  const [typed, type] = useState('');
   const [wrong, setWrong] = useState(false);
+  const add = (written: string) => {
+    if (written.trim() === '') return;
+    try {
+      take(typedRuns(written, letters));
+      type('');
+      setWrong(false);
+    } catch {
+      setWrong(true);
+    }
+  };
   return (
-    <label class="under-name">
-      <span>{say.typeThem}</span>
-      <input
-        type="text"
-        autocapitalize="characters"
-        autocomplete="off"
-        spellcheck={false}
-        data-typed-beads
-        aria-invalid={wrong}
-        onChange={(event) => {
-          const field = event.currentTarget;
-          if (field.value.trim() === '') return;
-          try {
-            take(typedRuns(field.value, letters));
-            field.value = '';
-            setWrong(false);
-          } catch {
-            setWrong(true);
-          }
-        }}
-      />
-      {wrong && <span role="alert">{say.typedWrong(letters.join(' '))}</span>}
-    </label>
+    <div class="typed-beads">
+      <label class="under-name">
+        <span>{say.typeThem}</span>
+        <input
+          type="text"
+          autocapitalize="characters"
+          autocomplete="off"
+          spellcheck={false}
+          data-typed-beads
+          aria-invalid={wrong}
+          value={typed}
+          onInput={(event) => type(event.currentTarget.value)}
+          onChange={(event) => add(event.currentTarget.value)}
+        />
+      </label>
+      <button
+        type="button"
+        class="button"
+        disabled={typed.trim() === ''}
+        data-add-typed
+        onClick={() => add(typed)}
+      >
+        <span>{say.addTyped}</span>
+      </button>
+      {wrong && <p role="alert">{say.typedWrong(letters.join(' '))}</p>}
+    </div>
   );
 }
