@@ -51,6 +51,12 @@ export function* patternOf(
   const { count } = geometry;
   const beadOf = [...chosen.panels.map((one) => one.beadOf), ...(plain ? [plain.beadOf] : [])];
   const lettered = letterBeads(wish.beads, Int16Array.from(beadOf.flatMap((one) => [...one])));
+  // The small copy of a picture that is new takes longest.
+  for (const one of pictured) {
+    yield { stage: 'pattern' };
+    one.thumbnail();
+  }
+  yield { stage: 'pattern' };
   const panels = beadOf.map((_, n) => ({
     name: n === 0 ? 'front' : 'back',
     startDegrees: lays[n].geometry.startDegrees,
@@ -88,6 +94,7 @@ export function* patternOf(
     cuts.push(one.cutOff());
     yield { stage: 'pattern' };
   }
+  yield { stage: 'pattern' };
   return { pattern, report: reportOf(wish, pattern, pictured, chosen, { warnings, cuts }) };
 }
 

@@ -81,11 +81,19 @@ export function* finishBeads(
   const { own } = panel.colours;
   const asSeen = own ? labsOf(own) : stitches;
   let [sum, worst, count] = [0, 0, 0];
+  const { palette } = chosen;
+  yield { stage: 'finish' };
   for (let s = 0; s < beadOf.length; s++) {
     if (beadOf[s] < 0) continue;
-    const [L, a, b] = asSeen.subarray(3 * s, 3 * s + 3);
-    const [beadL, beadA, beadB] = chosen.palette.subarray(3 * beadOf[s], 3 * beadOf[s] + 3);
-    const difference = ciede2000Fast(L, a, b, beadL, beadA, beadB);
+    const [at, bead] = [3 * s, 3 * beadOf[s]];
+    const difference = ciede2000Fast(
+      asSeen[at],
+      asSeen[at + 1],
+      asSeen[at + 2],
+      palette[bead],
+      palette[bead + 1],
+      palette[bead + 2],
+    );
     sum += difference;
     worst = Math.max(worst, difference);
     count += 1;
@@ -97,7 +105,7 @@ export function* finishBeads(
   const kept = yield* howKept({
     stitches: asSeen,
     beadOf,
-    palette: chosen.palette,
+    palette,
     neighbours,
     centres,
   });

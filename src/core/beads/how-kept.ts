@@ -107,7 +107,7 @@ export function* howKept(input: KeptInput): Steps<HowKept> {
   }
   yield { stage: 'finish' };
   const areas = patches.filter(({ stitches: own }) => own.length >= areaStitches);
-  const mergedAreas = areasThatMerge(
+  const mergedAreas = yield* areasThatMerge(
     areas.map(({ stitches: own }) => own),
     input,
   );
@@ -116,19 +116,22 @@ export function* howKept(input: KeptInput): Steps<HowKept> {
 }
 
 /** Areas that touch one of clearly another colour and got mostly its bead. */
-function areasThatMerge(
+function* areasThatMerge(
   areas: readonly (readonly number[])[],
   { stitches, beadOf, neighbours, centres }: KeptInput,
-): MergedArea[] {
-  const areaOf = new Map(areas.flatMap((area, n) => area.map((s) => [s, n] as const)));
+): Steps<MergedArea[]> {
+  /** Area of each stitch, or -1. */
+  const areaOf = new Int32Array(beadOf.length).fill(-1);
+  areas.forEach((area, n) => area.forEach((s) => (areaOf[s] = n)));
   const facts = areas.map((area) => ({ mean: meanOf(stitches, area), bead: mostOf(beadOf, area) }));
+  yield { stage: 'finish' };
   const merged: MergedArea[] = [];
   areas.forEach((area, n) => {
     const touching = new Map<number, number>();
     for (const s of area) {
       for (const near of neighbours(s)) {
-        const other = areaOf.get(near);
-        if (other !== undefined && other !== n) touching.set(other, (touching.get(other) ?? 0) + 1);
+        const other = areaOf[near];
+        if (other >= 0 && other !== n) touching.set(other, (touching.get(other) ?? 0) + 1);
       }
     }
     const into = [...touching].find(

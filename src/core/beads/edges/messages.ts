@@ -81,34 +81,45 @@ export function* passMessages(
   };
   /** Units after which others may work. */
   const most = Math.max(1, Math.floor(aStep / (Math.max(1, count / units) * K * K)));
-  let bound = -Infinity;
-  for (let round = 0; round < rounds; round++) {
-    for (let u = 0; u < units; u++) {
+  // The loops are functions of their own: those of one that gives way begin slowly each time.
+  const sendLater = (first: number, end: number): void => {
+    for (let u = first; u < end; u++) {
       gathered(u);
       levelled(here, 0);
       for (let n = outward.start[u]; n < outward.start[u + 1]; n++) {
         send(u, outward.list[n], early, late);
       }
-      if (u % most === 0) yield { stage: 'finish' };
     }
-    let sum = 0;
-    for (let u = units - 1; u >= 0; u--) {
+  };
+  /** Sends from `end - 1` down to `first`, and adds what is sure to a sum. */
+  const sendEarlier = (first: number, end: number, before: number): number => {
+    let sum = before;
+    for (let u = end - 1; u >= first; u--) {
       gathered(u);
       sum += levelled(here, 0);
       for (let n = inward.start[u]; n < inward.start[u + 1]; n++) {
         sum += send(u, inward.list[n], late, early);
       }
-      if (u % most === 0) yield { stage: 'finish' };
+    }
+    return sum;
+  };
+  let bound = -Infinity;
+  for (let round = 0; round < rounds; round++) {
+    for (let u = 0; u < units; u += most) {
+      sendLater(u, Math.min(units, u + most));
+      yield { stage: 'finish' };
+    }
+    let sum = 0;
+    for (let u = units; u > 0; u -= most) {
+      sum = sendEarlier(Math.max(0, u - most), u, sum);
+      yield { stage: 'finish' };
     }
     bound = Math.max(bound, sum);
   }
-  yield { stage: 'finish' };
-  return { beadOf: decoded(), lowerBound: bound };
-
   /** Each unit in turn takes what is best beside those before it and by the messages of the others. */
-  function decoded(): Uint8Array {
-    const beadOf = new Uint8Array(units);
-    for (let u = 0; u < units; u++) {
+  const beadOf = new Uint8Array(units);
+  const decode = (first: number, end: number): void => {
+    for (let u = first; u < end; u++) {
       for (let b = 0; b < K; b++) here[b] = own[u * K + b];
       for (let n = outward.start[u]; n < outward.start[u + 1]; n++) {
         const at = outward.list[n] * K;
@@ -122,8 +133,12 @@ export function* passMessages(
       for (let b = 1; b < K; b++) if (here[b] < here[best]) best = b;
       beadOf[u] = best;
     }
-    return beadOf;
+  };
+  for (let u = 0; u < units; u += most) {
+    decode(u, Math.min(units, u + most));
+    yield { stage: 'finish' };
   }
+  return { beadOf, lowerBound: bound };
 }
 
 /** Costs of pairs that are kept at most: 8 MB. */

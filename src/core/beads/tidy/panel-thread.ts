@@ -67,8 +67,11 @@ export function* layingThread(panel: PanelBeads): Steps<PanelThread> {
   // A spiral's seam spoils the neighbours of the outer wedges: a middle one speaks for all.
   const speaks = wedges >> 1;
   const neighbours = flatLists(units, (unit) => {
-    const touching = footprints.neighbours(stitchesOf(unit)[speaks]);
-    return touching.map((s) => unitAt[s]).filter((other) => other >= 0);
+    const near: number[] = [];
+    for (const s of footprints.neighbours(stitchesOf(unit)[speaks])) {
+      if (unitAt[s] >= 0) near.push(unitAt[s]);
+    }
+    return near;
   });
   return { thread, neighbours, start, stitchesOf };
 }
@@ -121,7 +124,9 @@ function* costs(
     const s = copies[0];
     const weight = weights ? copies.reduce((sum, copy) => sum + weights[copy], 0) : copies.length;
     const kept = guarded !== undefined && copies.some((copy) => guarded[copy] > 0);
-    const [L, a, b] = stitches.subarray(3 * s, 3 * s + 3);
+    const L = stitches[3 * s];
+    const a = stitches[3 * s + 1];
+    const b = stitches[3 * s + 2];
     for (let k = 0; k < beads; k++) {
       const p = 3 * chosen[k];
       const difference = ciede2000Fast(L, a, b, palette[p], palette[p + 1], palette[p + 2]);

@@ -50,6 +50,7 @@ export function* keepLines(
   const reduceBy = Math.max(1, stitchPx / pxPerStitch);
   const perStitch = stitchPx / reduceBy;
   if (perStitch < leastPx) return colours;
+  yield { stage: 'colours' };
   const raster = yield* reducing(picture, reduceBy);
   const { width, height, data } = raster;
   const ground = (background === 'bare' ? undefined : parseHex(background)) ?? [255, 255, 255];
@@ -63,6 +64,7 @@ export function* keepLines(
     }
     light[p] = linearToLab65(linear[3 * p], linear[3 * p + 1], linear[3 * p + 2])[0];
   }
+  yield { stage: 'colours' };
   const hairlines = art === 'drawing' && colours.lostLines().share >= hairlinesFrom;
   const found = yield* ridgeLines({ width, height, light }, reachStitches * perStitch, art);
   const lines = found
@@ -73,6 +75,7 @@ export function* keepLines(
     )
     .sort((a, b) => b.strength - a.strength || a.pixels[0] - b.pixels[0]);
   if (lines.length === 0) return colours;
+  yield { stage: 'colours' };
   const ownerOf = ownerIn(lay, { width, height }, { ...place, mmPerPixel }, picture);
   const kept = colours.linear.slice();
   const drawn = new Uint8Array(colours.bare.length);

@@ -48,7 +48,7 @@ export function* ridgeLines(
 ): Steps<RidgeLine[]> {
   yield { stage: 'colours' };
   const [goesOn, begins] = crestOf[art];
-  const soft = softened(light, width, height);
+  const soft = yield* softened(light, width, height);
   const lines: RidgeLine[] = [];
   for (const sign of [1, -1]) {
     const crest = yield* crests(soft, width, height, { reach, sign, goesOn });
@@ -56,6 +56,7 @@ export function* ridgeLines(
       const strength = pixels.reduce((sum, p) => sum + crest[p], 0) / pixels.length;
       lines.push({ pixels, strength, lighter: sign > 0 });
     }
+    yield { stage: 'colours' };
   }
   return lines;
 }
@@ -117,17 +118,27 @@ function joined(crest: Float32Array, width: number, height: number, begins: numb
 }
 
 /** Means with weights 1 2 1 both ways. */
-function softened(values: Float32Array, width: number, height: number): Float32Array {
+function* softened(values: Float32Array, width: number, height: number): Steps<Float32Array> {
   const across = new Float32Array(values.length);
   const soft = new Float32Array(values.length);
-  for (let p = 0; p < values.length; p++) {
-    const x = p % width;
-    across[p] = (values[x > 0 ? p - 1 : p] + 2 * values[p] + values[x + 1 < width ? p + 1 : p]) / 4;
-  }
-  for (let p = 0; p < values.length; p++) {
-    const y = Math.floor(p / width);
-    const [up, down] = [y > 0 ? p - width : p, y + 1 < height ? p + width : p];
-    soft[p] = (across[up] + 2 * across[p] + across[down]) / 4;
+  const rowAcross = (y: number): void => {
+    const [first, last] = [y * width, y * width + width - 1];
+    for (let p = first; p <= last; p++) {
+      const [left, right] = [p > first ? p - 1 : p, p < last ? p + 1 : p];
+      across[p] = (values[left] + 2 * values[p] + values[right]) / 4;
+    }
+  };
+  const rowDown = (y: number): void => {
+    const [up, down] = [y > 0 ? -width : 0, y + 1 < height ? width : 0];
+    for (let p = y * width; p < y * width + width; p++) {
+      soft[p] = (across[p + up] + 2 * across[p] + across[p + down]) / 4;
+    }
+  };
+  for (const row of [rowAcross, rowDown]) {
+    for (let y = 0; y < height; y++) {
+      if (y % rowsAStep === 0) yield { stage: 'colours' };
+      row(y);
+    }
   }
   return soft;
 }

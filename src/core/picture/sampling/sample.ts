@@ -53,8 +53,9 @@ export interface StitchColours {
   hatched(): number;
 }
 
-/** Stitches that are sampled in one step. */
+/** Stitches that are laid out, or sampled, in one step at most; and about how many pixels are sampled. */
 const aStep = 256;
+const pixelsAStep = 65_536;
 
 const noLines: LostLines = { share: 0, stroke: 0 };
 
@@ -145,8 +146,10 @@ export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
         if (sample.inside !== 1) keepWithin(s);
       }
     };
-    for (let from = 0; from < count; from += aStep) {
-      take(from, Math.min(count, from + aStep));
+    const pixels = (shape.stitchWidthMm * shape.roundHeightMm) / place.mmPerPixel ** 2;
+    const many = Math.max(1, Math.min(aStep, Math.floor(pixelsAStep / pixels)));
+    for (let from = 0; from < count; from += many) {
+      take(from, Math.min(count, from + many));
       yield { stage: 'colours' };
     }
   }
