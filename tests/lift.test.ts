@@ -48,6 +48,11 @@ describe('lift', () => {
       const colours = coloursOf(labs);
       expect(liftTone(colours, beads, 1)).toBe(colours);
     }
+    // An orange: little lightness between skin and flesh, and a great deal of hue.
+    const orange = coloursOf(
+      Array.from({ length: 101 }, (_, k) => [80 + k / 10, 10, 30 + k / 2] as const),
+    );
+    expect(liftTone(orange, beads, 1)).toBe(orange);
     const dull = coloursOf(ramp(40, 60));
     expect(liftTone(dull, beads, 0)).toBe(dull);
   });

@@ -70,7 +70,7 @@ describe('lines on a panel', () => {
   const whisker = (thick: number, line: Rgba) =>
     paint(320, 320, (x, y) => (Math.abs(y - 0.4 * x - 90) < thick / 2 ? line : [150, 140, 130]));
 
-  it('a dark whisker in a photograph is as dark as it is, one stitch wide', () => {
+  it('a dark whisker in a photograph is clearly darker than what lies beside it, one stitch wide', () => {
     const { before, after } = kept(whisker(3, [20, 20, 20]));
     const changed = [...before.bare.keys()].filter(
       (s) => lightAt(after, s) < lightAt(before, s) - 5,
@@ -79,7 +79,13 @@ describe('lines on a panel', () => {
     expect(changed.length).toBeGreaterThan(22);
     expect(changed.length).toBeLessThan(50);
     const mean = changed.reduce((sum, s) => sum + lightAt(after, s), 0) / changed.length;
-    expect(mean).toBeLessThan(35);
+    // Beside it the fur has L* 59, and means alone would show the whisker at 50.
+    expect(mean).toBeLessThan(42);
+  });
+
+  it('a whisker nearly as thick as a stitch shows in its means, and is left to them', () => {
+    const { before, after } = kept(whisker(8, [20, 20, 20]));
+    expect(after.linear).toEqual(before.linear);
   });
 
   it('light veins of a drawing are kept, and dark ones left to its sampling', () => {

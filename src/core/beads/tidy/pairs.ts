@@ -3,8 +3,11 @@ import type { PanelThread } from './panel-thread.js';
 
 /** Contrast below this is hardly seen, and above this no more matters (CIEDE2000). */
 const [justVisible, saturated] = [2.5, 20];
-/** Contrast that the picture has not counts less than contrast that is lost: beads mix for the eye. */
-export const madeUpShare = 0.4;
+/**
+ * Contrast that the picture has not counts less than contrast that is lost: beads mix for the eye, and
+ * what runs from one colour into another must change beads somewhere.
+ */
+export const madeUpShare = 0.1;
 
 /** Touching units, each pair once, and what two beads cost there. */
 export interface Pairs {

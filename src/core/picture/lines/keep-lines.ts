@@ -30,12 +30,16 @@ const hairlinesFrom = 0.3;
 const mostHairlines = 0.4;
 /** Share of a stitch that a line must run for to win it. */
 const winsFrom = 0.45;
+/** Share of a line's colour in the stitches that it wins: it is thinner than they are. */
+const lineShare = { drawing: 0.7, photo: 0.5 };
+/** Share of its strength from which a line of a photograph shows in the means of its stitches by itself. */
+const showsFrom = 0.5;
 
 /**
  * Gives lines thinner than a stitch stitches of their own colour: in a photograph dark and light
  * ones (lids, whiskers, veins), in a drawing light ones, since its sampling has kept the dark ones
- * (see sampling/thin.ts). Only long ones, and the strongest of them first: a panel of nothing but
- * lines would be a worse picture.
+ * (see sampling/thin.ts). Only long ones that the means have lost, and the strongest of them first: a
+ * panel of nothing but lines would be a worse picture.
  */
 export function* keepLines(
   colours: StitchColours,
@@ -85,15 +89,38 @@ export function* keepLines(
       ([s]) => !drawn[s] && !colours.bare[s] && colours.covered[s] >= 0.5,
     );
     if (won.length > room) continue;
+    if (art === 'photo' && standsOut(line, won, colours, lay) >= showsFrom * line.strength)
+      continue;
     room -= won.length;
     for (const [s, pixels] of won) {
       drawn[s] = 1;
       for (let c = 0; c < 3; c++) {
-        kept[3 * s + c] = pixels.reduce((sum, p) => sum + linear[3 * p + c], 0) / pixels.length;
+        const crest = pixels.reduce((sum, p) => sum + linear[3 * p + c], 0) / pixels.length;
+        kept[3 * s + c] += lineShare[art] * (crest - kept[3 * s + c]);
       }
     }
   }
   return { ...colours, linear: kept, lostLines: () => colours.lostLines(drawn) };
+}
+
+/** L* by which the means of a line's stitches stand out from those beside it, the way the line does. */
+function standsOut(
+  { lighter }: RidgeLine,
+  won: readonly (readonly [number, number[]])[],
+  { linear, bare }: StitchColours,
+  { footprints }: Pick<Lay, 'footprints'>,
+): number {
+  const own = new Set(won.map(([s]) => s));
+  const lightOf = (s: number) =>
+    linearToLab65(linear[3 * s], linear[3 * s + 1], linear[3 * s + 2])[0];
+  let [sum, count] = [0, 0];
+  for (const s of own) {
+    const beside = footprints.neighbours(s).filter((n) => !own.has(n) && !bare[n]);
+    if (beside.length === 0) continue;
+    sum += lightOf(s) - beside.reduce((total, n) => total + lightOf(n), 0) / beside.length;
+    count++;
+  }
+  return count === 0 ? 0 : ((lighter ? 1 : -1) * sum) / count;
 }
 
 /** Stitches that a line runs through far enough, and its pixels in each. */

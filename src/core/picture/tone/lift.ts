@@ -5,14 +5,14 @@ import type { StitchColours } from '../sampling/sample.js';
 
 /** `--lift` where nothing else is said. */
 export const defaultLift = 0.5;
-/** A picture whose lightness spans this much of L* is left as it is. */
-const fullRange = 45;
+/** A picture whose colours span this much of Lab is left as it is. */
+const fullRange = 36;
 /** A range of less than the first is one colour and its noise; from the second on it counts fully. */
 const [noRange, someRange] = [4, 12];
 /** Most by which a range is stretched, at strength 1. */
 const mostStretch = 1.8;
-/** Shares of the stitches that are darker and lighter than what counts as the range. */
-const [darkShare, lightShare] = [0.02, 0.98];
+/** Shares of the stitches that lie below and above what counts as the range. */
+const [lowShare, highShare] = [0.02, 0.98];
 /** Share of the stretch that chroma gets. */
 const chromaShare = 0.5;
 /** Halvings until a colour lies within sRGB. */
@@ -21,7 +21,8 @@ const halvings = 20;
 /**
  * Stretches the lightness of a picture of little contrast onto what the beads can show, and its
  * chroma by half as much: hues stay, grey stays grey, nothing leaves sRGB or the beads' range of
- * lightness, and a picture that has contrast is given back as it came. Stitches that show mostly
+ * lightness, and a picture that has contrast is given back as it came, be it of lightness or of
+ * hues: an orange's light skin and its flesh differ enough as they are. Stitches that show mostly
  * ground have no say.
  *
  * @param strength 0 (off) to 1
@@ -37,18 +38,27 @@ export function liftTone(
   const count = covered.length;
   const labs = labsOf(linear);
   let many = 0;
-  const list = new Float64Array(count);
-  for (let s = 0; s < count; s++) if (!bare[s] && covered[s] >= 0.5) list[many++] = labs[3 * s];
+  const values = new Float64Array(count);
+  /** Where one of L, a and b begins and ends among the stitches that have a say, a few of them left out. */
+  const spanOf = (c: number): [number, number] => {
+    many = 0;
+    for (let s = 0; s < count; s++)
+      if (!bare[s] && covered[s] >= 0.5) values[many++] = labs[3 * s + c];
+    const sorted = values.subarray(0, many).sort();
+    const at = (share: number): number => sorted[Math.floor(share * (many - 1))];
+    return [at(lowShare), at(highShare)];
+  };
+  const [dark, light] = spanOf(0);
   if (many === 0 || beads.length === 0) return colours;
-  const lights = list.subarray(0, many).sort();
-  const at = (share: number): number => lights[Math.floor(share * (many - 1))];
-  const [dark, light] = [at(darkShare), at(lightShare)];
   const range = light - dark;
-  const sure = Math.min(1, Math.max(0, (range - noRange) / (someRange - noRange)));
   const least = Math.min(...beads.map(({ lab }) => lab[0]));
   const most = Math.max(...beads.map(({ lab }) => lab[0]));
   const room = Math.min(fullRange, most - least);
-  const stretch = 1 + strength * sure * (Math.min(mostStretch, room / range) - 1);
+  if (range >= room) return colours;
+  const [[a1, a2], [b1, b2]] = [spanOf(1), spanOf(2)];
+  const spread = Math.sqrt(range ** 2 + (a2 - a1) ** 2 + (b2 - b1) ** 2);
+  const sure = Math.min(1, Math.max(0, (range - noRange) / (someRange - noRange)));
+  const stretch = 1 + strength * sure * (Math.min(mostStretch, room / spread) - 1);
   if (!(stretch > 1)) return colours;
   const middle = (dark + light) / 2;
   const half = (stretch * range) / 2;
