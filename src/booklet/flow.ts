@@ -7,7 +7,7 @@ import type { StructureNode } from './structure.js';
 import type { StructureType } from './structure.js';
 import { drawThreadRow } from './thread-row.js';
 import type { Figure } from './flow-page.js';
-import { PageFlow } from './page-flow.js';
+import { PageFlow, belowTitleMm } from './page-flow.js';
 
 /** Room between two languages, or two columns, side by side. */
 export const sideGapMm = 8;
@@ -278,6 +278,6 @@ export class Flow extends PageFlow {
       const beads = this.thread.slice(0, Math.ceil(share * this.thread.length));
       drawThreadRow(surface, beads, { left, right, y });
     });
-    this.y += first ? 6.5 : 4;
+    this.y += first ? belowTitleMm : 4;
   }
 }

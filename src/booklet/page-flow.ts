@@ -10,6 +10,8 @@ const asPicture = (alt: string | undefined): [StructureType, { alt?: string }] =
 
 /** What is set ends with so much room below it. */
 const belowLineMm = 5;
+/** Below the title of a part, where its thread runs. */
+export const belowTitleMm = 6.5;
 /** Above a part that begins below another. */
 const partGapMm = 8;
 
@@ -126,7 +128,7 @@ export abstract class PageFlow {
         this.fits(
           partGapMm +
             this.highOf(start.heading, this.look.heading) +
-            8 +
+            belowTitleMm +
             this.grown(start.besideMm),
         ));
     this.start = start;

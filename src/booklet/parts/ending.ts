@@ -5,6 +5,9 @@ import { lineMm } from '../look.js';
 import { whereOf } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 
+/** Between two columns. */
+const columnGapMm = 10;
+
 /** The cautions, once, and how a wrong bead is mended. */
 export function addCautions(flow: Flow, facts: BookletFacts): void {
   const { words } = facts;
@@ -15,84 +18,122 @@ export function addCautions(flow: Flow, facts: BookletFacts): void {
   flow.titled(wrong, [wrongText]);
 }
 
-/** Rights, corrections, version, and room for the maker's own purse. */
+/** Lines to write on are so far apart; in large print a little more than a line of it. */
+const leastRowMm = 8.5;
+/** Below the lines there is so much for notes at least, or none. */
+const leastNotesMm = 30;
+/** How much of the width is for the lines, where they stand beside the words. */
+const yoursShare = 0.33;
+/** What the heading of a part takes, where it goes on below another. */
+const headMm = 20;
+
+/**
+ * Rights, corrections and version, beside lines for the maker's own purse where a page has room, else
+ * above them; the rest of the page is for notes and a sample of thread and beads.
+ */
 export function addLast(flow: Flow, facts: BookletFacts): void {
-  const { pattern, words, author, date, licence, contact, version } = facts;
+  const { pattern, words, author, date, licence, contact } = facts;
+  const { look } = flow;
   const say = words.booklet.last;
-  const { rights } = words.booklet.work;
+  const { rights, yours } = words.booklet.work;
   const { last: heading } = words.booklet.parts;
-  flow.part({ heading, where: whereOf(facts, heading), mark: 'last', besideMm: 60 });
   const without = author === undefined ? rights.none : rights.authorOnly({ author });
-  const made = [say.versionText({ program: version, format: pattern.version }), date];
-  const style = { ...flow.look.small, ink: '#000000' };
-  const told: [heading: string, text: string][] = [
+  const made = [say.versionText({ program: facts.version, format: pattern.version }), date];
+  const version = made.filter((part) => part !== undefined).join('  ·  ');
+  const style = { ...look.small, ink: '#000000' };
+  const told: readonly (readonly [heading: string, text: string])[] = [
     [rights.title, licence ?? without],
-    ...(contact === undefined
-      ? []
-      : ([[rights.contact, rights.contactText({ contact })]] as [string, string][])),
+    ...(contact === undefined ? [] : [[rights.contact, rights.contactText({ contact })] as const]),
     [say.figures, say.figuresText],
     [say.read, say.readText],
-    [say.version, made.filter((part) => part !== undefined).join('  ·  ')],
   ];
-  for (const [heading, text] of told) flow.titled(heading, [text], { style });
-  addYours(flow, facts);
+  const labels = [
+    ...[yours.madeFor, yours.begun, yours.finished, yours.bead, yours.thread, yours.hook],
+    ...[5, 10].map((rounds) => yours.after({ rounds })),
+  ];
+  const rowMm = Math.max(leastRowMm, 1.3 * lineMm(look.body));
+  const tell = () => {
+    for (const [heading, text] of told) flow.titled(heading, [text], { style });
+    flow.paragraph(version, style);
+  };
+  const where = whereOf(facts, heading);
+  const wide = yoursShare * flow.wide;
+  const textWide = flow.wide - wide - columnGapMm;
+  const toldMm = told.reduce(
+    (sum, [heading, text]) =>
+      sum +
+      flow.highOf(heading, look.subheading, textWide) +
+      flow.highOf(text, style, textWide) +
+      4.2,
+    flow.highOf(version, style, textWide),
+  );
+  const yoursMm = lineMm(look.subheading) + labels.length * rowMm;
+  const besideMm = Math.max(toldMm, yoursMm);
+  if (flow.hangs && besideMm <= look.bottom - look.top - headMm) {
+    flow.part({ heading, where, mark: 'last', besideMm });
+    const top = flow.y;
+    flow.inColumn({ keptMm: wide + columnGapMm }, tell);
+    const end = flow.y;
+    // As high as the first heading beside it.
+    flow.y = top + 1.5;
+    flow.mark('yours');
+    const left = look.right - wide;
+    flow.set(yours.title, look.subheading, 'H1', { left });
+    addLines(flow, labels, { left, wide, rowMm });
+    flow.y = Math.max(end, flow.y);
+  } else {
+    flow.part({ heading, where, mark: 'last', besideMm: 60 });
+    tell();
+    if (!flow.fits(labels.length * rowMm + 2 * lineMm(look.subheading) + 32)) {
+      flow.part({ heading: yours.title, where: whereOf(facts, yours.title), mark: 'yours' });
+    } else {
+      flow.mark('yours');
+      flow.y += 2;
+      flow.set(yours.title, look.heading, 'H1');
+      flow.y += 3;
+    }
+    addLines(flow, labels, { left: look.left, wide: flow.wide, rowMm });
+  }
+  flow.y += 3;
+  addNotes(flow, yours.notes);
 }
 
-/** Lines to write on, and a field for a swatch or a few beads on a thread. */
-function addYours(flow: Flow, facts: BookletFacts): void {
+/** Lines to write on, one below the other. */
+function addLines(
+  flow: Flow,
+  labels: readonly string[],
+  { left, wide, rowMm }: { left: number; wide: number; rowMm: number },
+): void {
   const { look } = flow;
-  const say = facts.words.booklet.work.yours;
-  const rowMm = Math.max(8.5, 1.3 * lineMm(look.body));
-  const left = [say.madeFor, say.begun, say.finished, say.bead];
-  const right = [say.thread, say.hook, ...[5, 10].map((rounds) => say.after({ rounds }))];
-  const apart = look.large || facts.languages.length > 1;
-  const rows = apart ? left.length + right.length : Math.max(left.length, right.length);
-  if (!flow.fits(rows * rowMm + 2 * lineMm(look.subheading) + 32)) {
-    flow.part({ heading: say.title, where: whereOf(facts, say.title), mark: 'yours' });
-  } else {
-    flow.mark('yours');
-    flow.y += 2;
-    flow.set(say.title, look.heading, 'H1');
-    flow.y += 3;
-  }
-  const gap = 10;
-  const wide = apart ? flow.wide : (flow.wide - gap) / 2;
-  const top = flow.y;
-  const lines = (labels: readonly string[], x: number) => {
-    for (const label of labels) {
-      const base = flow.y + rowMm - 2.4;
-      flow.draw((surface) => {
-        surface.strokePath([[x, base + 1.2, x + wide, base + 1.2]], {
-          stroke: '#767676',
-          widthMm: 0.2,
-        });
+  for (const label of labels) {
+    const base = flow.y + rowMm - 2.4;
+    flow.draw((surface) => {
+      surface.strokePath([[left, base + 1.2, left + wide, base + 1.2]], {
+        stroke: '#767676',
+        widthMm: 0.2,
       });
-      const text = flat(label);
-      flow.draw(
-        (surface) => drawText(surface, `${text} `, look.small, x, base),
-        flow.section.add('P'),
-      );
-      flow.y += rowMm;
-    }
-  };
-  lines(left, look.left);
-  if (!apart) flow.y = top;
-  const x = apart ? look.left : look.left + wide + gap;
-  lines(right, x);
-  flow.y = Math.max(flow.y, top + rows * rowMm) + 3;
-  if (!flow.fits(30)) return;
-  // The rest of the page: notes, and a sample of thread and beads.
-  const box = flow.y;
-  const notes = flow.look.bottom;
+    });
+    const text = flat(label);
+    flow.draw(
+      (surface) => drawText(surface, `${text} `, look.small, left, base),
+      flow.section.add('P'),
+    );
+    flow.y += rowMm;
+  }
+}
+
+/** The rest of the page: notes, and a sample of thread and beads. */
+function addNotes(flow: Flow, notes: string): void {
+  const { left, right, bottom, small } = flow.look;
+  if (!flow.fits(leastNotesMm)) return;
+  const top = flow.y;
   flow.draw((surface) => {
-    const ring = [look.left, box, look.right, box, look.right, notes, look.left, notes];
+    const ring = [left, top, right, top, right, bottom, left, bottom];
     surface.strokePath([ring], { stroke: '#767676', widthMm: 0.2, closed: true });
   });
-  const style = look.small;
   flow.draw(
-    (surface) =>
-      drawText(surface, `${flat(say.notes)} `, style, look.left + 3, box + 1.1 * lineMm(style)),
+    (surface) => drawText(surface, `${flat(notes)} `, small, left + 3, top + 1.1 * lineMm(small)),
     flow.section.add('P'),
   );
-  flow.y = notes;
+  flow.y = bottom;
 }

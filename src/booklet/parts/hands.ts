@@ -5,13 +5,14 @@ import type { HandDrawing, HandFacts, HandName } from '../../core/pages/hand/fac
 import { handFactsOf, handSaidOf } from '../../core/pages/hand/of-pattern.js';
 import { inkBox } from '../../core/pages/hand/ink-box.js';
 import { rememberedFor } from '../../core/remember.js';
+import type { PagePart } from '../../core/pages/surface/page-part.js';
 import { drawText } from '../../core/pages/surface/text.js';
 import type { TextStyle } from '../../core/pages/surface/text.js';
 import { flat } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
-import type { Block, FlowPage } from '../flow-page.js';
+import type { Block } from '../flow-page.js';
 import { linesOf, readOn } from '../look.js';
-import type { StructureNode } from '../structure.js';
+import { structured } from '../page-parts.js';
 import type { BookletFacts } from '../facts.js';
 
 /** One picture with the question that it begins to answer, and what is said below it. */
@@ -20,6 +21,14 @@ interface Cell {
   readonly frame: number;
   readonly ask: string | undefined;
   readonly said: string;
+}
+
+/** A block of such a picture. */
+export interface HandBlock extends Block {
+  readonly withHead?: (wideMm: number) => HandBlock;
+  readonly wider?: (wideMm: number) => HandBlock;
+  /** What it is made of, with its top left corner there. */
+  parts(left: number, top: number): readonly PagePart[];
 }
 
 const gapMm = 5;
@@ -38,7 +47,7 @@ export function handBlocks(
   facts: BookletFacts,
   names: readonly HandName[],
   share = 1,
-): readonly Block[] {
+): readonly HandBlock[] {
   const blocks = handOf(facts).blocksIn(flow);
   const key = `${names.join(' ')} ${share} ${flow.wide}`;
   let known = blocks.get(key);
@@ -51,7 +60,7 @@ function blocksOf(
   facts: BookletFacts,
   names: readonly HandName[],
   share: number,
-): Block[] {
+): HandBlock[] {
   const { words, fonts } = facts;
   const { look } = flow;
   const { hand, told, boxOf } = handOf(facts);
@@ -60,7 +69,7 @@ function blocksOf(
   const quarter = (flow.wide - 3 * gapMm) / 4;
   const wide = { small: quarter, large: 1.5 * quarter + gapMm / 2 };
 
-  const blockOf = (cell: Cell, wideMm?: number, headWideMm?: number): Block => {
+  const blockOf = (cell: Cell, wideMm?: number, headWideMm?: number): HandBlock => {
     const { drawing, frame, ask, said } = cell;
     const own = drawing.widthMm === largeFrame.widthMm ? wide.large : wide.small;
     const scale = look.large ? 1 : share * Math.min(1, own / drawing.widthMm);
@@ -80,21 +89,26 @@ function blocksOf(
       ...(ask !== undefined && { withHead: (mm: number) => blockOf(cell, wideMm, mm) }),
       ...(!beside && { wider: (mm: number) => blockOf(cell, mm) }),
       heightMm: headMm + (beside ? Math.max(high, under) : high + 1 + under),
-      put(page, left, top) {
-        const { section } = flow;
-        if (frame === 0) flow.mark(handMark(drawing.name), page);
-        if (asked.length > 0) putLines(page, asked, head, [left, top], section.add('H2'));
+      parts(left, top) {
         const alt = `${flat(words.hands[drawing.name].ask)} ${flat(said)}`;
         const at = [left, top + headMm] as const;
         const origin = [left, at[1] - scale * box.top] as const;
-        page.drawn.push({
-          draw: (surface) => drawHand(surface, drawing, hand, frame, origin, scale),
-          node: section.add('Figure', { alt }),
-        });
         const spot: [number, number] = beside
           ? [left + drawing.widthMm + gapMm, at[1]]
           : [left, at[1] + high + 1];
-        if (lines.length > 0) putLines(page, lines, style, spot, section.add('P'));
+        return [
+          ...(asked.length > 0 ? [textPart('head', asked, head, [left, top])] : []),
+          {
+            as: 'picture',
+            alt,
+            draw: (surface) => drawHand(surface, drawing, hand, frame, origin, scale),
+          },
+          ...(lines.length > 0 ? [textPart('text', lines, style, spot)] : []),
+        ];
+      },
+      put(page, left, top) {
+        if (frame === 0) flow.mark(handMark(drawing.name), page);
+        page.drawn.push(...structured(this.parts(left, top), flow.section));
       },
     };
   };
@@ -120,7 +134,7 @@ interface Hand {
   readonly told: ReturnType<typeof handSaidOf>;
   readonly boxOf: (drawing: HandDrawing) => ReturnType<typeof inkBox>;
   /** Blocks that were made before: pages are tried in more than one way. */
-  readonly blocksIn: (flow: Flow) => Map<string, readonly Block[]>;
+  readonly blocksIn: (flow: Flow) => Map<string, readonly HandBlock[]>;
 }
 
 /** To measure a drawing is to draw it: each once for a booklet, in however many sizes it is tried. */
@@ -135,22 +149,21 @@ const handOf = rememberedFor((facts: BookletFacts): Hand => {
     hand,
     told: { ...handSaidOf(pattern), ...halves },
     boxOf: rememberedFor((drawing: HandDrawing) => inkBox(drawing, hand)),
-    blocksIn: rememberedFor(() => new Map<string, readonly Block[]>()),
+    blocksIn: rememberedFor(() => new Map<string, readonly HandBlock[]>()),
   };
 });
 
-function putLines(
-  page: FlowPage,
+function textPart(
+  as: 'head' | 'text',
   lines: readonly string[],
   style: TextStyle,
   [left, top]: readonly [number, number],
-  node: StructureNode,
-): void {
-  page.drawn.push({
+): PagePart {
+  return {
+    as,
     draw: (surface) =>
       readOn(lines).forEach((line, n) =>
         drawText(surface, line, style, left, top + (n + 0.78) * lineMm(style)),
       ),
-    node,
-  });
+  };
 }

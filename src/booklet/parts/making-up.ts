@@ -10,8 +10,8 @@ import { handBlocks } from './hands.js';
 import type { Template } from './lining.js';
 
 /** Drawings that stand beside the words, and those that follow in rows. */
-const besideWords: readonly HandName[] = ['seam-stitch', 'frame-edge', 'braid'];
-const inRows: readonly HandName[] = ['seam', 'frame'];
+const besideWords: readonly HandName[] = ['seam-stitch', 'frame-edge'];
+const inRows: readonly HandName[] = ['seam', 'frame', 'braid'];
 const last: readonly HandName[] = ['lining'];
 
 /** Seam, frame and lining, and the lining template at true size. */
@@ -23,6 +23,9 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
   flow.part({ heading, where: whereOf(facts, heading), mark: 'making', besideMm: 38 });
   const held = frame ? panels.map((panel) => frameParagraph(pattern, frame, panel, words)) : [];
   const { panelLining } = neededFor(facts).list;
+  // The sheets of the lining show the last steps where they have room.
+  const shown = templates.some(({ drawn }) => drawn);
+  const cut = templates.length === 0 ? say.noTemplate : say.liningText;
   const tell = () => {
     flow.titled(say.panels, [panels.length === 2 ? say.two : say.one, say.ends]);
     flow.mark('seam');
@@ -34,21 +37,19 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
     flow.mark('frame');
     flow.titled(say.frame, [...new Set(held), say.frameText, frameSpread(pattern, words)]);
     flow.mark('line');
-    flow.titled(say.lining, [
-      templates.length === 0 ? say.noTemplate : say.liningText,
-      words.shopping.crochetInstead({ mm: panelLining.mm }),
-      ...(frame?.fixing === 'glued' ? [] : [say.braid]),
-    ]);
+    const instead = words.shopping.crochetInstead({ mm: panelLining.mm });
+    flow.titled(say.lining, [...(shown ? [`${say.liningShown} ${instead}`] : [cut, instead])]);
     flow.titled(say.washing, [say.washingText]);
   };
+  const sewnIn = shown ? [] : last;
   if (!flow.hangs) {
     tell();
-    addRows(flow, handBlocks(flow, facts, [...besideWords, ...inRows, ...last]));
+    addRows(flow, handBlocks(flow, facts, [...besideWords, ...inRows, ...sewnIn]));
     return;
   }
   const left = addBeside(flow, handBlocks(flow, facts, besideWords), tell);
-  const [large, sewnIn] = [inRows, last].map((names) => handBlocks(flow, facts, names));
-  addRows(flow, [...large, ...left, ...sewnIn]);
+  const [large, lined] = [inRows, sewnIn].map((names) => handBlocks(flow, facts, names));
+  addRows(flow, [...large, ...left, ...lined]);
 }
 
 /** Which stitches meet, at the places that are pinned. */

@@ -64,7 +64,7 @@ export function addRounds(flow: Flow, facts: BookletFacts, rounds: RoundsOf): nu
       one(number(total), look.cellStrong),
     ];
   });
-  const padMm = 0.4;
+  const padMm = 0.25;
   const about = bare ? [say.mixed(bare)] : [];
   const keepMm = tableMm(flow, columns, rows.slice(0, 2), padMm);
   // A heading that would break beside the text stands over it.
@@ -139,7 +139,7 @@ function withIncrease(pieces: readonly string[]): readonly string[] {
   return [...pieces.slice(0, -2), `${before} ${last}`];
 }
 
-/** Wedges in lines, thin lines between them; nothing breaks inside brackets that fit on a line. */
+/** Wedges in lines, thin lines between them; none breaks that fits on a line. */
 function workCell(wedges: readonly string[], style: TextStyle, widthMm: number): TextCell {
   const lines: string[] = [];
   const dividers: number[][] = [];
@@ -152,7 +152,7 @@ function workCell(wedges: readonly string[], style: TextStyle, widthMm: number):
     places = [];
   };
   wedges.forEach((wedge, n) => {
-    const whole = textWidth(wedge, style) <= widthMm && wedge.startsWith('(');
+    const whole = textWidth(wedge, style) <= widthMm;
     const pieces = whole ? [wedge] : withIncrease(runPieces(wedge));
     pieces.forEach((piece, k) => {
       const between = k === 0 && n > 0 ? spaces : ' ';

@@ -106,7 +106,7 @@ export function addStringing(
       });
     },
   );
-  const padMm = 0.2;
+  const padMm = 0.12;
   const first = groups.flat().slice(0, Math.max(2, groups[0].length));
   flow.titled(before.heading, before.about, { keepMm: tableMm(flow, columns, first, padMm) });
   flow.mark(before.mark);
@@ -121,7 +121,7 @@ const beadsIn = (line: readonly Token[]): number =>
   line.reduce((sum, { text, letter }) => sum + (letter ? parseInt(text, 10) : 0), 0);
 
 const chipMm = ({ sizeMm }: TextStyle): number => 0.54 * sizeMm;
-const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.5 * sizeMm;
+const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.42 * sizeMm;
 
 function tokenMm({ text, letter }: Token, style: TextStyle): number {
   return textWidth(text, style) + (letter ? chipMm(style) + 0.8 : 0) + tokenGapMm(style);

@@ -64,14 +64,16 @@ export function addWork(flow: Flow, facts: BookletFacts, panel: number): void {
   const whereIn = (length: number) =>
     whereOf(facts, say.part, panel, lengths === 1 ? undefined : { length, lengths });
   flow.part({ heading, where: whereIn(1), mark: `work-${panel}` });
+  /** The question that a drawing answers, and its page. */
+  const shownOn = (name: 'new-length' | 'last-stitches'): string | undefined => {
+    const page = flow.pageOf(handMark(name));
+    return page === undefined ? undefined : `${words.hands[name].ask} ${say.seePage({ page })}`;
+  };
   /** What is to be done before a length is worked, where one was worked before it. */
   const stopBefore = (length: number): string | undefined => {
     const join = joins.get(length);
     if (!join) return undefined;
-    const page = flow.pageOf(handMark('new-length'));
-    const shown =
-      page === undefined ? '' : `${words.hands['new-length'].ask} ${say.seePage({ page })}`;
-    return `${stopText(join, pattern, words)} ${shown}`.trimEnd();
+    return `${stopText(join, pattern, words)} ${shownOn('new-length') ?? ''}`.trimEnd();
   };
   let total = 0;
   for (const { length, first, last, pieces } of stretches) {
@@ -101,7 +103,9 @@ export function addWork(flow: Flow, facts: BookletFacts, panel: number): void {
     total = addRounds(flow, facts, { panel, pieces, total, heading, mark, endMm });
   }
   const tailCm = tailCmOf(pattern.thread);
-  flow.paragraph(words.rounds.end[pattern.shape.construction]({ tailCm }));
+  flow.paragraph(
+    shownOn('last-stitches') ?? words.rounds.end[pattern.shape.construction]({ tailCm }),
+  );
 }
 
 /** Beads, grams (where they are known of every bead), metres. */

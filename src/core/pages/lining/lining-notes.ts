@@ -11,16 +11,20 @@ const titleMm = 11;
 /** Between what it is, what is done, and what to take care of. */
 const groupMm = 0.3;
 
+/** Above pictures of the steps. */
+const drawnGapMm = 1.5;
+
 /** What is said on a template: what it is, what is done in which order, what to take care of. */
 export interface LiningNotes {
   readonly facts: readonly string[];
   readonly steps: readonly string[];
-  readonly caution: string;
+  /** None where it is said elsewhere. */
+  readonly caution: string | undefined;
 }
 
 /** What is said on a template. */
 export function liningNotes(
-  { lining, words, marked = true }: LiningSheet,
+  { lining, words, marked = true, drawn }: LiningSheet,
   tiles?: { rows: number; columns: number },
 ): LiningNotes {
   const said = words.lining;
@@ -36,9 +40,9 @@ export function liningNotes(
       said.print,
       ...(tiles ? [said.sheets(tiles)] : []),
       lining.pieces === 2 ? said.cutTwo : said.cutOne,
-      ...liningSteps(lining, words),
+      ...(drawn ? [] : liningSteps(lining, words)),
     ],
-    caution: said.caution,
+    caution: drawn ? undefined : said.caution,
   };
 }
 
@@ -58,7 +62,7 @@ export function liningNoteParts(
   { facts, steps, caution }: LiningNotes,
   place: { left: number; top: number; widthMm: number },
 ): { parts: PagePart[]; end: number } {
-  const { fonts, words } = sheet;
+  const { fonts, words, drawn } = sheet;
   const { left, top, widthMm } = place;
   const big = { face: fonts.bold, sizeMm: 18 * mmPerPoint };
   const small = { face: fonts.regular, sizeMm: notePoints * mmPerPoint };
@@ -87,6 +91,10 @@ export function liningNoteParts(
   y += groupMm;
   steps.forEach((step, n) => add(step, n + 1));
   y += groupMm;
-  add(caution);
+  if (caution !== undefined) add(caution);
+  if (drawn) {
+    parts.push(...drawn.parts(left, y + drawnGapMm));
+    y += drawnGapMm + drawn.heightMm;
+  }
   return { parts, end: y };
 }

@@ -5,6 +5,7 @@ import type { Lining } from '../../purse/lining/plan.js';
 import { movedCurve } from '../surface/curve.js';
 import type { Fonts } from '../surface/font.js';
 import { Labels } from '../surface/labels.js';
+import type { PagePart } from '../surface/page-part.js';
 import type { Surface } from '../surface/surface.js';
 import { mmPerPoint, textWidth } from '../surface/text.js';
 import type { TextStyle } from '../surface/text.js';
@@ -14,6 +15,13 @@ const cutLine = { stroke: black, widthMm: 0.4 } as const;
 const seamLine = { stroke: black, widthMm: 0.3, dashMm: [3, 2] } as const;
 const mark = { stroke: black, widthMm: 0.3 } as const;
 const bar = { stroke: black, widthMm: 0.6 } as const;
+
+/** Pictures of how the pieces are sewn and put in. */
+export interface DrawnSteps {
+  readonly heightMm: number;
+  /** With their top left corner there. */
+  parts(left: number, top: number): readonly PagePart[];
+}
 
 /** Everything a lining template is drawn from. */
 export interface LiningSheet {
@@ -25,6 +33,8 @@ export interface LiningSheet {
   readonly panel?: string | undefined;
   /** Whether common practice is marked as such; a booklet says it once for all. Default true. */
   readonly marked?: boolean;
+  /** In place of the sentences that say it; a booklet has them, and says its cautions elsewhere. */
+  readonly drawn?: DrawnSteps | undefined;
   /** Words of its language. */
   readonly words: Words;
   /** Fonts that its texts are set in. */

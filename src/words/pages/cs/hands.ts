@@ -127,7 +127,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Jak zakrýt šev rámečku?',
     steps: () => [
-      'Uvnitř položte prýmek podél švu rámečku, konce u kloubů zahněte. (1) Přišívejte od okraje k okraji, jehla prochází pod prýmkem.',
+      'Nakonec, chcete-li: uvnitř položte na každou stranu polovinu prýmku podél švu rámečku, konce u kloubů zahněte o 10 mm. (1) Oba okraje přišijte k podšívce a k dílu, jehla prochází pod prýmkem.',
     ],
   },
 };

@@ -20,10 +20,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'Podšívka',
   liningText:
     'Střih podšívky v tomto sešitu je ve skutečné velikosti. Před stříháním změřte hotový díl a čáru švu nakreslete o rozdíl šířeji nebo úžeji.',
+  liningShown:
+    'Střih podšívky v tomto sešitu je ve skutečné velikosti a krok za krokem ukazuje, jak přijde podšívka dovnitř.',
   noTemplate:
     'Pro díl této velikosti střih není: položte hotový díl na látku, obkreslete ho a přidejte 5 mm na šev.',
-  braid:
-    'Nakonec můžete uvnitř zakrýt šev rámečku prýmkem: na každou stranu polovina, konce u kloubů zahněte o 10 mm a oba okraje prýmku přišijte k podšívce a k dílu.',
   washing: 'Praní a péče',
   washingText:
     'Peněženku raději otírejte vlhkým hadříkem, neperte ji: barvené korálky a korálky s povrchovou úpravou mohou při praní a chemickém čištění ztratit barvu a kovový rámeček může zrezivět.',

@@ -124,7 +124,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Wie verdecke ich die Bügelnaht?',
     steps: () => [
-      'Innen die Borte auf die Bügelnaht legen, die Enden an den Scharnieren einschlagen. (1) Von Kante zu Kante festnähen, die Nadel unter der Borte durch.',
+      'Zuletzt, wer möchte: innen auf jede Seite die Hälfte der Borte auf die Bügelnaht legen, die Enden an den Scharnieren 10 mm einschlagen. (1) Beide Kanten an Futter und Teil festnähen, die Nadel unter der Borte durch.',
     ],
   },
 };

@@ -21,10 +21,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'Das Futter',
   liningText:
     'Die Schnittvorlage für das Futter in diesem Heft ist in Originalgröße. Vor dem Zuschneiden das fertige Teil messen und die Nahtlinie um den Unterschied weiter oder enger zeichnen.',
+  liningShown:
+    'Die Schnittvorlage für das Futter in diesem Heft ist in Originalgröße und zeigt Schritt für Schritt, wie das Futter hineinkommt.',
   noTemplate:
     'Für ein Teil dieser Größe gibt es keine Schnittvorlage: das fertige Teil auf den Stoff legen, den Umriss nachzeichnen und 5 mm für die Naht zugeben.',
-  braid:
-    'Wer möchte, verdeckt zuletzt innen die Bügelnaht mit der Borte: für jede Seite die Hälfte, die Enden an den Scharnieren 10 mm eingeschlagen, beide Kanten an Futter und Teil festgenäht.',
   washing: 'Waschen und Pflege',
   washingText:
     'Die Börse lieber mit einem feuchten Tuch abwischen als waschen: Bemalte und beschichtete Perlen können beim Waschen und in der Reinigung ihre Farbe verlieren, und ein Metallbügel kann rosten.',

@@ -150,7 +150,7 @@ export const hands = ({ centre }: English) => ({
   braid: {
     ask: 'How do I cover the frame seam?',
     steps: (_: HandSaid) => [
-      'Inside the purse, lay the braid along the frame seam, its ends turned under at the hinges. (1) Sew it down from edge to edge, the needle passing under the braid.',
+      'Last of all, if you like: inside the purse lay half of the braid on each side along the frame seam, its ends turned under by 10 mm at the hinges. (1) Sew both its edges down to lining and panel, the needle passing under the braid.',
     ],
   },
 });

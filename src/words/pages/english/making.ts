@@ -21,11 +21,11 @@ export const making = ({ colour }: English) => ({
   lining: 'The lining',
   liningText:
     'The lining template in this booklet is at true size. Measure your finished panel before you cut, and draw the seam line wider or narrower by what it differs.',
+  /** Where its steps are drawn on the sheets of the lining. */
+  liningShown:
+    'The lining template in this booklet is at true size and shows step by step how the lining goes in.',
   noTemplate:
     'A panel of this size is outside what the lining template serves: lay the finished panel on the cloth, draw around it, and add 5 mm for the seam.',
-  /** After the lining; its length stands in the materials. */
-  braid:
-    'If you like, cover the frame seam inside with the braid last of all: one half for each side, its ends turned under by 10 mm at the hinges, both its edges sewn down to lining and panel.',
   washing: 'Washing and care',
   washingText: `Wipe the purse with a damp cloth rather than wash it: painted and coated beads can lose their ${colour} in washing and dry cleaning, and a metal frame can rust.`,
 });

@@ -124,7 +124,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: '¿Cómo se cubre la costura de la boquilla?',
     steps: () => [
-      'Por dentro, poner el galón a lo largo de la costura de la boquilla, con los extremos doblados junto a las bisagras. (1) Coserlo de un borde al otro, pasando la aguja por debajo del galón.',
+      'Por último, si se desea: por dentro, poner en cada lado la mitad del galón a lo largo de la costura de la boquilla, con los extremos doblados 10 mm junto a las bisagras. (1) Coser los dos bordes al forro y al panel, pasando la aguja por debajo del galón.',
     ],
   },
 };

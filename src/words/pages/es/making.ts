@@ -20,10 +20,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'El forro',
   liningText:
     'La plantilla del forro de este cuadernillo está a tamaño real. Medir el panel terminado antes de cortar y trazar la línea de costura más ancha o más estrecha según la diferencia.',
+  liningShown:
+    'La plantilla del forro de este cuadernillo está a tamaño real y muestra paso a paso cómo se pone el forro.',
   noTemplate:
     'La plantilla del forro no sirve para un panel de este tamaño: poner el panel terminado sobre la tela, dibujar su contorno y añadir 5 mm para la costura.',
-  braid:
-    'Por último, si se desea, cubrir por dentro la costura de la boquilla con el galón: una mitad para cada lado, los extremos doblados 10 mm junto a las bisagras y los dos bordes del galón cosidos al forro y al panel.',
   washing: 'Lavado y cuidado',
   washingText:
     'Limpiar el monedero con un paño húmedo en lugar de lavarlo: los abalorios pintados o recubiertos pueden perder el color con el lavado y la limpieza en seco, y una boquilla de metal puede oxidarse.',

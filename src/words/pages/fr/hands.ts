@@ -124,7 +124,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Comment cacher la couture du fermoir ?',
     steps: () => [
-      'À l’intérieur, poser le galon le long de la couture du fermoir, les bouts repliés aux charnières. (1) Le coudre d’un bord à l’autre, l’aiguille passant sous le galon.',
+      'Pour finir, si on le souhaite : à l’intérieur, poser de chaque côté la moitié du galon le long de la couture du fermoir, les bouts repliés de 10 mm aux charnières. (1) Coudre les deux bords à la doublure et au panneau, l’aiguille passant sous le galon.',
     ],
   },
 };

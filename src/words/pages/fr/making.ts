@@ -21,10 +21,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'La doublure',
   liningText:
     'Le patron de doublure de ce livret est en taille réelle. Mesurer le panneau fini avant de couper, et élargir ou rétrécir la ligne de couture de la différence.',
+  liningShown:
+    'Le patron de doublure de ce livret est en taille réelle et montre pas à pas comment poser la doublure.',
   noTemplate:
     'Il n’y a pas de patron pour un panneau de cette taille : poser le panneau fini sur le tissu, en tracer le contour, et ajouter 5 mm pour la couture.',
-  braid:
-    'Pour finir, si on le souhaite, couvrir à l’intérieur la couture du fermoir avec le galon : une moitié par côté, les bouts repliés de 10 mm aux charnières, les deux bords du galon cousus à la doublure et au panneau.',
   washing: 'Lavage et entretien',
   washingText:
     'Essuyer le porte-monnaie avec un linge humide plutôt que le laver : les perles peintes et enduites peuvent perdre leur couleur au lavage et au nettoyage à sec, et un fermoir en métal peut rouiller.',

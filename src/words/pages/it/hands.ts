@@ -124,7 +124,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Come si copre la cucitura della montatura?',
     steps: () => [
-      'All’interno, stendere la passamaneria lungo la cucitura della montatura, con le estremità ripiegate agli snodi. (1) Cucirla da un bordo all’altro, passando l’ago sotto la passamaneria.',
+      'Per finire, se si vuole: all’interno, stendere su ogni lato metà della passamaneria lungo la cucitura della montatura, con le estremità ripiegate di 10 mm agli snodi. (1) Cucire i due bordi alla fodera e al pannello, passando l’ago sotto la passamaneria.',
     ],
   },
 };

@@ -20,10 +20,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'La fodera',
   liningText:
     'Il cartamodello della fodera in questo libretto è a grandezza naturale. Misurare il pannello finito prima di tagliare e tracciare la linea di cucitura più larga o più stretta secondo la differenza.',
+  liningShown:
+    'Il cartamodello della fodera in questo libretto è a grandezza naturale e mostra passo per passo come si mette la fodera.',
   noTemplate:
     'Per un pannello di questa misura non c’è un cartamodello della fodera: posare il pannello finito sulla stoffa, disegnarne il contorno e aggiungere 5 mm per la cucitura.',
-  braid:
-    'Per finire, se si vuole, coprire all’interno la cucitura della montatura con la passamaneria: metà per ogni lato, le estremità ripiegate di 10 mm agli snodi, i due bordi cuciti alla fodera e al pannello.',
   washing: 'Lavaggio e cura',
   washingText:
     'Pulire il borsellino con un panno umido invece di lavarlo: le perline dipinte o rivestite possono perdere il colore con il lavaggio e la pulitura a secco, e una montatura di metallo può arrugginire.',

@@ -127,7 +127,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Jak zakryć szew przy biglu?',
     steps: () => [
-      'Od środka położyć tasiemkę wzdłuż szwu przy biglu, końce podwinąć przy zawiasach. (1) Przyszywać od brzegu do brzegu, prowadząc igłę pod tasiemką.',
+      'Na koniec, jeśli ktoś chce: od środka położyć po połowie tasiemki na każdą stronę wzdłuż szwu przy biglu, końce podwinąć przy zawiasach o 10 mm. (1) Oba brzegi przyszyć do podszewki i panelu, prowadząc igłę pod tasiemką.',
     ],
   },
 };

@@ -21,10 +21,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'Podszewka',
   liningText:
     'Szablon podszewki w tej broszurze ma rzeczywistą wielkość. Przed cięciem zmierzyć gotowy panel i narysować linię szwu szerzej lub węziej o tyle, o ile panel się różni.',
+  liningShown:
+    'Szablon podszewki w tej broszurze ma rzeczywistą wielkość i krok po kroku pokazuje, jak włożyć podszewkę.',
   noTemplate:
     'Dla panelu tej wielkości nie ma szablonu: położyć gotowy panel na tkaninie, obrysować go i dodać 5 mm na szew.',
-  braid:
-    'Na koniec można od środka zakryć szew przy biglu tasiemką: po połowie na każdą stronę, końce podwinąć przy zawiasach o 10 mm, a oba brzegi tasiemki przyszyć do podszewki i panelu.',
   washing: 'Pranie i pielęgnacja',
   washingText:
     'Portmonetkę lepiej przecierać wilgotną szmatką niż prać: koraliki malowane i powlekane mogą w praniu i czyszczeniu chemicznym stracić kolor, a metalowy bigiel może rdzewieć.',

@@ -124,7 +124,7 @@ export const hands: PageWords['hands'] = {
   braid: {
     ask: 'Bursun dikişi nasıl örtülür?',
     steps: () => [
-      'Cüzdanın içinde şeridi bursun dikişi boyunca koyun, uçlarını menteşelerde içe kıvırın. (1) İğneyi şeridin altından geçirerek bir kenarından öbürüne dikin.',
+      'En son, isterseniz: cüzdanın içinde şeridin yarısını her yana bursun dikişi boyunca koyun, uçlarını menteşelerde 10 mm içe kıvırın. (1) İğneyi şeridin altından geçirerek iki kenarını astara ve panele dikin.',
     ],
   },
 };

@@ -19,10 +19,10 @@ export const making: PageWords['booklet']['making'] = {
   lining: 'Astar',
   liningText:
     'Bu kitapçıktaki astar kalıbı gerçek boyuttadır. Kesmeden önce bitmiş panelinizi ölçün ve dikiş çizgisini aradaki fark kadar geniş ya da dar çizin.',
+  liningShown:
+    'Bu kitapçıktaki astar kalıbı gerçek boyuttadır ve astarın nasıl takıldığını adım adım gösterir.',
   noTemplate:
     'Astar kalıbı bu büyüklükteki panele uymaz: bitmiş paneli kumaşın üzerine koyun, çevresini çizin ve dikiş için 5 mm ekleyin.',
-  braid:
-    'En son, isterseniz bursun iç dikişini şeritle örtün: her yana yarısını koyun, uçlarını menteşelerde 10 mm içe kıvırın, şeridin iki kenarını astara ve panele dikin.',
   washing: 'Yıkama ve bakım',
   washingText:
     'Cüzdanı yıkamak yerine nemli bezle silin: boyalı ve kaplamalı boncukların rengi yıkamada ve kuru temizlemede gidebilir, metal burs paslanabilir.',
