@@ -25,6 +25,7 @@ export const long = [
   'booklet-heads',
   'booklet-lining',
   'booklet-listing',
+  'booklet-told',
   'brush',
   'chart',
   'chart-soup',

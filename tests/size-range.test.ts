@@ -38,6 +38,7 @@ describe.each(languages)('in %s', (language) => {
       const across = (rounds: number) => acrossRange({ ...of, shape: { ...of.shape, rounds } });
       const facts = {
         wedges: 7,
+        beads: 385,
         widthMm: 2.164,
         heightMm: 2.247,
         five: across(5),

@@ -120,9 +120,13 @@ export function headMm(head: string, { small, fonts }: Look): number {
   return Math.max(...words.map((word) => textWidth(word.trimEnd(), style))) + 3.2;
 }
 
-/** Width of a column of them, its head unbroken, millimetres. */
-export function roundNameMm(facts: BookletFacts, look: Look): number {
+/** How often each line of a list is worked or strung: both panels have the list of one. */
+export const timesWorked = ({ pattern }: BookletFacts): number =>
+  pattern.panels.length === 1 ? 2 : 1;
+
+/** Width of a column of them after so much for boxes, its head unbroken, millimetres. */
+export function roundNameMm(facts: BookletFacts, look: Look, boxesMm = 0): number {
   const { pattern, words } = facts;
-  const name = textWidth(roundName(facts, pattern.shape.rounds), look.cellStrong) + 4.2;
+  const name = boxesMm + textWidth(roundName(facts, pattern.shape.rounds), look.cellStrong) + 4.2;
   return Math.max(name, headMm(words.booklet.rounds.round, look) + 1);
 }

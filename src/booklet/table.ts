@@ -22,8 +22,8 @@ export interface TextCell {
   readonly second?: number | undefined;
   /** Thin lines between words, by line: millimetres from the beginning of its text. */
   readonly dividers?: readonly (readonly number[])[];
-  /** Whether a box to tick stands before it. */
-  readonly box?: boolean;
+  /** So many boxes to tick stand before it. */
+  readonly boxes?: number;
 }
 
 /** One cell: text, or something that is drawn from its left, top corner. */
@@ -37,6 +37,8 @@ export type TableCell =
     };
 
 const gapMm = 3;
+/** Between boxes of the same line. */
+const betweenBoxesMm = 0.8;
 /** Below a table, and before what belongs to its last row. */
 const belowTableMm = 3;
 const belowRowMm = 1.6;
@@ -62,6 +64,9 @@ export function textCell(
 /** Side of a box to tick, and what it takes with the gap after it. */
 export const boxMm = ({ cell }: Look): number => 0.76 * cell.sizeMm;
 export const boxRoomMm = (look: Look): number => boxMm(look) + 1.6;
+/** What boxes of the same line take, close together, with the gap after them. */
+export const boxesMm = (look: Look, boxes: number): number =>
+  boxes === 0 ? 0 : boxes * boxMm(look) + (boxes - 1) * betweenBoxesMm + 1.6;
 
 /** A box to tick, its right half on a baseline. */
 export function drawBox(surface: Surface, look: Look, left: number, base: number): void {
@@ -69,6 +74,17 @@ export function drawBox(surface: Surface, look: Look, left: number, base: number
   const [top, right] = [base - side + 0.15, left + side];
   const box = [left, top, right, top, right, top + side, left, top + side];
   surface.strokePath([box], { stroke: quiet, widthMm: 0.25, closed: true });
+}
+
+/** So many of them close together. */
+export function drawBoxes(
+  surface: Surface,
+  look: Look,
+  { left, base, boxes }: { left: number; base: number; boxes: number },
+): void {
+  for (let n = 0; n < boxes; n++) {
+    drawBox(surface, look, left + n * (boxMm(look) + betweenBoxesMm), base);
+  }
 }
 
 const headStyleOf = ({ small, fonts, tint }: Look): TextStyle => ({
@@ -152,7 +168,7 @@ export function drawTable(
 
   /** Lines from one up to another of a cell, as part of the document or not. */
   function setCell(
-    { lines, style, second, dividers, box }: TextCell,
+    { lines, style, second, dividers, boxes = 0 }: TextCell,
     [from, to]: readonly [number, number],
     n: number,
     top: number,
@@ -160,11 +176,13 @@ export function drawTable(
   ): void {
     const step = lineMm(style);
     const end = lefts[n] + columns[n].widthMm - 1;
-    const begin = lefts[n] + 1 + (box ? boxRoomMm(look) : 0);
+    const begin = lefts[n] + 1 + boxesMm(look, boxes);
     const spaced = readOn(lines);
     const baseOf = (k: number) => top + (k - from + 0.78) * step;
-    if (box && from === 0) {
-      flow.draw((surface) => drawBox(surface, look, lefts[n] + 1, baseOf(0)));
+    if (boxes > 0 && from === 0) {
+      flow.draw((surface) =>
+        drawBoxes(surface, look, { left: lefts[n] + 1, base: baseOf(0), boxes }),
+      );
     }
     if (dividers) {
       const marks = dividers.slice(from, to).flatMap((places, k) =>

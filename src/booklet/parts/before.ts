@@ -6,13 +6,14 @@ import type { PanelSheet } from '../../core/pages/panel/sheet.js';
 import { acrossRange } from '../../core/panel/across.js';
 import { undecidedMark, bareMark } from '../../core/pattern/marks.js';
 import { lettersInWorkingOrder } from '../../core/pattern/stitches.js';
-import { directionOf } from '../../core/panel/shape.js';
+import { directionOf, stitchesBefore } from '../../core/panel/shape.js';
 import { isLeanOfSwatch } from '../../core/pages/lists/rounds.js';
 import type { Flow } from '../flow.js';
 import { addBeside, addRows, addRowsTogether } from '../flow-blocks.js';
 import { addSigns } from './signs.js';
-import { whereOf } from '../facts.js';
+import { timesWorked, whereOf } from '../facts.js';
 import { handBlocks } from './hands.js';
+import { hasRepeats } from './repeats.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Drawings that stand beside the words on the work as a whole, and those that follow step by step. */
@@ -49,6 +50,9 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
     ...(facts.edition.grey ? [edition.fills] : []),
     ...(paper.name === 'A4' ? [] : [say.smallChart({ paper: paper.name })]),
   ];
+  const { tick, twoBoxes } = words.booklet.work;
+  const boxes = tick({ brackets: hasRepeats(facts, 'strung') });
+  const ticked = timesWorked(facts) === 1 ? boxes : `${boxes} ${twoBoxes}`;
   const measured = isLeanOfSwatch(pattern);
   const stitch = { ...handSaidOf(pattern), lean: shape.lean, measured, drawn: true };
   const tell = () => {
@@ -56,6 +60,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
     flow.titled(say.swatch, [
       say.swatchText({
         wedges: shape.wedges,
+        beads: stitchesBefore(shape, 11),
         widthMm: shape.stitchWidthMm,
         heightMm: shape.roundHeightMm,
         five: across(5),
@@ -72,7 +77,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
       stringing.order,
       stringing.onBall,
       ...(marks.includes(bareMark) ? [stringing.bare] : []),
-      words.booklet.work.tick,
+      ticked,
       words.booklet.stringing.weigh,
     ]);
     flow.titled(say.start, [rounds.stitch(stitch)]);

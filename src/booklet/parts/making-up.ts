@@ -29,7 +29,7 @@ export function addMakingUp(flow: Flow, facts: BookletFacts, templates: readonly
   const tell = () => {
     flow.titled(say.panels, [panels.length === 2 ? say.two : say.one, say.ends]);
     flow.mark('seam');
-    if (panels.length === 1) flow.titled(say.seam, [say.oneSeam]);
+    if (panels.length === 1) flow.titled(say.seam, [say.oneSeam({ framed: frame !== undefined })]);
     else {
       flow.titled(say.seam, sewingParagraphs(pattern, words, { booklet: true }));
       addPairs(flow, facts);

@@ -15,7 +15,7 @@ export function addMaterials(flow: Flow, facts: BookletFacts): void {
   const { materials: heading } = words.booklet.parts;
   const { list, charted, thread: items, tools } = neededFor(facts);
   const panels = pattern.panels.length;
-  flow.part({ heading, where: whereOf(facts, heading), mark: 'materials', besideMm: 90 });
+  flow.part({ heading, where: whereOf(facts, heading), mark: 'materials', besideMm: 75 });
   flow.titled(say.beads, [panels === 1 ? say.onePanel : say.twoPanels], { keepMm: 24 });
 
   const rows = beadRows(flow, facts, list, charted);

@@ -10,9 +10,9 @@ import type { Shape } from '../../core/panel/shape.js';
 import type { Words } from '../../words/index.js';
 import type { Flow } from '../flow.js';
 import { lineMm } from '../look.js';
-import { boxRoomMm, drawTable, roomIn, tableMm } from '../table.js';
+import { boxesMm, drawTable, roomIn, tableMm } from '../table.js';
 import type { Column, TableCell, TextCell } from '../table.js';
-import { headMm, roundName, roundNameMm } from '../facts.js';
+import { headMm, roundName, roundNameMm, timesWorked } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 
 /** A round, or the part of it that one length reaches; stitches from 0. */
@@ -58,7 +58,7 @@ export function addRounds(flow: Flow, facts: BookletFacts, rounds: RoundsOf): nu
     const count = stitches === beads ? number(beads) : `${number(beads)}/${number(stitches)}`;
     const wedges = pieceTexts(pattern.shape, piece, all[piece.round - 1], words);
     return [
-      { lines: [roundName(facts, piece.round)], style: look.cellStrong, box: true },
+      { lines: [roundName(facts, piece.round)], style: look.cellStrong, boxes: timesWorked(facts) },
       workCell(wedges, look.cell, roomIn(columns[1])),
       one(count, look.cell),
       one(number(total), look.cellStrong),
@@ -86,7 +86,7 @@ export function roundColumns(
   mixed: boolean,
 ): Column[] {
   const say = facts.words.booklet;
-  const round = roundNameMm(facts, look) + boxRoomMm(look);
+  const round = roundNameMm(facts, look, boxesMm(look, timesWorked(facts)));
   const { heads } = say.work;
   const least = look.large
     ? { mixed: 32, count: 24, total: 26 }

@@ -4,6 +4,7 @@ import { onSide } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { drawTable, tableMm, textCell } from '../table.js';
 import { roundName } from '../facts.js';
+import { hasRepeats } from './repeats.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Room between the two halves of the table, and how much of the width each takes: the first says more. */
@@ -17,6 +18,7 @@ export function addSigns(flow: Flow, facts: BookletFacts, second: string): void 
   const bare = facts.pattern.panels.some((panel) =>
     lettersInWorkingOrder(panel).includes(bareMark),
   );
+  const repeats = hasRepeats(facts, 'strung') || hasRepeats(facts, 'worked');
   const say = facts.words.booklet.before;
   const shares = flow.hangs ? leftShares : [1];
   const wide = flow.wide - (shares.length - 1) * gapMm;
@@ -24,6 +26,7 @@ export function addSigns(flow: Flow, facts: BookletFacts, second: string): void 
   const all = say
     .table(second)
     .filter(([sign]) => bare || onSide(sign, 0) !== facts.words.lists.bare)
+    .filter(([sign]) => repeats || !onSide(sign, 0).startsWith('('))
     // The first is that of a round, which the lists may have to write out.
     .map(([sign, meaning], n) => [n === 0 ? roundName(facts, 7) : sign, meaning]);
   /** The table in as many parts, so many rows in the first. */

@@ -7,11 +7,11 @@ import { strungRounds } from '../../core/thread/strung-rounds.js';
 import type { Length } from '../../core/thread/lengths.js';
 import type { Flow } from '../flow.js';
 import { lineMm } from '../look.js';
-import { boxRoomMm, drawBox, drawTable, roomIn, tableMm } from '../table.js';
+import { boxRoomMm, boxesMm, drawBox, drawBoxes, drawTable, roomIn, tableMm } from '../table.js';
 import type { Column, TableCell } from '../table.js';
 import { chipsOf } from './chip.js';
 import type { DrawChip } from './chip.js';
-import { headMm, roundName, roundNameMm } from '../facts.js';
+import { headMm, roundName, roundNameMm, timesWorked } from '../facts.js';
 import type { BookletFacts } from '../facts.js';
 import { gramsOf } from './weight.js';
 
@@ -77,22 +77,23 @@ export function addStringing(
   const chip = chipsOf(facts);
   const weighed = gramsOf(facts, length.beads) !== undefined;
   const columns = stringingColumns(flow, facts, weighed);
-  const room = roomIn(columns[1]) - boxRoomMm(look);
+  const worked = timesWorked(facts);
+  const room = roomIn(columns[1]) - boxesMm(look, worked);
   let grams = 0;
   const text = (content: string, style: TextStyle): TableCell => ({ lines: [content], style });
   const groups = strungRounds(pattern.shape, pattern.panels[panel], length).map(
     ({ round, marks, beads, total }) => {
       const { tokens, times } = stringingTokens(marks, round);
       grams += weighed ? gramsOf(facts, beads)! : 0;
-      const boxesMm = times > 1 ? times * boxRoomMm(look) : 0;
-      const lines = balanced(tokens, look.cell, room, boxesMm);
+      const endMm = times > 1 ? times * boxRoomMm(look) : 0;
+      const lines = balanced(tokens, look.cell, room, endMm);
       let soFar = total - beads.length;
       return lines.map((line, n): TableCell[] => {
         const last = n === lines.length - 1;
         soFar = last ? total : soFar + beadsIn(line);
         return [
           text(n === 0 ? roundName(facts, round) : '', look.cellStrong),
-          lineCell(flow, chip, line, times > 1 ? (last ? times : 0) : 1),
+          lineCell(flow, chip, line, { worked, times: times > 1 && !last ? 0 : times }),
           text(times > 1 && !last ? '' : words.lists.number(soFar), look.cellStrong),
           ...(weighed
             ? [
@@ -121,7 +122,7 @@ const beadsIn = (line: readonly Token[]): number =>
   line.reduce((sum, { text, letter }) => sum + (letter ? parseInt(text, 10) : 0), 0);
 
 const chipMm = ({ sizeMm }: TextStyle): number => 0.54 * sizeMm;
-const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.42 * sizeMm;
+const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.36 * sizeMm;
 
 function tokenMm({ text, letter }: Token, style: TextStyle): number {
   return textWidth(text, style) + (letter ? chipMm(style) + 0.8 : 0) + tokenGapMm(style);
@@ -132,13 +133,13 @@ function balanced(
   tokens: readonly Token[],
   style: TextStyle,
   roomMm: number,
-  boxesMm: number,
+  endMm: number,
 ): Token[][] {
   const laid = (limit: number): Token[][] => {
     const lines: Token[][] = [[]];
     let wide = 0;
     for (const [n, token] of tokens.entries()) {
-      const own = tokenMm(token, style) + (n === tokens.length - 1 ? boxesMm : 0);
+      const own = tokenMm(token, style) + (n === tokens.length - 1 ? endMm : 0);
       if (wide + own > limit && lines.at(-1)!.length > 0) {
         lines.push([]);
         wide = 0;
@@ -158,17 +159,23 @@ function balanced(
   return laid(most);
 }
 
-/** A line with its box, or with one for each repeat at its end. */
-function lineCell(flow: Flow, chip: DrawChip, line: readonly Token[], boxes: number): TableCell {
+/** A line with a box for each time it is strung, or with one for each repeat at its end. */
+function lineCell(
+  flow: Flow,
+  chip: DrawChip,
+  line: readonly Token[],
+  { worked, times }: { worked: number; times: number },
+): TableCell {
   const { look } = flow;
   const style = look.cell;
   const high = lineMm(style);
+  const before = 1 + boxesMm(look, worked);
   return {
     heightMm: high,
     ornament(surface, left, top) {
       const base = top + 0.78 * high;
-      let x = left + 1 + boxRoomMm(look);
-      if (boxes === 1) drawBox(surface, look, left + 1, base);
+      let x = left + before;
+      if (times === 1) drawBoxes(surface, look, { left: left + 1, base, boxes: worked });
       for (const token of line) {
         if (token.letter) {
           const sizeMm = chipMm(style);
@@ -176,13 +183,13 @@ function lineCell(flow: Flow, chip: DrawChip, line: readonly Token[], boxes: num
         }
         x += tokenMm(token, style);
       }
-      if (boxes > 1) {
-        for (let n = 0; n < boxes; n++) drawBox(surface, look, x + n * boxRoomMm(look), base);
+      if (times > 1) {
+        for (let n = 0; n < times; n++) drawBox(surface, look, x + n * boxRoomMm(look), base);
       }
     },
     draw(surface, left, top) {
       const base = top + 0.78 * high;
-      let x = left + 1 + boxRoomMm(look);
+      let x = left + before;
       for (const token of line) {
         const from = x + (token.letter ? chipMm(style) + 0.8 : 0);
         drawText(surface, `${token.text} `, style, from, base);

@@ -79,6 +79,7 @@ export function threadItems(list: ShoppingList, words: Words): ShoppingItem[] {
           mm: totalMm,
           name: name === undefined ? undefined : oneLine(name),
           grams: thread.grams,
+          mostMm: fit?.doubledMostMm,
         }),
         ...(thread.spools && !crocheted ? [say.spools(thread.spools)] : []),
       ].join(', '),

@@ -24,7 +24,7 @@ export const frame: PageWords['frame'] = {
     [
       // M: rámeček, the clasp frame of a purse; kloub (pant?), its hinge.
       `Rámeček (${kinds[f.kind]}, šířka ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}): leží v něm očka ${runsText(f.runs)} kola ${f.round}, na obě strany od 12. hodiny stejně daleko.`,
-      `Levý kloub, při pohledu na stranu s korálky, přijde mezi očka ${f.left.inFrame} a ${f.left.inSeam}, pravý mezi ${f.right.inFrame} a ${f.right.inSeam}; zbytek okraje se sešije s druhým dílem.`,
+      `Levý kloub, při pohledu na stranu s korálky, přijde mezi očka ${f.left.inFrame} a ${f.left.inSeam}, pravý mezi ${f.right.inFrame} a ${f.right.inSeam}; pod nimi začíná šev.`,
       f.bare.length === 0
         ? 'Žádné očko pro něj nezůstává holé.'
         : `Holá, tedy uháčkovaná bez korálku, zůstávají: ${f.bare.map(({ round, runs }) => `v kole ${round} očka ${runsText(runs)}`).join('; ')}.`,

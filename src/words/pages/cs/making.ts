@@ -10,8 +10,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Všimnete-li si hned: párejte až k němu. Později: špatný korálek rozbijte (s ochrannými brýlemi a látkou přes korálek) a správný přišijte tenkou jehlou a stejnou nití; stejně tam, kde korálek chybí.',
   seam: 'Šev',
-  oneSeam:
-    'Položte díly na sebe, korálky vně na obou stranách a oba obrázky vzpřímeně. V každém označte první očko posledního kola, sešpendlete 12. hodinu s 12. hodinou a 6. hodinu s 6. hodinou, potom místa mezi nimi. Nahoře nechte otevřeno pro rámeček, obvykle o něco méně než polovinu okraje. Sešívejte očko k očku, pod oběma nitkami každého očka, pevnou nylonovou nebo polyesterovou nití, asi třikrát delší než šev, od jednoho kloubu dolů přes 6. hodinu k druhému; skončete 5 až 10 mm pod každým kloubem.',
+  oneSeam: (f) =>
+    `Položte díly na sebe, korálky vně na obou stranách a oba obrázky vzpřímeně. V každém označte první očko posledního kola, sešpendlete 12. hodinu s 12. hodinou a 6. hodinu s 6. hodinou, potom místa mezi nimi. Nahoře nechte otevřeno pro rámeček${f.framed ? '' : ', obvykle o něco méně než polovinu okraje'}. Sešívejte očko k očku, pod oběma nitkami každého očka, pevnou nylonovou nebo polyesterovou nití, asi třikrát delší než šev, od jednoho kloubu dolů přes 6. hodinu k druhému${f.framed ? '.' : '; skončete 5 až 10 mm pod každým kloubem.'}`,
   pairs: 'Očka posledního kola, která se setkají',
   frame: 'Rámeček',
   frameText:

@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'O žádných korálcích ještě není rozhodnuto.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Nit na háčkování'}: ${metres(f.mm)}`,
+      `${f.name ?? `Nit na háčkování v barvě, která se hodí ke korálkům${f.mostMm === undefined ? '' : `, nejvýš ${short(f.mostMm, 2)} mm silná`}`}: ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`asi ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),

@@ -25,7 +25,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Viz strana ${f.page}.`,
   part: 'Navlékání a háčkování',
   heads: { string: 'Korálky k navlečení', total: 'Součet', grams: 'g', count: 'Korálky' },
-  tick: 'Každý řádek i každé opakování části v závorkách má čtvereček: odškrtněte ho, když jsou jeho korálky na niti. Víc než 20 stejných korálků je rozděleno po deseti. Součet za řádkem počítá korálky tohoto úseku až do jeho konce.',
+  tick: (f) =>
+    `Každý řádek${f.brackets ? ' i každé opakování části v závorkách' : ''} má čtvereček: odškrtněte ho, když jsou jeho korálky na niti. Víc než 20 stejných korálků je rozděleno po deseti. Součet za řádkem počítá korálky tohoto úseku až do jeho konce.`,
+  twoBoxes: 'Ze dvou čtverečků vedle sebe patří každému dílu jeden.',
   roundsTick:
     'Tenká svislá čára odděluje klíny. Čtvereček odškrtněte, když je kolo hotové; součet počítá všechny dosud uháčkované korálky.',
   mixed: (f) =>

@@ -23,7 +23,7 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       `Bügel (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm breit, ${fixings[f.fixing]}): In ihm liegen die Maschen ${runsText(f.runs)} der ${f.round}. Runde, von 12 Uhr aus nach beiden Seiten gleich weit.`,
-      `Das linke Scharnier, auf der Perlenseite gesehen, kommt zwischen die Maschen ${f.left.inFrame} und ${f.left.inSeam}, das rechte zwischen ${f.right.inFrame} und ${f.right.inSeam}; der übrige Rand wird an das andere Teil genäht.`,
+      `Das linke Scharnier, auf der Perlenseite gesehen, kommt zwischen die Maschen ${f.left.inFrame} und ${f.left.inSeam}, das rechte zwischen ${f.right.inFrame} und ${f.right.inSeam}; darunter kommt die Naht.`,
       f.bare.length === 0
         ? 'Dafür bleibt keine Masche leer.'
         : `Leer, also ohne Perle gehäkelt, bleiben: ${f.bare.map(({ round, runs }) => `in der ${round}. Runde die Maschen ${runsText(runs)}`).join('; ')}.`,

@@ -10,8 +10,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Bald bemerkt: bis dorthin auftrennen. Später bemerkt: die falsche Perle zerbrechen (Schutzbrille auf, ein Tuch darüber) und die richtige mit feiner Nadel und demselben Garn annähen; ebenso, wo eine Perle fehlt.',
   seam: 'Die Naht',
-  oneSeam:
-    'Die Teile aufeinanderlegen, Perlen auf beiden Außenseiten und beide Bilder aufrecht. In jedem die erste Masche der letzten Runde markieren, 12 Uhr auf 12 Uhr und 6 Uhr auf 6 Uhr stecken, dann die Stellen dazwischen. Oben für den Bügel offen lassen, meist etwas weniger als die Hälfte des Randes. Masche an Masche nähen, unter beiden Maschengliedern, mit starkem Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht, von einem Scharnier hinunter über 6 Uhr zum anderen; 5 bis 10 mm unter jedem Scharnier enden.',
+  oneSeam: (f) =>
+    `Die Teile aufeinanderlegen, Perlen auf beiden Außenseiten und beide Bilder aufrecht. In jedem die erste Masche der letzten Runde markieren, 12 Uhr auf 12 Uhr und 6 Uhr auf 6 Uhr stecken, dann die Stellen dazwischen. Oben für den Bügel offen lassen${f.framed ? '' : ', meist etwas weniger als die Hälfte des Randes'}. Masche an Masche nähen, unter beiden Maschengliedern, mit starkem Nylon- oder Polyesterfaden, etwa dreimal so lang wie die Naht, von einem Scharnier hinunter über 6 Uhr zum anderen${f.framed ? '.' : '; 5 bis 10 mm unter jedem Scharnier enden.'}`,
   pairs: 'Maschen der letzten Runde, die aufeinandertreffen',
   frame: 'Der Bügel',
   frameText:

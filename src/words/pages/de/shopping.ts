@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'Noch sind keine Perlen festgelegt.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Häkelgarn'}: ${metres(f.mm)}`,
+      `${f.name ?? `Häkelgarn in einer Farbe, die zu den Perlen passt${f.mostMm === undefined ? '' : `, höchstens ${short(f.mostMm, 2)} mm dick`}`}: ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`etwa ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),

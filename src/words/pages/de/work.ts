@@ -25,7 +25,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Siehe Seite ${f.page}.`,
   part: 'Auffädeln und häkeln',
   heads: { string: 'Perlen zum Auffädeln', total: 'Summe', grams: 'g', count: 'Perlen' },
-  tick: 'Jede Zeile und jede Wiederholung eines Teils in Klammern hat ein Kästchen: abhaken, wenn ihre Perlen auf dem Faden sind. Mehr als 20 gleiche Perlen stehen in Zehnern. Die Summe hinter einer Zeile zählt die Perlen dieses Abschnitts bis zu ihrem Ende.',
+  tick: (f) =>
+    `Jede Zeile${f.brackets ? ' und jede Wiederholung eines Teils in Klammern' : ''} hat ein Kästchen: abhaken, wenn ihre Perlen auf dem Faden sind. Mehr als 20 gleiche Perlen stehen in Zehnern. Die Summe hinter einer Zeile zählt die Perlen dieses Abschnitts bis zu ihrem Ende.`,
+  twoBoxes: 'Zwei Kästchen nebeneinander gelten je eins für jedes Teil.',
   roundsTick:
     'Ein dünner senkrechter Strich trennt die Segmente. Das Kästchen abhaken, wenn eine Runde fertig ist; die Summe ist die aller bis dahin gehäkelten Perlen.',
   mixed: (f) =>

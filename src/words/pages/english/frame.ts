@@ -39,7 +39,7 @@ export const frame = ({ language }: English) => {
       left: { inFrame: number; inSeam: number };
       right: { inFrame: number; inSeam: number };
     }) =>
-      `Frame (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm wide, ${fixings[f.fixing]}): stitches ${runsText(f.runs)} of round ${f.round} lie in it, the same length on both sides of 12 o’clock. The left hinge, seen on the bead face, comes between stitches ${f.left.inFrame} and ${f.left.inSeam}, the right one between ${f.right.inFrame} and ${f.right.inSeam}; the rest of the rim is sewn to the other panel. ${
+      `Frame (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm wide, ${fixings[f.fixing]}): stitches ${runsText(f.runs)} of round ${f.round} lie in it, the same length on both sides of 12 o’clock. The left hinge, seen on the bead face, comes between stitches ${f.left.inFrame} and ${f.left.inSeam}, the right one between ${f.right.inFrame} and ${f.right.inSeam}; below them comes the seam. ${
         f.bare.length === 0
           ? 'No stitch is left bare for it.'
           : `Left bare, worked without a bead, are: ${f.bare.map(({ round, runs }) => `in round ${round} stitches ${runsText(runs)}`).join('; ')}.`

@@ -10,8 +10,9 @@ export const making = ({ colour }: English) => ({
   wrongText:
     'Noticed soon: take the work back to it. Noticed later: break the wrong bead (goggles on, a cloth over it) and sew the right one on with a fine needle and the same thread; so too where a bead is missing.',
   seam: 'The seam',
-  oneSeam:
-    'Lay the panels on one another, beads on both outsides and both pictures upright. Mark the first stitch of the last round in each, pin 12 o’clock to 12 o’clock and 6 o’clock to 6 o’clock, then the places between. Leave the top open for the frame, usually a little less than half of the rim. Sew stitch to stitch, under both loops, with strong nylon or polyester thread about three times as long as the seam, from one hinge down around 6 o’clock to the other; finish 5 to 10 mm below each hinge.',
+  /** `framed`: what lies in the frame is known, and told beside it. */
+  oneSeam: (f: { framed: boolean }) =>
+    `Lay the panels on one another, beads on both outsides and both pictures upright. Mark the first stitch of the last round in each, pin 12 o’clock to 12 o’clock and 6 o’clock to 6 o’clock, then the places between. Leave the top open for the frame${f.framed ? '' : ', usually a little less than half of the rim'}. Sew stitch to stitch, under both loops, with strong nylon or polyester thread about three times as long as the seam, from one hinge down around 6 o’clock to the other${f.framed ? '.' : '; finish 5 to 10 mm below each hinge.'}`,
   pairs: 'Stitches of the last round that meet',
   frame: 'The frame',
   frameText:

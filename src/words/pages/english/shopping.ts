@@ -15,8 +15,14 @@ export const shopping = ({ language, colour, colours }: English) => {
         ? 'Without a reserve: broken and badly shaped beads are not counted.'
         : `The reserve is ${short(f.percent, 2)} %, at least 30 beads of each${f.batch ? ', worked out once for all purses' : ''}.`,
     noBeads: 'No beads are decided yet.',
-    crochetThread: (f: { mm: number; name: string | undefined; grams: number | undefined }) =>
-      `${f.name ?? 'Crochet thread'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, about ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    crochetThread: (f: {
+      mm: number;
+      name: string | undefined;
+      grams: number | undefined;
+      /** How thick it is at most, to pass the beads folded, where that is known. */
+      mostMm: number | undefined;
+    }) =>
+      `${f.name ?? `Crochet thread in a ${colour} that goes with the beads${f.mostMm === undefined ? '' : `, up to ${short(f.mostMm, 2)} mm thick`}`}: ${metres(f.mm)}${f.grams === undefined ? '' : `, about ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
     threadSum: (f: {
       stitches: number;
       perStitchMm: number;

@@ -28,7 +28,11 @@ export const work = ({ language, colour }: English) => {
     seePage: (f: { page: number }) => `See page ${f.page}.`,
     part: 'String and work',
     heads: { string: 'Beads to string', total: 'Total', grams: 'g', count: 'Beads' },
-    tick: 'Each line, and each repeat of a part in brackets, has a box: tick it when its beads are on the thread. Runs of more than 20 are split in tens. The total behind a line counts the beads of this length up to its end.',
+    /** `brackets`: whether there are repeated parts. */
+    tick: (f: { brackets: boolean }) =>
+      `Each line${f.brackets ? ', and each repeat of a part in brackets,' : ''} has a box: tick it when its beads are on the thread. Runs of more than 20 are split in tens. The total behind a line counts the beads of this length up to its end.`,
+    /** Where both panels are worked by one list. */
+    twoBoxes: 'Two boxes side by side are one for each panel.',
     roundsTick:
       'A thin upright line parts the wedges. Tick the box when a round is done; its total is that of all beads worked so far.',
     mixed: (f: { beads: number; stitches: number }) =>

@@ -23,7 +23,7 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       `Boquilla (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm de ancho, ${fixings[f.fixing]}). Puntos de la vuelta ${f.round} que quedan en ella: ${runsText(f.runs)}, con la misma longitud a cada lado de las 12 del reloj.`,
-      `La bisagra izquierda, vista por la cara de los abalorios, cae entre los puntos ${f.left.inFrame} y ${f.left.inSeam}; la derecha, entre los puntos ${f.right.inFrame} y ${f.right.inSeam}. El resto del borde se cose al otro panel.`,
+      `La bisagra izquierda, vista por la cara de los abalorios, cae entre los puntos ${f.left.inFrame} y ${f.left.inSeam}; la derecha, entre los puntos ${f.right.inFrame} y ${f.right.inSeam}. Por debajo va la costura.`,
       f.bare.length === 0
         ? 'Ningún punto se deja sin abalorio para la boquilla.'
         : `Se tejen sin abalorio estos puntos: ${f.bare.map(({ round, runs }) => `en la vuelta ${round}, ${runsText(runs)}`).join('; ')}.`,

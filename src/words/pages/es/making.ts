@@ -9,8 +9,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Si se ve pronto: deshacer hasta él. Si se ve más tarde: romper el abalorio equivocado (con gafas protectoras y un paño encima) y coser el correcto con una aguja fina y el mismo hilo; lo mismo donde falte uno.',
   seam: 'La costura',
-  oneSeam:
-    'Poner los paneles uno sobre otro, con los abalorios por fuera en ambos lados y los dos dibujos derechos. Marcar en cada uno el primer punto de la última vuelta, sujetar con alfileres las 12 del reloj con las 12 y las 6 con las 6, y después los lugares intermedios. Dejar abierta la parte de arriba para la boquilla, por lo general algo menos de la mitad del borde. Coser punto con punto, tomando las dos hebras, con hilo fuerte de nailon o poliéster de unas tres veces el largo de la costura, desde una bisagra hacia abajo, pasando por las 6, hasta la otra; terminar entre 5 y 10 mm por debajo de cada bisagra.',
+  oneSeam: (f) =>
+    `Poner los paneles uno sobre otro, con los abalorios por fuera en ambos lados y los dos dibujos derechos. Marcar en cada uno el primer punto de la última vuelta, sujetar con alfileres las 12 del reloj con las 12 y las 6 con las 6, y después los lugares intermedios. Dejar abierta la parte de arriba para la boquilla${f.framed ? '' : ', por lo general algo menos de la mitad del borde'}. Coser punto con punto, tomando las dos hebras, con hilo fuerte de nailon o poliéster de unas tres veces el largo de la costura, desde una bisagra hacia abajo, pasando por las 6, hasta la otra${f.framed ? '.' : '; terminar entre 5 y 10 mm por debajo de cada bisagra.'}`,
   pairs: 'Puntos de la última vuelta que van juntos',
   frame: 'La boquilla',
   frameText:

@@ -23,7 +23,7 @@ export const shopping: PageWords['shopping'] = {
   },
   noBeads: 'Todavía no se ha decidido ningún abalorio.',
   crochetThread: (f) =>
-    `${f.name ?? 'Hilo de ganchillo'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, unos ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    `${f.name ?? `Hilo de ganchillo de un color que vaya con los abalorios${f.mostMm === undefined ? '' : `, de ${short(f.mostMm, 2)} mm de grosor como máximo`}`}: ${metres(f.mm)}${f.grams === undefined ? '' : `, unos ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f) =>
     [
       f.stitches === 1

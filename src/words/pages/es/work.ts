@@ -27,7 +27,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Véase la página ${f.page}.`,
   part: 'Ensartar y tejer',
   heads: { string: 'Abalorios que se ensartan', total: 'Total', grams: 'g', count: 'Abal.' },
-  tick: 'Cada línea, y cada repetición de una parte entre paréntesis, tiene una casilla: marcarla cuando sus abalorios estén en el hilo. Más de 20 iguales van de diez en diez. El total al final de una línea cuenta los abalorios de este tramo hasta ahí.',
+  tick: (f) =>
+    `Cada línea${f.brackets ? ', y cada repetición de una parte entre paréntesis,' : ''} tiene una casilla: marcarla cuando sus abalorios estén en el hilo. Más de 20 iguales van de diez en diez. El total al final de una línea cuenta los abalorios de este tramo hasta ahí.`,
+  twoBoxes: 'De dos casillas juntas, cada panel tiene la suya.',
   roundsTick:
     'Una raya vertical fina separa los sectores. Marcar la casilla al acabar la vuelta; su total es el de todos los abalorios tejidos hasta ahí.',
   mixed: (f) =>

@@ -23,7 +23,7 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       `Fermoir (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm de large, ${fixings[f.fixing]}) : les mailles ${runsText(f.runs)} du tour ${f.round} s’y placent, sur la même longueur de part et d’autre de 12 heures.`,
-      `La charnière gauche, vue sur la face des perles, vient entre les mailles ${f.left.inFrame} et ${f.left.inSeam}, la droite entre ${f.right.inFrame} et ${f.right.inSeam} ; le reste du bord est cousu à l’autre panneau.`,
+      `La charnière gauche, vue sur la face des perles, vient entre les mailles ${f.left.inFrame} et ${f.left.inSeam}, la droite entre ${f.right.inFrame} et ${f.right.inSeam} ; la couture vient au-dessous.`,
       f.bare.length === 0
         ? 'Aucune maille n’est laissée nue pour le fermoir.'
         : `Sont laissées nues, crochetées sans perle : ${f.bare.map(({ round, runs }) => `au tour ${round} les mailles ${runsText(runs)}`).join(' ; ')}.`,

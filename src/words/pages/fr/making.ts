@@ -10,8 +10,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Vu tout de suite : défaire jusqu’à elle. Vu plus tard : casser la mauvaise perle (lunettes de protection, un linge par-dessus) et coudre la bonne avec une aiguille fine et le même fil ; de même là où une perle manque.',
   seam: 'La couture',
-  oneSeam:
-    'Poser les panneaux l’un sur l’autre, perles à l’extérieur des deux côtés et le haut des deux motifs du même côté. Marquer dans chacun la première maille du dernier tour, épingler 12 heures sur 12 heures (le haut du cadran) et 6 heures sur 6 heures (le bas), puis les endroits entre les deux. Laisser le haut ouvert pour le fermoir, d’ordinaire un peu moins de la moitié du bord. Coudre maille à maille, sous les deux brins, avec un fil solide en nylon ou polyester environ trois fois plus long que la couture, d’une charnière, en passant par 6 heures, jusqu’à l’autre ; finir 5 à 10 mm sous chaque charnière.',
+  oneSeam: (f) =>
+    `Poser les panneaux l’un sur l’autre, perles à l’extérieur des deux côtés et le haut des deux motifs du même côté. Marquer dans chacun la première maille du dernier tour, épingler 12 heures sur 12 heures (le haut du cadran) et 6 heures sur 6 heures (le bas), puis les endroits entre les deux. Laisser le haut ouvert pour le fermoir${f.framed ? '' : ', d’ordinaire un peu moins de la moitié du bord'}. Coudre maille à maille, sous les deux brins, avec un fil solide en nylon ou polyester environ trois fois plus long que la couture, d’une charnière, en passant par 6 heures, jusqu’à l’autre${f.framed ? '.' : ' ; finir 5 à 10 mm sous chaque charnière.'}`,
   pairs: 'Mailles du dernier tour qui se correspondent',
   frame: 'Le fermoir',
   frameText:

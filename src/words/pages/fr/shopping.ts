@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'Aucune perle n’est encore choisie.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Fil à crocheter'} : ${metres(f.mm)}`,
+      `${f.name ?? `Fil à crocheter d’une couleur qui va avec les perles${f.mostMm === undefined ? '' : `, de ${short(f.mostMm, 2)} mm d’épaisseur au plus`}`} : ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`environ ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),

@@ -27,7 +27,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Voir page ${f.page}.`,
   part: 'Enfiler et crocheter',
   heads: { string: 'Perles à enfiler', total: 'Total', grams: 'g', count: 'Perles' },
-  tick: 'Chaque ligne, et chaque répétition d’une partie entre parenthèses, a une case : la cocher quand ses perles sont sur le fil. Au-delà de 20 perles pareilles, elles sont comptées par dix. Le total en bout de ligne compte les perles de cette longueur jusque-là.',
+  tick: (f) =>
+    `Chaque ligne${f.brackets ? ', et chaque répétition d’une partie entre parenthèses,' : ''} a une case : la cocher quand ses perles sont sur le fil. Au-delà de 20 perles pareilles, elles sont comptées par dix. Le total en bout de ligne compte les perles de cette longueur jusque-là.`,
+  twoBoxes: 'Deux cases côte à côte : une pour chaque panneau.',
   roundsTick:
     'Un fin trait vertical sépare les secteurs. Cocher la case quand un tour est fini ; son total est celui de toutes les perles crochetées jusque-là.',
   mixed: (f) =>

@@ -23,7 +23,7 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       `Montatura (${kinds[f.kind]}, larga ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}). Maglie del giro ${f.round} che stanno nella montatura: ${runsText(f.runs)}, per la stessa lunghezza ai due lati di ore 12.`,
-      `Lo snodo sinistro, visto dalla faccia delle perline, cade tra le maglie ${f.left.inFrame} e ${f.left.inSeam}; quello destro tra le maglie ${f.right.inFrame} e ${f.right.inSeam}. Il resto del bordo si cuce all’altro pannello.`,
+      `Lo snodo sinistro, visto dalla faccia delle perline, cade tra le maglie ${f.left.inFrame} e ${f.left.inSeam}; quello destro tra le maglie ${f.right.inFrame} e ${f.right.inSeam}. Più in basso va la cucitura.`,
       f.bare.length === 0
         ? 'Nessuna maglia resta senza perlina per la montatura.'
         : `Si lavorano senza perlina queste maglie: ${f.bare.map(({ round, runs }) => `nel giro ${round}, ${runsText(runs)}`).join('; ')}.`,

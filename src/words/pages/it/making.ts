@@ -9,8 +9,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Se ci si accorge subito: disfare fino a lì. Se ci si accorge più tardi: rompere la perlina sbagliata (con occhiali protettivi e un panno sopra) e cucire quella giusta con un ago sottile e lo stesso filo; lo stesso dove ne manca una.',
   seam: 'La cucitura',
-  oneSeam:
-    'Mettere i pannelli uno sull’altro, con le perline all’esterno da tutte e due le parti ed entrambi i disegni diritti. Segnare in ognuno la prima maglia dell’ultimo giro, fermare con spilli ore 12 con ore 12 e ore 6 con ore 6, poi i punti intermedi. Lasciare aperta la parte in alto per la montatura, di solito un po’ meno della metà del bordo. Cucire maglia con maglia, prendendo entrambi i fili, con un filo robusto di nylon o poliestere lungo circa tre volte la cucitura, da uno snodo verso il basso, passando da ore 6, fino all’altro; fermarsi 5–10 mm sotto ogni snodo.',
+  oneSeam: (f) =>
+    `Mettere i pannelli uno sull’altro, con le perline all’esterno da tutte e due le parti ed entrambi i disegni diritti. Segnare in ognuno la prima maglia dell’ultimo giro, fermare con spilli ore 12 con ore 12 e ore 6 con ore 6, poi i punti intermedi. Lasciare aperta la parte in alto per la montatura${f.framed ? '' : ', di solito un po’ meno della metà del bordo'}. Cucire maglia con maglia, prendendo entrambi i fili, con un filo robusto di nylon o poliestere lungo circa tre volte la cucitura, da uno snodo verso il basso, passando da ore 6, fino all’altro${f.framed ? '.' : '; fermarsi 5–10 mm sotto ogni snodo.'}`,
   pairs: 'Maglie dell’ultimo giro che vanno insieme',
   frame: 'La montatura',
   frameText:

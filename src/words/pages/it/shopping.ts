@@ -23,7 +23,7 @@ export const shopping: PageWords['shopping'] = {
   },
   noBeads: 'Nessuna perlina è ancora decisa.',
   crochetThread: (f) =>
-    `${f.name ?? 'Filo da uncinetto'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, circa ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    `${f.name ?? `Filo da uncinetto di un colore che si accordi con le perline${f.mostMm === undefined ? '' : `, spesso al massimo ${short(f.mostMm, 2)} mm`}`}: ${metres(f.mm)}${f.grams === undefined ? '' : `, circa ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f) =>
     [
       f.stitches === 1

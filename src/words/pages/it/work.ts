@@ -27,7 +27,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Vedi pagina ${f.page}.`,
   part: 'Infilare e lavorare',
   heads: { string: 'Perline da infilare', total: 'Totale', grams: 'g', count: 'Perline' },
-  tick: 'Ogni riga, e ogni ripetizione di una parte tra parentesi, ha una casella: spuntarla quando le sue perline sono sul filo. Più di 20 perline uguali sono divise in decine. Il totale in fondo alla riga conta le perline di questo tratto fin lì.',
+  tick: (f) =>
+    `Ogni riga${f.brackets ? ', e ogni ripetizione di una parte tra parentesi,' : ''} ha una casella: spuntarla quando le sue perline sono sul filo. Più di 20 perline uguali sono divise in decine. Il totale in fondo alla riga conta le perline di questo tratto fin lì.`,
+  twoBoxes: 'Due caselle affiancate: una per ogni pannello.',
   roundsTick:
     'Una sottile linea verticale separa gli spicchi. Spuntare la casella quando il giro è finito; il suo totale è quello di tutte le perline lavorate fin lì.',
   mixed: (f) =>

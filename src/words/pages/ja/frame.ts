@@ -18,7 +18,7 @@ export const frame: PageWords['frame'] = {
   kinds,
   // M: 蝶番 (hinge)
   paragraph: (f) =>
-    `口金（${kinds[f.kind]}、幅${short(f.widthMm, 1)} mm、${fixings[f.fixing]}）：口金に入るのは、${f.round}段目のこれらの目です：${runsText(f.runs)}。12時の位置から左右に同じ長さです。ビーズ面で見て、左の蝶番は${f.left.inFrame}目めと${f.left.inSeam}目めの間、右の蝶番は${f.right.inFrame}目めと${f.right.inSeam}目めの間に来ます。縁の残りは、もう1枚のパネルと縫い合わせます。${
+    `口金（${kinds[f.kind]}、幅${short(f.widthMm, 1)} mm、${fixings[f.fixing]}）：口金に入るのは、${f.round}段目のこれらの目です：${runsText(f.runs)}。12時の位置から左右に同じ長さです。ビーズ面で見て、左の蝶番は${f.left.inFrame}目めと${f.left.inSeam}目めの間、右の蝶番は${f.right.inFrame}目めと${f.right.inSeam}目めの間に来ます。その下は、パネルどうしの縫い目です。${
       f.bare.length === 0
         ? '口金のためにビーズなしで編む目はありません。'
         : `これらの目は、ビーズを入れずに編みます：${f.bare.map(({ round, runs }) => `${round}段目の${runsText(runs)}`).join('、')}。`

@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
       : `予備は${short(f.percent, 2)}%で、どのビーズも30個以上です${f.batch ? '（がま口全部の分をまとめて1回で計算）' : ''}。`,
   noBeads: 'ビーズはまだ決まっていません。',
   crochetThread: (f) =>
-    `${f.name ?? 'レース糸'}：${metres(f.mm)}${f.grams === undefined ? '' : `、約${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    `${f.name ?? `レース糸（ビーズに合う色${f.mostMm === undefined ? '' : `、太さ${short(f.mostMm, 2)} mmまで`}）`}：${metres(f.mm)}${f.grams === undefined ? '' : `、約${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f) =>
     `1目${short(f.perStitchMm, 1)} mmで${count(f.stitches)}目に${tenths(f.netMm / 1000)} m。${f.reservePercent === 0 ? '' : `予備${short(f.reservePercent, 1)}%で${tenths(f.reserveMm / 1000)} m増、`}糸端${short(f.tailMm / 10, 1)} cmが${count(f.tails)}本で${tenths(f.tailsMm / 1000)} m増。`,
   lengths: (f) =>

@@ -26,7 +26,7 @@ export const frame: PageWords['frame'] = {
     [
       // M: bigiel, the clasp frame of a purse.
       `Bigiel (${kinds[f.kind]}, szerokość ${short(f.widthMm, 1)} mm, ${fixings[f.fixing]}). Oczka okrążenia ${f.round}, które w nim leżą: ${runsText(f.runs)}; po obu stronach godziny 12 długość jest ta sama.`,
-      `Gdy patrzy się na stronę z koralikami, lewy zawias wypada między oczkami ${f.left.inFrame} i ${f.left.inSeam}, prawy między ${f.right.inFrame} i ${f.right.inSeam}; resztę brzegu zszywa się z drugim panelem.`,
+      `Gdy patrzy się na stronę z koralikami, lewy zawias wypada między oczkami ${f.left.inFrame} i ${f.left.inSeam}, prawy między ${f.right.inFrame} i ${f.right.inSeam}; poniżej zaczyna się szew.`,
       f.bare.length === 0
         ? 'Żadne oczko nie zostaje dla niego puste.'
         : `Oczka puste, czyli przerobione bez koralika: ${f.bare.map(({ round, runs }) => `okrążenie ${round} – ${runsText(runs)}`).join('; ')}.`,

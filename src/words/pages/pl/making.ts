@@ -10,8 +10,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Zauważony od razu: spruć do niego. Zauważony później: stłuc niewłaściwy koralik (w okularach ochronnych, pod tkaniną), a właściwy przyszyć cienką igłą i tą samą nicią; tak samo tam, gdzie koralika brakuje.',
   seam: 'Szew',
-  oneSeam:
-    'Położyć panele jeden na drugim, koralikami na zewnątrz po obu stronach, tak żeby góra obu obrazków była u góry. W każdym oznaczyć pierwsze oczko ostatniego okrążenia, spiąć godzinę 12 z godziną 12 i godzinę 6 z godziną 6, potem miejsca między nimi. Górę zostawić otwartą na bigiel, zwykle trochę mniej niż połowę brzegu. Zszywać oczko do oczka, pod obiema nitkami każdego oczka, mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew, od jednego zawiasu w dół przez godzinę 6 do drugiego; kończyć 5–10 mm poniżej każdego zawiasu.',
+  oneSeam: (f) =>
+    `Położyć panele jeden na drugim, koralikami na zewnątrz po obu stronach, tak żeby góra obu obrazków była u góry. W każdym oznaczyć pierwsze oczko ostatniego okrążenia, spiąć godzinę 12 z godziną 12 i godzinę 6 z godziną 6, potem miejsca między nimi. Górę zostawić otwartą na bigiel${f.framed ? '' : ', zwykle trochę mniej niż połowę brzegu'}. Zszywać oczko do oczka, pod obiema nitkami każdego oczka, mocną nicią nylonową lub poliestrową, mniej więcej trzy razy dłuższą niż szew, od jednego zawiasu w dół przez godzinę 6 do drugiego${f.framed ? '.' : '; kończyć 5–10 mm poniżej każdego zawiasu.'}`,
   pairs: 'Oczka ostatniego okrążenia, które się łączy',
   frame: 'Bigiel',
   frameText:

@@ -21,7 +21,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'Nie ustalono jeszcze żadnych koralików.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Nić do szydełkowania'}: ${metres(f.mm)}`,
+      `${f.name ?? `Nić do szydełkowania w kolorze pasującym do koralików${f.mostMm === undefined ? '' : `, o grubości do ${short(f.mostMm, 2)} mm`}`}: ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`około ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`]),

@@ -27,7 +27,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `Zobacz stronę ${f.page}.`,
   part: 'Nawlekanie i szydełkowanie',
   heads: { string: 'Koraliki do nawleczenia', total: 'Razem', grams: 'g', count: 'Koraliki' },
-  tick: 'Każdy wiersz i każde powtórzenie części w nawiasach ma kratkę: odhaczyć ją, gdy jej koraliki są na nici. Ponad 20 jednakowych koralików podzielono po dziesięć. Suma za wierszem liczy koraliki tego odcinka do jego końca.',
+  tick: (f) =>
+    `Każdy wiersz${f.brackets ? ' i każde powtórzenie części w nawiasach' : ''} ma kratkę: odhaczyć ją, gdy jej koraliki są na nici. Ponad 20 jednakowych koralików podzielono po dziesięć. Suma za wierszem liczy koraliki tego odcinka do jego końca.`,
+  twoBoxes: 'Z dwóch kratek obok siebie każdy panel ma swoją.',
   roundsTick:
     'Cienka pionowa kreska oddziela kliny. Kratkę odhaczyć, gdy okrążenie jest gotowe; suma obejmuje wszystkie dotąd przerobione koraliki.',
   mixed: (f) =>

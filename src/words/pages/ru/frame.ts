@@ -24,7 +24,7 @@ export const frame: PageWords['frame'] = {
     [
       // M: фермуар, the clasp frame of a purse.
       `Фермуар (${kinds[f.kind]}, ширина ${short(f.widthMm, 1)} мм, ${fixings[f.fixing]}). Петли ряда ${f.round}, которые лежат в нём: ${runsText(f.runs)}; длина по обе стороны от 12 часов одинаковая.`,
-      `Левый шарнир, если смотреть на сторону с бисером, приходится между петлями ${f.left.inFrame} и ${f.left.inSeam}, правый — между ${f.right.inFrame} и ${f.right.inSeam}; остальной край сшивают с другой деталью.`,
+      `Левый шарнир, если смотреть на сторону с бисером, приходится между петлями ${f.left.inFrame} и ${f.left.inSeam}, правый — между ${f.right.inFrame} и ${f.right.inSeam}; ниже идёт шов.`,
       f.bare.length === 0
         ? 'Пустых петель для него нет.'
         : `Пустыми, то есть без бисерины, вяжут эти петли: ${f.bare.map(({ round, runs }) => `в ряду ${round} — ${runsText(runs)}`).join('; ')}.`,

@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'Бисер ещё не выбран.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Нить для вязания'}: ${metres(f.mm)}`,
+      `${f.name ?? `Нить для вязания в цвет бисера${f.mostMm === undefined ? '' : `, толщиной до ${short(f.mostMm, 2)} мм`}`}: ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`около ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} г`]),

@@ -23,7 +23,7 @@ export const frame: PageWords['frame'] = {
   paragraph: (f) =>
     [
       `Burs (${kinds[f.kind]}, ${short(f.widthMm, 1)} mm genişlikte, ${fixings[f.fixing]} tür). ${f.round}. sıranın bursun içinde kalan ilmekleri: ${runsText(f.runs)}; saat 12 hizasının iki yanında uzunlukları eşittir.`,
-      `Boncuklu yüzden bakınca sol menteşe ${f.left.inFrame} ve ${f.left.inSeam} numaralı ilmeklerin arasına, sağ menteşe ${f.right.inFrame} ve ${f.right.inSeam} numaralı ilmeklerin arasına gelir. Kenarın geri kalanı öbür panele dikilir.`,
+      `Boncuklu yüzden bakınca sol menteşe ${f.left.inFrame} ve ${f.left.inSeam} numaralı ilmeklerin arasına, sağ menteşe ${f.right.inFrame} ve ${f.right.inSeam} numaralı ilmeklerin arasına gelir. Dikiş bunların altında başlar.`,
       f.bare.length === 0
         ? 'Burs için boş bırakılan ilmek yoktur.'
         : `Boş bırakılan, boncuksuz örülen ilmekler: ${f.bare.map(({ round, runs }) => `${round}. sırada ${runsText(runs)}`).join('; ')}.`,

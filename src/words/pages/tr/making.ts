@@ -9,8 +9,8 @@ export const making: PageWords['booklet']['making'] = {
   wrongText:
     'Hemen fark ettiyseniz o boncuğa kadar sökün. Sonradan fark ettiyseniz yanlış boncuğu kırın (koruyucu gözlük takın, üzerine bez örtün) ve doğrusunu ince iğneyle, aynı iplikle dikin; eksik boncukta da öyle yapın.',
   seam: 'Dikiş',
-  oneSeam:
-    'Panelleri üst üste koyun; iki dış yüzde de boncuk olsun, iki resim de dik dursun. Her panelde son sıranın ilk ilmeğini işaretleyin; saat 12 hizasını saat 12 hizasına, saat 6 hizasını saat 6 hizasına, sonra aradaki yerleri iğneleyin. Üst tarafı burs için açık bırakın, genellikle kenarın yarısından biraz azını. Dikişin yaklaşık üç katı uzunlukta, sağlam naylon ya da polyester iplikle, ilmek ilmek ve ilmeklerin iki ipliğinin de altından geçerek, bir menteşeden aşağıya, saat 6 hizasından geçip öbür menteşeye kadar dikin; her menteşenin 5–10 mm altında bitirin.',
+  oneSeam: (f) =>
+    `Panelleri üst üste koyun; iki dış yüzde de boncuk olsun, iki resim de dik dursun. Her panelde son sıranın ilk ilmeğini işaretleyin; saat 12 hizasını saat 12 hizasına, saat 6 hizasını saat 6 hizasına, sonra aradaki yerleri iğneleyin. Üst tarafı burs için açık bırakın${f.framed ? '' : ', genellikle kenarın yarısından biraz azını'}. Dikişin yaklaşık üç katı uzunlukta, sağlam naylon ya da polyester iplikle, ilmek ilmek ve ilmeklerin iki ipliğinin de altından geçerek, bir menteşeden aşağıya, saat 6 hizasından geçip öbür menteşeye kadar dikin${f.framed ? '.' : '; her menteşenin 5–10 mm altında bitirin.'}`,
   pairs: 'Son sıranın birleşen ilmekleri',
   frame: 'Burs',
   frameText:

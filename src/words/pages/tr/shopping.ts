@@ -18,7 +18,7 @@ export const shopping: PageWords['shopping'] = {
   },
   noBeads: 'Henüz hiçbir boncuk belirlenmedi.',
   crochetThread: (f) =>
-    `${f.name ?? 'Tığ işi ipliği'}: ${metres(f.mm)}${f.grams === undefined ? '' : `, yaklaşık ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    `${f.name ?? `Boncuklarla uyumlu renkte tığ işi ipliği${f.mostMm === undefined ? '' : `, en çok ${short(f.mostMm, 2)} mm kalınlığında`}`}: ${metres(f.mm)}${f.grams === undefined ? '' : `, yaklaşık ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f) => {
     const parts = [
       `her biri ${short(f.perStitchMm, 1)} mm iplik harcayan ${count(f.stitches)} ilmek için ${tenths(f.netMm / 1000)} m`,

@@ -27,7 +27,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `${f.page}. sayfaya bakın.`,
   part: 'Dizme ve örme',
   heads: { string: 'Dizilecek boncuklar', total: 'Toplam', grams: 'g', count: 'Boncuk' },
-  tick: 'Her satırın ve parantez içindeki bölümün her tekrarının bir kutusu vardır: boncukları ipliğe dizilince işaretleyin. 20’den çok aynı boncuk onarlı bölünmüştür. Satırın sonundaki toplam, bu dizinin oraya kadarki boncuklarını sayar.',
+  tick: (f) =>
+    `Her satırın${f.brackets ? ' ve parantez içindeki bölümün her tekrarının' : ''} bir kutusu vardır: boncukları ipliğe dizilince işaretleyin. 20’den çok aynı boncuk onarlı bölünmüştür. Satırın sonundaki toplam, bu dizinin oraya kadarki boncuklarını sayar.`,
+  twoBoxes: 'Yan yana iki kutudan her biri bir panel içindir.',
   roundsTick:
     'İnce dikey çizgi dilimleri ayırır. Sıra bitince kutusunu işaretleyin; toplamı o ana kadar örülen bütün boncuklardır.',
   mixed: (f) =>

@@ -24,7 +24,7 @@ export const frame: PageWords['frame'] = {
     [
       // M: фермуар, the clasp frame of a purse.
       `Фермуар (${kinds[f.kind]}, ширина ${short(f.widthMm, 1)} мм, ${fixings[f.fixing]}): у ньому лежать петлі ${runsText(f.runs)} ряду ${f.round}, на однакову довжину з обох боків від 12-ї години.`,
-      `Лівий шарнір, якщо дивитися на бік із бісером, припадає між петлями ${f.left.inFrame} і ${f.left.inSeam}, правий — між ${f.right.inFrame} і ${f.right.inSeam}; решту краю зшивають з другою деталлю.`,
+      `Лівий шарнір, якщо дивитися на бік із бісером, припадає між петлями ${f.left.inFrame} і ${f.left.inSeam}, правий — між ${f.right.inFrame} і ${f.right.inSeam}; нижче йде шов.`,
       f.bare.length === 0
         ? 'Порожніх петель для нього немає.'
         : `Порожніми, тобто без бісеринок, в’яжуть: ${f.bare.map(({ round, runs }) => `у ряду ${round} петлі ${runsText(runs)}`).join('; ')}.`,

@@ -20,7 +20,7 @@ export const shopping: PageWords['shopping'] = {
   noBeads: 'Бісер ще не вибрано.',
   crochetThread: (f) =>
     [
-      `${f.name ?? 'Нитка для в’язання'}: ${metres(f.mm)}`,
+      `${f.name ?? `Нитка для в’язання в колір бісеру${f.mostMm === undefined ? '' : `, завтовшки до ${short(f.mostMm, 2)} мм`}`}: ${metres(f.mm)}`,
       ...(f.grams === undefined
         ? []
         : [`близько ${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} г`]),

@@ -18,7 +18,7 @@ export const frame: PageWords['frame'] = {
   kinds,
   // M: 铰链 (hinge)
   paragraph: (f) =>
-    `口金（${kinds[f.kind]}，宽${short(f.widthMm, 1)} mm，${fixings[f.fixing]}）：装入口金的是第${f.round}圈的这些针：${runsText(f.runs)}。它们在12点钟方向两侧的长度相同。从珠面看，左边的铰链在第${f.left.inFrame}针和第${f.left.inSeam}针之间，右边的铰链在第${f.right.inFrame}针和第${f.right.inSeam}针之间；边缘的其余部分与另一片钩片缝合。${
+    `口金（${kinds[f.kind]}，宽${short(f.widthMm, 1)} mm，${fixings[f.fixing]}）：装入口金的是第${f.round}圈的这些针：${runsText(f.runs)}。它们在12点钟方向两侧的长度相同。从珠面看，左边的铰链在第${f.left.inFrame}针和第${f.left.inSeam}针之间，右边的铰链在第${f.right.inFrame}针和第${f.right.inSeam}针之间；再往下是两片之间的缝合。${
       f.bare.length === 0
         ? '没有为口金留空针。'
         : `留作空针、不带珠子钩的是：${f.bare.map(({ round, runs }) => `第${round}圈的${runsText(runs)}`).join('；')}。`

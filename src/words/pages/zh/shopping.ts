@@ -17,7 +17,7 @@ export const shopping: PageWords['shopping'] = {
       : `备用量为${short(f.percent, 2)}%，每种至少30颗${f.batch ? '，所有口金包合在一起计算一次' : ''}。`,
   noBeads: '还没有确定珠子。',
   crochetThread: (f) =>
-    `${f.name ?? '钩编线'}：${metres(f.mm)}${f.grams === undefined ? '' : `，约${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
+    `${f.name ?? `钩编线（颜色与珠子相配${f.mostMm === undefined ? '' : `，最粗${short(f.mostMm, 2)} mm`}）`}：${metres(f.mm)}${f.grams === undefined ? '' : `，约${f.grams < 10 ? short(f.grams, 1) : count(Math.ceil(f.grams))} g`}`,
   threadSum: (f) =>
     `${count(f.stitches)}针，每针${short(f.perStitchMm, 1)} mm，用线${tenths(f.netMm / 1000)} m；${f.reservePercent === 0 ? '' : `备用量${short(f.reservePercent, 1)}%，加${tenths(f.reserveMm / 1000)} m；`}${count(f.tails)}段线尾，每段${short(f.tailMm / 10, 1)} cm，加${tenths(f.tailsMm / 1000)} m。`,
   lengths: (f) => `穿好的珠子占其中${fixed(f.strungMm / 1000, 2)} m，共${count(f.lengths)}段线。`,

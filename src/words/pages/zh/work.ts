@@ -24,7 +24,9 @@ export const work: PageWords['booklet']['work'] = {
   seePage: (f) => `见第${f.page}页。`,
   part: '穿珠和钩编',
   heads: { string: '要穿的珠子', total: '累计', grams: '克', count: '珠子' },
-  tick: '每一行以及括号内容的每一次重复都有一个方框：珠子穿到线上之后就打勾。同色珠超过20颗时按十颗一组分开。行末的累计是这段线到此为止的珠数。',
+  tick: (f) =>
+    `每一行${f.brackets ? '以及括号内容的每一次重复' : ''}都有一个方框：珠子穿到线上之后就打勾。同色珠超过20颗时按十颗一组分开。行末的累计是这段线到此为止的珠数。`,
+  twoBoxes: '两个并排的方框，每片钩片用一个。',
   roundsTick: '细竖线分开各个分区。钩完一圈就在方框里打勾；累计是到此为止钩进的全部珠数。',
   mixed: (f) =>
     `${count(f.beads)}/${count(f.stitches)}表示${count(f.stitches)}针中有${count(f.beads)}颗珠子，其余是空针。`,
