@@ -66,6 +66,7 @@ function drawnSteps(flow: Flow, facts: BookletFacts): DrawnSteps {
   });
   const overMm = Math.max(...row.map((block) => block.overMm));
   return {
+    page: flow.look,
     heightMm: overMm + Math.max(...row.map((block) => block.heightMm - block.overMm)),
     parts: (left, top) =>
       row.flatMap((block, n) =>

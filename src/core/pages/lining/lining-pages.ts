@@ -27,7 +27,8 @@ export interface LiningPage {
  */
 export function liningPages(sheet: LiningSheet, paper: PrintPaper): LiningPage[] {
   const page = printPapers[paper];
-  const whole = together(sheet, page);
+  // The squares tell whether the print is true: the ruler gives way before the sheet is parted.
+  const whole = together(sheet, page) ?? (sheet.drawn && together(sheet, page, { ruled: false }));
   return whole ? [whole] : apart(sheet, page);
 }
 
@@ -57,15 +58,24 @@ export function liningOnePage(sheet: LiningSheet, paper: PrintPaper): LiningPage
   };
 }
 
+/** Where a sheet is drawn: what every paper has room for, and more where other pages take it. */
+function areaOf({ drawn }: LiningSheet, page: { widthMm: number; heightMm: number }): Area {
+  const safe = safeAreaOf(page);
+  if (!drawn) return safe;
+  const { top, bottom } = drawn.page;
+  return { ...safe, top: Math.min(safe.top, top), bottom: Math.max(safe.bottom, bottom) };
+}
+
 function together(
   sheet: LiningSheet,
   page: { widthMm: number; heightMm: number },
+  { ruled = true } = {},
 ): LiningPage | undefined {
-  const area = safeAreaOf(page);
+  const area = areaOf(sheet, page);
   const box = boxOf(sheet.lining.cut);
   const notes = liningNoteParts(sheet, liningNotes(sheet), placeOf(area));
   const top = notes.end + spaceMm;
-  const room = area.bottom - rulerHeightMm - spaceMm - top;
+  const room = area.bottom - (ruled ? rulerHeightMm + spaceMm : 0) - top;
   const right = area.right - squares.widthMm - 2 * spaceMm;
   const [wide, high] = [box.right - box.left, box.bottom - box.top];
   if (wide > right - area.left || Math.max(high, squares.heightMm) > room) return undefined;
@@ -80,7 +90,7 @@ function together(
       pieceAt(sheet, x, y),
       square(sheet, 0, squaresLeft, squaresTop),
       square(sheet, 1, squaresLeft, squaresTop + testSquaresMm[0] + 6),
-      ruler(sheet, area),
+      ...(ruled ? [ruler(sheet, area)] : []),
     ],
   };
 }

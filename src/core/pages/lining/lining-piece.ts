@@ -19,6 +19,8 @@ const bar = { stroke: black, widthMm: 0.6 } as const;
 /** Pictures of how the pieces are sewn and put in. */
 export interface DrawnSteps {
   readonly heightMm: number;
+  /** What the pages beside it take of the paper, from its top, millimetres: the sheet may take as much. */
+  readonly page: { readonly top: number; readonly bottom: number };
   /** With their top left corner there. */
   parts(left: number, top: number): readonly PagePart[];
 }
