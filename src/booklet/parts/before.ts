@@ -13,7 +13,7 @@ import { addBeside, addRows, addRowsTogether } from '../flow-blocks.js';
 import { addSigns } from './signs.js';
 import { timesWorked, whereOf } from '../facts.js';
 import { handBlocks } from './hands.js';
-import { hasRepeats } from './repeats.js';
+import { repeatsOf } from './repeats.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Drawings that stand beside the words on the work as a whole, and those that follow step by step. */
@@ -51,7 +51,7 @@ export function addBefore(flow: Flow, facts: BookletFacts, sheet: PanelSheet): v
     ...(paper.name === 'A4' ? [] : [say.smallChart({ paper: paper.name })]),
   ];
   const { tick, twoBoxes } = words.booklet.work;
-  const boxes = tick({ brackets: hasRepeats(facts, 'strung') });
+  const boxes = tick({ brackets: repeatsOf(facts).strung });
   const ticked = timesWorked(facts) === 1 ? boxes : `${boxes} ${twoBoxes}`;
   const measured = isLeanOfSwatch(pattern);
   const stitch = { ...handSaidOf(pattern), lean: shape.lean, measured, drawn: true };

@@ -4,7 +4,7 @@ import { onSide } from '../../words/pages/pairs.js';
 import type { Flow } from '../flow.js';
 import { drawTable, tableMm, textCell } from '../table.js';
 import { roundName } from '../facts.js';
-import { hasRepeats } from './repeats.js';
+import { repeatsOf } from './repeats.js';
 import type { BookletFacts } from '../facts.js';
 
 /** Room between the two halves of the table, and how much of the width each takes: the first says more. */
@@ -18,7 +18,7 @@ export function addSigns(flow: Flow, facts: BookletFacts, second: string): void 
   const bare = facts.pattern.panels.some((panel) =>
     lettersInWorkingOrder(panel).includes(bareMark),
   );
-  const repeats = hasRepeats(facts, 'strung') || hasRepeats(facts, 'worked');
+  const repeats = repeatsOf(facts).either;
   const say = facts.words.booklet.before;
   const shares = flow.hangs ? leftShares : [1];
   const wide = flow.wide - (shares.length - 1) * gapMm;
