@@ -75,7 +75,6 @@ async function newSession(binary: string, display: string) {
       // Drawn without OpenGL: Mesa's software driver (22.3) breaks down in WebKit's drawing threads on a busy machine,
       // and the page's process with it.
       WEBKIT_SKIA_ENABLE_CPU_RENDERING: '1',
-      WEBKIT_DISABLE_COMPOSITING_MODE: '1',
       // As root, on test machines only: the web process's own sandbox refuses to start.
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
     },
