@@ -1,5 +1,6 @@
 import { createServer } from 'node:http';
 import type { Server } from 'node:http';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { engineNames, startEngine } from './support/engines/index.js';
 import type { Engine, EnginePage } from './support/engines/index.js';
@@ -87,5 +88,13 @@ describe.each(engineNames)('%s', (name) => {
     await expect(page.evaluate('missing.thing')).rejects.toThrow(/missing/);
     const png = Buffer.from(await page.screenshot());
     expect(png.subarray(1, 4).toString()).toBe('PNG');
+    // The page is on it: the canvas is 200 × 100 in the colour of its style, and a ring round the field touches its edge.
+    const { data } = await sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+    let shown = 0;
+    for (let p = 0; p < data.length; p += 3) {
+      if (data[p] === 0xb5 && data[p + 1] === 0x48 && data[p + 2] === 0x2a) shown++;
+    }
+    expect(shown).toBeGreaterThan(19_500);
+    expect(shown).toBeLessThanOrEqual(20_000);
   });
 });

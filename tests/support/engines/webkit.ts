@@ -1,7 +1,11 @@
 import { spawn } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as after } from 'node:timers/promises';
+import sharp from 'sharp';
 import { miniBrowserPath } from '../../../tools/test-tools.js';
 import type { Engine, EnginePage } from './engine.js';
 
@@ -25,28 +29,54 @@ const freePort = () =>
     });
   });
 
-async function startDisplay(): Promise<{ display: string; xvfb: ChildProcess }> {
+/** A display without a screen; what is on it lies in a file, in the format of X window dumps. */
+interface Display {
+  readonly display: string;
+  readonly xvfb: ChildProcess;
+  readonly folder: string;
+}
+
+async function startDisplay(): Promise<Display> {
+  const folder = mkdtempSync(join(tmpdir(), 'rondure-display-'));
   // Xvfb writes the number of the display that it took.
-  const xvfb = spawn(
-    'Xvfb',
-    ['-displayfd', '3', '-screen', '0', '2000x1400x24', '-nolisten', 'tcp'],
-    {
-      stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
-    },
-  );
+  const screen = ['-screen', '0', '2000x1400x24', '-fbdir', folder];
+  const xvfb = spawn('Xvfb', ['-displayfd', '3', ...screen, '-nolisten', 'tcp'], {
+    stdio: ['ignore', 'ignore', 'ignore', 'pipe'],
+  });
   const number = await new Promise<string>((resolve, reject) => {
     xvfb.once('error', reject);
     xvfb.once('exit', () => reject(new Error('Xvfb ended at once')));
     xvfb.stdio[3]!.once('data', (data: Buffer) => resolve(data.toString().trim()));
   });
-  return { display: `:${number}`, xvfb };
+  return { display: `:${number}`, xvfb, folder };
+}
+
+/** PNG of what is on a display: 32 bits a pixel, blue first (XWDFile.h of the X Window System, version 7). */
+async function pictureOf({ folder }: Display): Promise<Buffer> {
+  const file = readFileSync(join(folder, 'Xvfb_screen0'));
+  const word = (n: number) => file.readUInt32BE(4 * n);
+  const [headerBytes, version, width, height] = [word(0), word(1), word(4), word(5)];
+  const [bitsPerPixel, bytesPerLine, colours] = [word(11), word(12), word(19)];
+  if (version !== 7 || bitsPerPixel !== 32) throw new Error('an unknown dump of the display');
+  const begin = headerBytes + 12 * colours;
+  const rgb = Buffer.alloc(3 * width * height);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const from = begin + y * bytesPerLine + 4 * x;
+      const to = 3 * (y * width + x);
+      for (let c = 0; c < 3; c++) rgb[to + c] = file[from + 2 - c];
+    }
+  }
+  return sharp(rgb, { raw: { width, height, channels: 3 } })
+    .png()
+    .toBuffer();
 }
 
 /** WebKit, by WebKitGTK's MiniBrowser. */
 export async function startWebKit(): Promise<Engine> {
   const binary = miniBrowserPath();
   if (!binary) throw new Error('WebKitGTK is missing: run node tools/test-tools.js');
-  const { display, xvfb } = await startDisplay();
+  const display = await startDisplay();
   const drivers: ChildProcess[] = [];
   return {
     name: 'webkit',
@@ -58,23 +88,25 @@ export async function startWebKit(): Promise<Engine> {
     },
     async close() {
       for (const driver of drivers) driver.kill();
-      xvfb.kill();
+      display.xvfb.kill();
       await after(50);
+      rmSync(display.folder, { recursive: true, force: true });
     },
   };
 }
 
-async function newSession(binary: string, display: string) {
+async function newSession(binary: string, display: Display) {
   const port = await freePort();
   const driver = spawn('WebKitWebDriver', [`--port=${port}`, '--host=127.0.0.1'], {
     stdio: 'ignore',
     env: {
       ...process.env,
-      DISPLAY: display,
+      DISPLAY: display.display,
       LIBGL_ALWAYS_SOFTWARE: '1',
-      // Drawn without OpenGL: Mesa's software driver (22.3) breaks down in WebKit's drawing threads on a busy machine,
-      // and the page's process with it.
+      // Without OpenGL: Mesa's software driver (22.3) breaks down in WebKit's drawing threads on a busy machine, and the
+      // page's process with it. WebKit's own pictures wait for its compositor; those of the display do.
       WEBKIT_SKIA_ENABLE_CPU_RENDERING: '1',
+      WEBKIT_DISABLE_COMPOSITING_MODE: '1',
       // As root, on test machines only: the web process's own sandbox refuses to start.
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
     },
@@ -157,7 +189,7 @@ async function newSession(binary: string, display: string) {
         ...hold.map((value) => ({ type: 'keyUp', value })),
       ]);
     },
-    screenshot: async () => Buffer.from(await call<string>('GET', `${at}/screenshot`), 'base64'),
+    screenshot: () => pictureOf(display),
     async size(w, h) {
       // The window's frame takes a little: what it takes is added.
       let rect = { width: w, height: h };
