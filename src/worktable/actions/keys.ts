@@ -1,9 +1,9 @@
 import { colouring } from '../coloured/state.js';
-import { shelfOpen } from '../keep/state.js';
 import { atWork } from '../steps/work/work-store.js';
 import { look, view } from '../store/store.js';
 import type { Action, ActionId } from './action.js';
 import { allActions } from './known.js';
+import { overTable } from './over.js';
 
 /** A key as it is written in the list of actions. */
 export function keyOf(event: KeyboardEvent): string {
@@ -16,11 +16,11 @@ export function keyOf(event: KeyboardEvent): string {
 /** Keys that a slider has for itself. */
 const slides = /^(Arrow(Left|Right|Up|Down)|Home|End|PageUp|PageDown)$/;
 
-/** What can be done by key while something hides the table: nothing that would change what is not seen. */
-const overTable: readonly ActionId[] = ['shelf', 'save-piece', 'open', 'help'];
+/** What can be done by key while something lies over the table: nothing that would change what is not seen. */
+const whileCovered: readonly ActionId[] = ['shelf', 'save-piece', 'open', 'help'];
 
 function hasKeyNow({ id, step }: Action): boolean {
-  if (shelfOpen.peek() || view.peek().help) return overTable.includes(id);
+  if (overTable()) return whileCovered.includes(id);
   if (atWork.peek()) return step === 'work' || id === 'save-piece';
   return step === undefined || step === view.peek().step;
 }
@@ -44,10 +44,9 @@ export function actionFor(event: KeyboardEvent): Action | undefined {
 
 /** Escape puts aside what lies over the table, else the card of a heap. */
 function putAside(): boolean {
-  const { help, card } = view.peek();
-  if (help) look({ help: false });
-  else if (shelfOpen.peek()) shelfOpen.value = false;
-  else if (card !== undefined) look({ card: undefined, litBead: undefined });
+  const covers = overTable();
+  if (covers) covers.putAside();
+  else if (view.peek().card !== undefined) look({ card: undefined, litBead: undefined });
   else return false;
   return true;
 }
