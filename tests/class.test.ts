@@ -50,6 +50,27 @@ test('every pupil gets the chart and the rounds of each pattern, with the name o
   for (const page of firsts) expect(page % 2).toBe(1);
 });
 
+test('a pupil works a panel once: one box a round', async () => {
+  const { bytes } = await classPdf(await facts(), { patterns: [practice()], names: [] }, 'a4');
+  const { pages } = await readPdf(bytes);
+  const before = pages.flatMap(({ texts, paths }) =>
+    texts
+      .filter(({ text }) => /^R\d+\s*$/.test(text))
+      .map(
+        ({ x, y }) =>
+          paths.filter(({ kind, box: [left, top, right, bottom] }) => {
+            const square = Math.abs(right - left - (bottom - top)) < 0.1 && right - left < 5;
+            return (
+              kind === 'stroke' && square && right < x && x - left < 12 && top < y && y < bottom + 1
+            );
+          }).length,
+      ),
+  );
+  // Rounds that are worked have their box before them, those that are strung have it behind.
+  expect(before.filter((boxes) => boxes === 1).length).toBe(4);
+  expect(Math.max(...before)).toBe(1);
+});
+
 test('without names every pattern comes once; the same class gives the same bytes', async () => {
   const given = await facts();
   const patterns = [practice(), large()];

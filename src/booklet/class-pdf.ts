@@ -89,6 +89,7 @@ function sheetsFor(given: BookletFacts, name: string, paper: PrintPaper): Sheets
   const { title } = asSaid(plain).pattern;
   const facts = asSaid({
     ...plain,
+    edition: { ...plain.edition, once: true },
     pattern: { ...pattern, title: name ? `${name} · ${title}` : title },
   });
   const look = lookOf(paper, facts.fonts, {

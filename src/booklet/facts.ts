@@ -25,6 +25,8 @@ export interface Edition {
   readonly large?: boolean | undefined;
   /** The hand it is for, where that is not the pattern's own. */
   readonly otherHand?: 'right' | 'left' | undefined;
+  /** Whether a single panel is worked once, as in a class; for a purse it is worked twice. */
+  readonly once?: boolean | undefined;
 }
 
 /** What an edition is called, each of its differences. */
@@ -120,9 +122,9 @@ export function headMm(head: string, { small, fonts }: Look): number {
   return Math.max(...words.map((word) => textWidth(word.trimEnd(), style))) + 3.2;
 }
 
-/** How often each line of a list is worked or strung: both panels have the list of one. */
-export const timesWorked = ({ pattern }: BookletFacts): number =>
-  pattern.panels.length === 1 ? 2 : 1;
+/** How often each line of a list is worked or strung: both panels of a purse have the list of one. */
+export const timesWorked = ({ pattern, edition }: BookletFacts): number =>
+  pattern.panels.length === 1 && !edition.once ? 2 : 1;
 
 /** Width of a column of them after so much for boxes, its head unbroken, millimetres. */
 export function roundNameMm(facts: BookletFacts, look: Look, boxesMm = 0): number {
