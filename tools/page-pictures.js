@@ -1,5 +1,5 @@
 // Pictures of the page for docs/worktable: every step, and the screens behind them, at three widths, light and dark.
-// Needs a build.
+// Without a folder the README's picture is made, too. Needs a build.
 //   node tools/page-pictures.js [FOLDER]
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -87,6 +87,12 @@ await withPage(async (browser, address) => {
         // The light of a new size is worked out by a thread of its own.
         await page.waitForTimeout(id === steps[0] ? 6000 : 800);
         await write(id, size.width);
+        const first = colorScheme === 'light' && size.width === 1280 && id === steps[0];
+        if (first && !process.argv[2]) {
+          const png = await page.screenshot();
+          const file = fileURLToPath(new URL('../docs/worktable.png', import.meta.url));
+          writeFileSync(file, await sharp(png).png({ palette: true, effort: 10 }).toBuffer());
+        }
       }
     }
 
