@@ -182,7 +182,12 @@ test('the stretch is as long as asked, the same on both sides of 12 o’clock, t
         Math.hypot(line[2 * i + 2] - line[2 * i], line[2 * i + 3] - line[2 * i + 1]),
       );
       const widest = Math.max(...steps) * 1.001;
-      expect(Math.abs(plan.stretchMm - asked)).toBeLessThanOrEqual(widest);
+      // Lean may leave an opening between the last stitch and the first: no end can lie inside it.
+      const angle = (p: number) => Math.atan2(line[2 * p], -line[2 * p + 1]);
+      const short = ((angle(0) - angle(all)) * geometry.direction) / (2 * Math.PI);
+      const opening = (short - Math.round(short)) * 2 * Math.PI * Math.hypot(line[0], line[1]);
+      const reach = widest + Math.max(0, opening);
+      expect(Math.abs(plan.stretchMm - asked)).toBeLessThanOrEqual(reach);
       // Both sides, measured along the rim between 12 o'clock and the hinges.
       const side = (inFrame: (i: number) => boolean, sign: 1 | -1) => {
         let sum = 0;
