@@ -6,6 +6,9 @@ import type { Block } from './flow-page.js';
 const blockGapMm = 3;
 /** Between blocks of a row. */
 const rowGapMm = 5;
+/** The end of a page, and what begins on the next rather than there, shares of its height. */
+const endShare = 0.2;
+const endMostShare = 0.8;
 /** Drawings beside words may reach so far below them. */
 const mostOverhangMm = 14;
 
@@ -54,12 +57,19 @@ export function addSideBySide(
   heightsMm: readonly [number, number],
   sets: readonly [() => void, () => void],
 ): void {
-  const { left, right } = flow.look;
+  const { look } = flow;
+  const { left, right } = look;
   const half = (right - left + sideGapMm) / 2;
-  if (!flow.hangs || !flow.fits(Math.max(...heightsMm))) {
+  const high = Math.max(...heightsMm);
+  // Where little is left of a page they begin on the next, rather than go on on it one by one.
+  const roomMm = flow.bottom - flow.y;
+  const isEnd = roomMm < endShare * (look.bottom - look.top);
+  const fitsNext = high <= endMostShare * (look.bottom - look.top);
+  if (!flow.hangs || (!flow.fits(high) && !(isEnd && fitsNext))) {
     for (const set of sets) set();
     return;
   }
+  if (!flow.fits(high)) flow.next();
   const top = flow.y;
   flow.inColumn({ keptMm: half }, sets[0]);
   const end = flow.y;

@@ -278,6 +278,6 @@ export class Flow extends PageFlow {
       const beads = this.thread.slice(0, Math.ceil(share * this.thread.length));
       drawThreadRow(surface, beads, { left, right, y });
     });
-    this.y += first ? belowTitleMm : 4;
+    this.y += first ? belowTitleMm : 3;
   }
 }

@@ -49,6 +49,8 @@ export interface Look {
 
 /** White on the left and the right of a page: two holes for a binder take 12. */
 export const marginMm = 18;
+/** Lists are figures and capitals, which nothing hangs below: their lines stand a little closer. */
+const listLeading = 1.17;
 /** Room of a hanging heading and the gap beside it, millimetres. */
 const hangMm = 43;
 
@@ -91,8 +93,8 @@ export function lookOf(
     body: style(text.regular, large ? 18 : 12),
     strong: style(text.bold, large ? 18 : 12),
     small: style(text.regular, large ? 16 : 10, quiet),
-    cell: style(fonts.regular, large ? 18 : 12),
-    cellStrong: style(fonts.bold, large ? 18 : 12),
+    cell: { ...style(fonts.regular, large ? 18 : 12), ...(!large && { leading: listLeading }) },
+    cellStrong: { ...style(fonts.bold, large ? 18 : 12), ...(!large && { leading: listLeading }) },
     foot: style(fonts.regular, large ? 16 : 10, quiet),
     heading: { ...style(text.bold, large ? 26 : 20, tint.accent), byWords: true },
     subheading: { ...style(text.bold, large ? 18 : 12, tint.accent), byWords: true },
@@ -100,7 +102,7 @@ export function lookOf(
 }
 
 /** From one baseline to the next. */
-export const lineMm = ({ sizeMm }: TextStyle): number => 1.25 * sizeMm;
+export const lineMm = ({ sizeMm, leading = 1.25 }: TextStyle): number => leading * sizeMm;
 
 /** Texts that were set in lines before, by the face that they are set in. */
 const set = new WeakMap<Face, Map<string, readonly string[]>>();

@@ -12,8 +12,10 @@ const asPicture = (alt: string | undefined): [StructureType, { alt?: string }] =
 const belowLineMm = 5;
 /** Below the title of a part, where its thread runs. */
 export const belowTitleMm = 6.5;
+/** Titles that are said again stand so much higher: their letters begin 10 mm below the paper's edge. */
+const continuedUpMm = 5;
 /** Above a part that begins below another. */
-const partGapMm = 8;
+const partGapMm = 6.5;
 
 /** A title below another part: what the page was before it, and where it ends. */
 interface BelowTitle {
@@ -211,7 +213,8 @@ export abstract class PageFlow {
       reachMm: 0,
       topMm: 0,
     });
-    this.y = this.look.top;
+    // What goes on says so over the text, where the room of a title begins.
+    this.y = this.look.top - (bookmark === undefined ? continuedUpMm : 0);
     this.title(heading, bookmark !== undefined);
     this.titleEnd = this.y;
     this.pages.at(-1)!.topMm = this.y;

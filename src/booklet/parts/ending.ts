@@ -23,7 +23,7 @@ const leastRowMm = 8.5;
 /** Below the lines there is so much for notes at least, or none. */
 const leastNotesMm = 30;
 /** How much of the width is for the lines, where they stand beside the words. */
-const yoursShare = 0.33;
+const yoursShare = 0.31;
 /** What the heading of a part takes, where it goes on below another. */
 const headMm = 20;
 

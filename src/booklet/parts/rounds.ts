@@ -90,7 +90,7 @@ export function roundColumns(
   const { heads } = say.work;
   const least = look.large
     ? { mixed: 32, count: 24, total: 26 }
-    : { mixed: 20, count: 14, total: 15 };
+    : { mixed: 18, count: 12.5, total: 14 };
   const count = Math.max(mixed ? least.mixed : least.count, headMm(heads.count, look));
   const total = Math.max(least.total, headMm(heads.total, look));
   return [

@@ -53,7 +53,7 @@ export function stringingColumns(
 ): Column[] {
   const say = facts.words.booklet;
   const { heads } = say.work;
-  const totalMm = Math.max(look.large ? 26 : 15, headMm(heads.total, look));
+  const totalMm = Math.max(look.large ? 26 : 14, headMm(heads.total, look));
   const gramsMm = weighed ? Math.max(look.large ? 20 : 10.5, headMm(heads.grams, look)) : 0;
   const roundMm = roundNameMm(facts, look);
   return [

@@ -14,6 +14,8 @@ export interface TextStyle {
   readonly ink?: string;
   /** Of heads: lines end between words in scripts that set no space there, too. */
   readonly byWords?: boolean;
+  /** From one baseline to the next, ems, where it is not what the page has. */
+  readonly leading?: number;
 }
 
 const black = '#000000';
