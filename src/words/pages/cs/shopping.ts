@@ -94,7 +94,7 @@ export const shopping: PageWords['shopping'] = {
     'Kódy v seznamu nejsou čísla z obchodu, ale naše vlastní vzorové barvy: kupujte podle barvy a povrchu.',
   braid: (f) => `Prýmek na zakrytí švu rámečku uvnitř, pokud ho chcete: ${cm(f.mm)}`,
   care: [
-    'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly a hotové peněženky držte dál od malých dětí. Peněženka není hračka.',
+    'Každý korálek je malá část, kterou se dítě do tří let může udusit: korálky, jehly, nůžky a hotové peněženky držte dál od malých dětí. Peněženka není hračka.',
     'Rozbití špatného korálku: ochranné brýle, přes korálek látku. Jehly a háčky spočítejte před prací i po ní.',
     'Teplem zatavujte jen syntetické konce, a nikdy blízko lepidla s rozpouštědlem; při lepení větrejte.',
     'Kovové rámečky mohou obsahovat nikl. Očím a rukám dopřejte odpočinek každou půlhodinu; přestaňte, když něco bolí.',

@@ -93,7 +93,7 @@ export const shopping: PageWords['shopping'] = {
     'Die Codes sind keine Nummern aus einem Laden, sondern unsere eigenen Musterfarben: nach Farbe und Oberfläche kaufen.',
   braid: (f) => `Borte, um die Bügelnaht innen zu verdecken, wenn gewünscht: ${cm(f.mm)}`,
   care: [
-    'Jede Perle ist ein Kleinteil, an dem ein Kind unter drei Jahren ersticken kann: Perlen, Nadeln und fertige Börsen von kleinen Kindern fernhalten. Eine Börse ist kein Spielzeug.',
+    'Jede Perle ist ein Kleinteil, an dem ein Kind unter drei Jahren ersticken kann: Perlen, Nadeln, Scheren und fertige Börsen von kleinen Kindern fernhalten. Eine Börse ist kein Spielzeug.',
     'Beim Zerbrechen einer falschen Perle: Schutzbrille aufsetzen, ein Tuch über die Perle legen. Nadeln und Häkelnadeln vorher und nachher zählen.',
     'Nur synthetische Fadenenden mit Hitze versiegeln und nie in der Nähe von Lösungsmittelkleber; beim Kleben lüften.',
     'Metallbügel können Nickel enthalten. Augen und Hände jede halbe Stunde ausruhen; aufhören, wenn etwas schmerzt.',

@@ -116,7 +116,7 @@ export const shopping = ({ language, colour, colours }: English) => {
     braid: (f: { mm: number; pieces: number }) =>
       `Braid to cover the frame seam inside, if you like: ${cm(f.mm)}`,
     care: [
-      'Every bead is a small part that a child under three can choke on: keep beads, needles and finished purses away from small children. A purse is not a toy.',
+      'Every bead is a small part that a child under three can choke on: keep beads, needles, scissors and finished purses away from small children. A purse is not a toy.',
       'Breaking a wrong bead: goggles on, a cloth over the bead. Count needles and hooks before and after.',
       'Seal only synthetic ends with heat, and never near solvent glue; air the room when you glue.',
       'Metal frames may contain nickel. Rest eyes and hands every half hour; stop when something hurts.',

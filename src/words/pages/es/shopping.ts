@@ -98,7 +98,7 @@ export const shopping: PageWords['shopping'] = {
     'Los códigos no son números de tienda, sino colores de muestra nuestros: comprar por el color y el acabado.',
   braid: (f) => `Galón para cubrir por dentro la costura de la boquilla, si se desea: ${cm(f.mm)}`,
   care: [
-    'Cada abalorio es una pieza pequeña con la que un niño menor de tres años puede asfixiarse: mantener los abalorios, las agujas y los monederos terminados fuera del alcance de los niños pequeños. Un monedero no es un juguete.',
+    'Cada abalorio es una pieza pequeña con la que un niño menor de tres años puede asfixiarse: mantener los abalorios, las agujas, las tijeras y los monederos terminados fuera del alcance de los niños pequeños. Un monedero no es un juguete.',
     'Para romper un abalorio equivocado: gafas protectoras puestas y un paño sobre el abalorio. Contar las agujas y los ganchillos antes y después.',
     'Sellar con calor solo las puntas de hilos sintéticos, y nunca cerca de pegamento con disolvente; ventilar la habitación al pegar.',
     'Las boquillas de metal pueden contener níquel. Descansar la vista y las manos cada media hora; parar si algo duele.',

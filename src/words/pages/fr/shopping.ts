@@ -99,7 +99,7 @@ export const shopping: PageWords['shopping'] = {
   braid: (f) =>
     `Galon pour couvrir la couture du fermoir à l’intérieur, si on le souhaite : ${cm(f.mm)}`,
   care: [
-    'Chaque perle est une petite pièce avec laquelle un enfant de moins de trois ans peut s’étouffer : garder perles, aiguilles et porte-monnaie finis hors de portée des jeunes enfants. Un porte-monnaie n’est pas un jouet.',
+    'Chaque perle est une petite pièce avec laquelle un enfant de moins de trois ans peut s’étouffer : garder perles, aiguilles, ciseaux et porte-monnaie finis hors de portée des jeunes enfants. Un porte-monnaie n’est pas un jouet.',
     'Pour casser une perle mal placée : lunettes de protection, un tissu sur la perle. Compter aiguilles et crochets avant et après.',
     'N’arrêter à la chaleur que des bouts synthétiques, et jamais près d’une colle à solvant ; aérer la pièce quand on colle.',
     'Les fermoirs en métal peuvent contenir du nickel. Reposer yeux et mains toutes les demi-heures ; s’arrêter dès que quelque chose fait mal.',

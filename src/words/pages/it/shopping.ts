@@ -99,7 +99,7 @@ export const shopping: PageWords['shopping'] = {
   braid: (f) =>
     `Passamaneria per coprire all’interno la cucitura della montatura, se si vuole: ${cm(f.mm)}`,
   care: [
-    'Ogni perlina è una piccola parte con cui un bambino sotto i tre anni può soffocare: tenere perline, aghi e borsellini finiti fuori dalla portata dei bambini piccoli. Un borsellino non è un giocattolo.',
+    'Ogni perlina è una piccola parte con cui un bambino sotto i tre anni può soffocare: tenere perline, aghi, forbici e borsellini finiti fuori dalla portata dei bambini piccoli. Un borsellino non è un giocattolo.',
     'Per rompere una perlina sbagliata: occhiali di protezione e un panno sopra la perlina. Contare aghi e uncinetti prima e dopo.',
     'Sigillare con il calore solo le estremità di fili sintetici, e mai vicino a colla con solventi; aerare la stanza quando si incolla.',
     'Le montature di metallo possono contenere nichel. Riposare occhi e mani ogni mezz’ora; fermarsi quando qualcosa fa male.',

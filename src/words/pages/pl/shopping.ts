@@ -96,7 +96,7 @@ export const shopping: PageWords['shopping'] = {
     'Kody nie są numerami ze sklepu, lecz naszymi własnymi kolorami próbnymi: kupować według koloru i wykończenia.',
   braid: (f) => `Tasiemka do zakrycia szwu przy biglu od środka, według uznania: ${cm(f.mm)}`,
   care: [
-    'Każdy koralik to mała część, którą dziecko w wieku poniżej trzech lat może się udławić: koraliki, igły i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',
+    'Każdy koralik to mała część, którą dziecko w wieku poniżej trzech lat może się udławić: koraliki, igły, nożyczki i gotowe portmonetki trzymać z dala od małych dzieci. Portmonetka nie jest zabawką.',
     'Rozbijanie niewłaściwego koralika: założyć okulary ochronne, na koralik położyć szmatkę. Igły i szydełka policzyć przed pracą i po niej.',
     'Ciepłem zabezpieczać tylko końce nici syntetycznych i nigdy w pobliżu kleju z rozpuszczalnikiem; przy klejeniu wietrzyć.',
     'Metalowe bigle mogą zawierać nikiel. Co pół godziny dać odpocząć oczom i rękom; przestać, gdy coś boli.',

@@ -86,7 +86,7 @@ export const shopping: PageWords['shopping'] = {
     'Kodlar mağaza numarası değil, kendi örnek renklerimizdir: rengine ve yüzeyine bakarak alın.',
   braid: (f) => `İsterseniz bursun iç dikişini örtmek için şerit (harç): ${cm(f.mm)}`,
   care: [
-    'Her boncuk, üç yaşından küçük bir çocuğun boğazına kaçıp boğulmasına yol açabilecek küçük bir parçadır: boncukları, iğneleri ve bitmiş cüzdanları küçük çocuklardan uzak tutun. Cüzdan oyuncak değildir.',
+    'Her boncuk, üç yaşından küçük bir çocuğun boğazına kaçıp boğulmasına yol açabilecek küçük bir parçadır: boncukları, iğneleri, makasları ve bitmiş cüzdanları küçük çocuklardan uzak tutun. Cüzdan oyuncak değildir.',
     'Yanlış bir boncuğu kırarken: koruyucu gözlük takın, boncuğun üzerini bezle örtün. İğneleri ve tığları işten önce ve sonra sayın.',
     'Isıyla yalnızca sentetik iplik uçlarını kapatın, bunu çözücülü yapıştırıcının yanında asla yapmayın; yapıştırırken odayı havalandırın.',
     'Metal burslar nikel içerebilir. Gözlerinizi ve ellerinizi yarım saatte bir dinlendirin; bir yeriniz ağrırsa durun.',
