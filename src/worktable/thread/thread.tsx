@@ -167,6 +167,10 @@ function showThread(scroller: HTMLElement, canvas: HTMLCanvasElement): () => voi
   const ask = () => {
     asked ||= requestAnimationFrame(draw);
   };
+  /** A frame later than the panel, which new beads change too: both at once are a long task. */
+  const askAfterPanel = () => {
+    asked ||= requestAnimationFrame(() => (asked = requestAnimationFrame(draw)));
+  };
   const placeAt = (event: MouseEvent) => {
     const x = event.clientX - scroller.getBoundingClientRect().left + scroller.scrollLeft;
     return strung.peek()?.stitches[Math.floor((x - startPx) / pitchPx)] ?? -1;
@@ -187,7 +191,7 @@ function showThread(scroller: HTMLElement, canvas: HTMLCanvasElement): () => voi
         x > scroller.scrollLeft + 40 && x < scroller.scrollLeft + scroller.clientWidth - 40;
       if (place >= 0 && !shown) scroller.scrollLeft = x - scroller.clientWidth / 2;
     }
-    ask();
+    askAfterPanel();
   });
   return () => {
     stop();
