@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pieceTexts, wedgeTexts } from '../src/booklet/parts/rounds.js';
 import { stretchesOf } from '../src/booklet/parts/work.js';
-import { countable, stringingTokens } from '../src/booklet/parts/stringing.js';
+import { balanced, countable, stringingTokens } from '../src/booklet/parts/stringing.js';
+import type { Token } from '../src/booklet/parts/stringing.js';
 import { tintOf } from '../src/booklet/tint.js';
 import { contrastRatio } from '../src/core/colour/contrast.js';
 import { asGrey, greyFills, markStrokes } from '../src/core/pages/panel/grey-fills.js';
@@ -41,6 +42,51 @@ test('a round that repeats is strung once a repeat, last bead first', () => {
   expect(tokens.map(({ text }) => text)).toEqual(['(', '1B', '2A', ') x 7']);
   const worked = Array.from('AAB'.repeat(7)).reverse().join('');
   expect(expanded(tokens.map(({ text }) => text))).toBe(worked);
+});
+
+/** All ways to set tokens in lines that none of them is too long for. */
+function waysToSet(tokens: readonly Token[], roomMm: number): Token[][][] {
+  if (tokens.length === 0) return [[]];
+  return tokens.flatMap((_, n) => {
+    const line = tokens.slice(0, n + 1);
+    const fits = line.reduce((sum, { boxesMm = 0 }) => sum + boxesMm, 0) <= roomMm;
+    if (!fits || tokens[n + 1]?.follows) return [];
+    return waysToSet(tokens.slice(n + 1), roomMm).map((rest) => [line, ...rest]);
+  });
+}
+
+test('lines to string are as few as can be, and of those ways the one with most ends at wedges', () => {
+  const token = fc.record({
+    text: fc.constant(''),
+    boxesMm: fc.integer({ min: 2, max: 9 }),
+    endsWedge: fc.boolean(),
+  });
+  const style = { face: panelSheet({ wedges: 3, rounds: 2 }, 1).fonts.regular, sizeMm: 4 };
+  const inside = (lines: readonly Token[][]) =>
+    lines.slice(0, -1).filter((line) => line.at(-1)!.endsWedge !== true).length;
+  fc.assert(
+    fc.property(fc.array(token, { minLength: 1, maxLength: 9 }), fc.boolean(), (plain, closed) => {
+      const tokens: Token[] = closed && plain.length > 1 ? [...plain] : plain;
+      if (closed && tokens.length > 1) tokens[1] = { ...tokens[1], follows: true };
+      const lines = balanced(tokens, style, 20);
+      expect(lines.flat()).toEqual(tokens);
+      const ways = waysToSet(tokens, 20);
+      const fewest = Math.min(...ways.map(({ length }) => length));
+      expect(lines).toHaveLength(fewest);
+      const best = ways.filter(({ length }) => length === fewest).map(inside);
+      expect(inside(lines)).toBe(Math.min(...best));
+    }),
+  );
+});
+
+test('a wedge ends where its last bead ends a run, and a part of a round has no wedges', () => {
+  const ends = (marks: string, r: number, wedges: number) =>
+    stringingTokens(marks, r, wedges)
+      .tokens.filter(({ endsWedge }) => endsWedge)
+      .map(({ text }) => text);
+  // Strung from the last stitch: CC B | BB. | AAA, and the bare stitch takes no bead.
+  expect(ends('AAA.BBBCC', 3, 3)).toEqual(['3B', '3A']);
+  expect(ends('AAA.BBBCC', 3, 4)).toEqual([]);
 });
 
 test('what is worked in each wedge, put together, is the round', () => {

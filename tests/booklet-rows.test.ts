@@ -4,11 +4,13 @@ import { Flow } from '../src/booklet/flow.js';
 import type { Block } from '../src/booklet/flow-page.js';
 import { lookOf } from '../src/booklet/look.js';
 import { roundName } from '../src/booklet/facts.js';
+import { boxMm } from '../src/booklet/table.js';
 import { stretchesOf } from '../src/booklet/parts/work.js';
 import { languages } from '../src/words/index.js';
 import { laidOut, onePanel } from './support/booklets.js';
 import { PageReach } from './support/page-reach.js';
 import { fonts } from './support/panel-sheet.js';
+import type { Polyline } from '../src/core/pages/surface/surface.js';
 
 /** Rows of its list of rounds are short: none goes on over pages. */
 const plain = {
@@ -96,4 +98,43 @@ test('where a page has no room for that, the question stands again over the next
   const [a1, , , b1, b2] = put;
   expect(b1.top).toBe(a1.top);
   expect(b2).toMatchObject({ left: look.left, again: true });
+});
+
+/** Counts squares of one size. */
+class Boxes extends PageReach {
+  sideMm = 0;
+  count = 0;
+
+  override strokePath(lines: readonly Polyline[]): void {
+    for (const line of lines) {
+      const [left, top, right, , , bottom, ...more] = Array.from(line);
+      const wide = right - left;
+      const isSquare = more.length === 2 && Math.abs(wide - (bottom - top)) < 0.01;
+      if (isSquare && Math.abs(wide - this.sideMm) < 0.01) this.count++;
+    }
+  }
+}
+
+test('each repeat of a part in brackets has a box for each panel, however large the print', async () => {
+  const rounds = onePanel.panels[0].rounds.map((_, n) => `${'A'.repeat(n)}B`.repeat(7));
+  const repeated = { ...onePanel, panels: [{ ...onePanel.panels[0], rounds }] };
+  for (const large of [false, true]) {
+    for (const panels of [1, 2]) {
+      const pattern = {
+        ...repeated,
+        panels: Array.from({ length: panels }, () => repeated.panels[0]),
+      };
+      const { flow, look } = await laidOut(pattern, ['en-GB'], { large });
+      let boxes = 0;
+      for (const { drawn } of flow.pages.filter(({ ruled }) => ruled)) {
+        const page = new Boxes(look.widthMm, look.heightMm);
+        page.sideMm = boxMm(look);
+        for (const { draw } of drawn) draw(page);
+        boxes += page.count;
+      }
+      // Round 1 is a line, the others repeat, and every round that is worked has its box; 2 panels either way.
+      const repeats = rounds.filter((_, n) => n > 0).length * 7;
+      expect(boxes).toBe(2 * (repeats + 1 + rounds.length));
+    }
+  }
 });

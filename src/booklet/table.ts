@@ -63,13 +63,12 @@ export function textCell(
 
 /** Side of a box to tick, and what it takes with the gap after it. */
 export const boxMm = ({ cell }: Look): number => 0.76 * cell.sizeMm;
-export const boxRoomMm = (look: Look): number => boxMm(look) + 1.6;
 /** What boxes of the same line take, close together, with the gap after them. */
 export const boxesMm = (look: Look, boxes: number): number =>
   boxes === 0 ? 0 : boxes * boxMm(look) + (boxes - 1) * betweenBoxesMm + 1.6;
 
 /** A box to tick, its right half on a baseline. */
-export function drawBox(surface: Surface, look: Look, left: number, base: number): void {
+function drawBox(surface: Surface, look: Look, left: number, base: number): void {
   const side = boxMm(look);
   const [top, right] = [base - side + 0.15, left + side];
   const box = [left, top, right, top, right, top + side, left, top + side];

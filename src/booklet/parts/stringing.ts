@@ -7,7 +7,8 @@ import { strungRounds } from '../../core/thread/strung-rounds.js';
 import type { Length } from '../../core/thread/lengths.js';
 import type { Flow } from '../flow.js';
 import { lineMm } from '../look.js';
-import { boxRoomMm, boxesMm, drawBox, drawBoxes, drawTable, roomIn, tableMm } from '../table.js';
+import type { Look } from '../look.js';
+import { boxesMm, drawBoxes, drawTable, roomIn, tableMm } from '../table.js';
 import type { Column, TableCell } from '../table.js';
 import { chipsOf } from './chip.js';
 import type { DrawChip } from './chip.js';
@@ -20,7 +21,18 @@ export interface Token {
   readonly text: string;
   /** The bead whose chip stands before it. */
   readonly letter?: string;
+  /** Whether a wedge of the panel ends with it, strung as it is from the last one. */
+  readonly endsWedge?: boolean;
+  /** Whether it stays on the line of the one before it. */
+  readonly follows?: boolean;
+  /** Width of the boxes of a repeat, which stand in its place, millimetres. */
+  readonly boxesMm?: number;
 }
+
+/** After every fifth repeat there is so much more room, so that they are counted by a look. */
+const afterFiveMm = 2.4;
+/** Pairs stand so much further apart than boxes alone. */
+const betweenPairsMm = 0.8;
 
 /** Longer runs are split in tens. */
 const longestRun = 20;
@@ -36,13 +48,32 @@ export function countable(letters: string): Token[] {
 }
 
 /** The beads of a round, last first; equal wedges once, with how often, where that is shorter. */
-export function stringingTokens(marks: string, r: number): { tokens: Token[]; times: number } {
+export function stringingTokens(
+  marks: string,
+  r: number,
+  wedges = marks.length / r,
+): { tokens: Token[]; times: number } {
   const reversed = backwards(marks);
-  if (!strungText(marks, r).startsWith('('))
-    return { tokens: countable(beadsOnly(reversed)), times: 1 };
+  if (!strungText(marks, r).startsWith('(')) {
+    const tokens = countable(beadsOnly(reversed));
+    const whole = marks.length === r * wedges;
+    return { tokens: whole ? withWedges(tokens, wedgesOf(reversed, r)) : tokens, times: 1 };
+  }
   const [{ item, times }] = folded(wedgesOf(reversed, r));
   const inside = countable(beadsOnly(item));
-  return { tokens: [{ text: '(' }, ...inside, { text: `) x ${times}` }], times };
+  const close = { text: `) x ${times}`, follows: true, endsWedge: true };
+  return { tokens: [{ text: '(' }, ...inside, close], times };
+}
+
+/** The runs of a whole round, marked where a wedge ends together with one. */
+function withWedges(tokens: readonly Token[], wedges: readonly string[]): Token[] {
+  let beads = 0;
+  const ends = new Set(wedges.map((wedge) => (beads += beadsOnly(wedge).length)));
+  let strung = 0;
+  return tokens.map((token) => {
+    strung += beadsIn([token]);
+    return ends.has(strung) ? { ...token, endsWedge: true } : token;
+  });
 }
 
 /** The columns of a stringing list; grams where they are known of every bead. */
@@ -83,17 +114,28 @@ export function addStringing(
   const text = (content: string, style: TextStyle): TableCell => ({ lines: [content], style });
   const groups = strungRounds(pattern.shape, pattern.panels[panel], length).map(
     ({ round, marks, beads, total }) => {
-      const { tokens, times } = stringingTokens(marks, round);
+      const { tokens, times } = stringingTokens(marks, round, pattern.shape.wedges);
       grams += weighed ? gramsOf(facts, beads)! : 0;
-      const endMm = times > 1 ? times * boxRoomMm(look) : 0;
-      const lines = balanced(tokens, look.cell, room, endMm);
+      // The boxes of both panels side by side at every repeat, or those of one below those of the other.
+      const repeatBoxes = repeatsMm(look, times, worked) <= room ? worked : 1;
+      const boxes: Token = {
+        text: '',
+        boxesMm: repeatsMm(look, times, repeatBoxes),
+        endsWedge: true,
+      };
+      const all = Array.from({ length: times > 1 ? worked / repeatBoxes : 0 }, () => boxes);
+      const lines = balanced([...tokens, ...all], look.cell, room);
       let soFar = total - beads.length;
       return lines.map((line, n): TableCell[] => {
         const last = n === lines.length - 1;
         soFar = last ? total : soFar + beadsIn(line);
         return [
           text(n === 0 ? roundName(facts, round) : '', look.cellStrong),
-          lineCell(flow, chip, line, { worked, times: times > 1 && !last ? 0 : times }),
+          lineCell(flow, chip, line, {
+            worked,
+            repeatBoxes,
+            times,
+          }),
           text(times > 1 && !last ? '' : words.lists.number(soFar), look.cellStrong),
           ...(weighed
             ? [
@@ -124,47 +166,59 @@ const beadsIn = (line: readonly Token[]): number =>
 const chipMm = ({ sizeMm }: TextStyle): number => 0.54 * sizeMm;
 const tokenGapMm = ({ sizeMm }: TextStyle): number => 0.36 * sizeMm;
 
-function tokenMm({ text, letter }: Token, style: TextStyle): number {
+function tokenMm({ text, letter, boxesMm }: Token, style: TextStyle): number {
+  if (boxesMm !== undefined) return boxesMm;
   return textWidth(text, style) + (letter ? chipMm(style) + 0.8 : 0) + tokenGapMm(style);
 }
 
-/** Tokens in as few lines as they take, all about equally long; the last has room for its boxes. */
-function balanced(
-  tokens: readonly Token[],
-  style: TextStyle,
-  roomMm: number,
-  endMm: number,
-): Token[][] {
-  const laid = (limit: number): Token[][] => {
-    const lines: Token[][] = [[]];
+/** How far a line that ends inside a wedge counts as longer than it is: one at a wedge is chosen before it. */
+const insideWedge = 1000;
+
+/**
+ * Tokens in as few lines as they take, which end at wedges where they can, and else are all about
+ * equally long.
+ */
+export function balanced(tokens: readonly Token[], style: TextStyle, roomMm: number): Token[][] {
+  const widths = tokens.map((token) => tokenMm(token, style));
+  /** The best way to set the tokens up to one: lines, how many of them end inside a wedge, the squares of their lengths. */
+  const ways: { lines: number; cost: number; from: number }[] = [{ lines: 0, cost: 0, from: 0 }];
+  for (let to = 1; to <= tokens.length; to++) {
+    let best: (typeof ways)[number] | undefined;
     let wide = 0;
-    for (const [n, token] of tokens.entries()) {
-      const own = tokenMm(token, style) + (n === tokens.length - 1 ? endMm : 0);
-      if (wide + own > limit && lines.at(-1)!.length > 0) {
-        lines.push([]);
-        wide = 0;
+    for (let from = to - 1; from >= 0; from--) {
+      wide += widths[from];
+      if (wide > roomMm && best) break;
+      if (tokens[from].follows) continue;
+      const lines = ways[from].lines + 1;
+      const inside = to < tokens.length && tokens[to - 1].endsWedge !== true;
+      const cost = ways[from].cost + (wide / roomMm) ** 2 + (inside ? insideWedge : 0);
+      if (!best || lines < best.lines || (lines === best.lines && cost < best.cost)) {
+        best = { lines, cost, from };
       }
-      lines.at(-1)!.push(token);
-      wide += own;
     }
-    return lines;
-  };
-  const few = laid(roomMm);
-  let [least, most] = [roomMm / 2, roomMm];
-  for (let step = 0; step < 12; step++) {
-    const middle = (least + most) / 2;
-    if (laid(middle).length > few.length) least = middle;
-    else most = middle;
+    ways.push(best!);
   }
-  return laid(most);
+  const lines: Token[][] = [];
+  for (let to = tokens.length; to > 0; to = ways[to].from) {
+    lines.unshift(tokens.slice(ways[to].from, to));
+  }
+  return lines;
 }
+
+/** What the boxes of a repeat take: so many side by side for each time, a little more after every fifth. */
+const repeatsMm = (look: Look, times: number, boxes: number): number =>
+  repeatLeftMm(look, times - 1, boxes) + boxesMm(look, boxes);
+
+/** How far from the first of them those of a later one stand, counted from 0. */
+const repeatLeftMm = (look: Look, n: number, boxes: number): number =>
+  n * (boxesMm(look, boxes) + (boxes > 1 ? betweenPairsMm : 0)) + Math.floor(n / 5) * afterFiveMm;
 
 /** A line with a box for each time it is strung, or with one for each repeat at its end. */
 function lineCell(
   flow: Flow,
   chip: DrawChip,
   line: readonly Token[],
-  { worked, times }: { worked: number; times: number },
+  { worked, repeatBoxes, times }: { worked: number; repeatBoxes: number; times: number },
 ): TableCell {
   const { look } = flow;
   const style = look.cell;
@@ -177,20 +231,21 @@ function lineCell(
       let x = left + before;
       if (times === 1) drawBoxes(surface, look, { left: left + 1, base, boxes: worked });
       for (const token of line) {
+        for (let n = 0; token.boxesMm !== undefined && n < times; n++) {
+          const at = x + repeatLeftMm(look, n, repeatBoxes);
+          drawBoxes(surface, look, { left: at, base, boxes: repeatBoxes });
+        }
         if (token.letter) {
           const sizeMm = chipMm(style);
           chip(surface, token.letter, { x: x + sizeMm / 2, y: base - 0.36 * style.sizeMm, sizeMm });
         }
         x += tokenMm(token, style);
       }
-      if (times > 1) {
-        for (let n = 0; n < times; n++) drawBox(surface, look, x + n * boxRoomMm(look), base);
-      }
     },
     draw(surface, left, top) {
       const base = top + 0.78 * high;
       let x = left + before;
-      for (const token of line) {
+      for (const token of line.filter(({ text }) => text !== '')) {
         const from = x + (token.letter ? chipMm(style) + 0.8 : 0);
         drawText(surface, `${token.text} `, style, from, base);
         x += tokenMm(token, style);
