@@ -18,7 +18,7 @@ export const rounds: PageWords['rounds'] = {
         : 'Očko: krátký sloupek (KS), s korálkem v každém.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Každé očko je pak oproti očku pod ním obvykle posunuté asi o půl očka zpět, proti směru práce (posun ${short(0.5, 2)}).`
+        ? `Každé očko je pak oproti očku pod ním obvykle posunuté asi o půl očka zpět, proti směru práce (posun ${short(0.5, 2)}). Horní nitky oček totiž neleží nad jejich středem, a tak řady oček od středu k okraji běží šikmo; schéma s tím počítá.`
         : `Tento návod počítá s posunem ${short(f.lean, 3)} očka: o tolik je každé očko oproti očku pod ním posunuté zpět, proti směru práce.`,
       f.measured
         ? 'Tak byl změřen na vzorku: pracujte stejným háčkem, stejnou nití a stejnými korálky.'

@@ -16,7 +16,7 @@ export const rounds: PageWords['rounds'] = {
         : 'Die Masche: feste Masche (fM), mit einer Perle in jeder.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Jede Masche bleibt dann gewöhnlich etwa eine halbe Masche hinter der darunter zurück (Versatz ${short(0.5, 2)}).`
+        ? `Jede Masche bleibt dann gewöhnlich etwa eine halbe Masche hinter der darunter zurück (Versatz ${short(0.5, 2)}). Denn die oberen Maschenglieder liegen neben der Mitte der Masche: Linien von der Mitte zum Rand laufen schräg, und der Zählplan rechnet damit.`
         : `Diese Anleitung rechnet mit einem Versatz von ${short(f.lean, 3)} ${form(f.lean, { one: 'Masche', other: 'Maschen' })}: So weit bleibt jede Masche hinter der darunter zurück.`,
       f.measured
         ? 'So wurde er an der Probe gemessen: mit derselben Nadel, demselben Garn und denselben Perlen arbeiten.'

@@ -18,7 +18,7 @@ export const rounds = (english: English) => {
         f.drawn ? '' : `${steps[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f).join(' ')} `
       }${
         f.lean === 0.5
-          ? `Each stitch then usually sits about half a stitch back from the one it is worked into, against the direction of work (lean ${short(0.5, 2)}).`
+          ? `Each stitch then usually sits about half a stitch back from the one it is worked into, against the direction of work (lean ${short(0.5, 2)}). The upper loops of a stitch lie beside its middle, so lines of stitches from the ${centre} to the rim slant; the chart allows for that.`
           : `This pattern counts on a lean of ${short(f.lean, 3)} stitch: how far each stitch sits back from the one it is worked into, against the direction of work.`
       } ${
         f.measured

@@ -16,7 +16,7 @@ export const rounds: PageWords['rounds'] = {
         : 'El punto: punto bajo (pb), llamado medio punto (mp) en parte de Latinoamérica, con un abalorio en cada uno.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Así cada punto suele quedar retrasado la mitad del ancho de un punto respecto al de abajo (inclinación: ${short(0.5, 2)} de punto).`
+        ? `Así cada punto suele quedar retrasado la mitad del ancho de un punto respecto al de abajo (inclinación: ${short(0.5, 2)} de punto). Las hebras superiores de un punto no quedan sobre su centro; por eso las líneas de puntos del centro al borde salen inclinadas, y el esquema lo tiene en cuenta.`
         : `Este patrón se basa en una inclinación de ${short(f.lean, 3)} de punto: lo que cada punto queda retrasado respecto al de abajo.`,
       f.measured
         ? 'Así se midió en la muestra: tejer con el mismo ganchillo, el mismo hilo y los mismos abalorios.'

@@ -19,7 +19,7 @@ export const rounds: PageWords['rounds'] = {
         : 'La maille : maille serrée (ms), chacune avec une perle.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Chaque maille est alors d’ordinaire décalée d’environ une demi-maille en arrière de celle du dessous, à l’opposé du sens du travail (décalage ${short(0.5, 2)}).`
+        ? `Chaque maille est alors d’ordinaire décalée d’environ une demi-maille en arrière de celle du dessous, à l’opposé du sens du travail (décalage ${short(0.5, 2)}). Les brins du haut d’une maille ne sont pas au-dessus de son milieu : les lignes de mailles du centre au bord partent donc de biais, et la grille en tient compte.`
         : `Ce modèle suppose un décalage de ${short(f.lean, 3)} maille : chaque maille est décalée d’autant en arrière de celle du dessous, à l’opposé du sens du travail.`,
       f.measured
         ? 'C’est ce que l’on a mesuré sur l’échantillon : travailler avec le même crochet, le même fil et les mêmes perles.'

@@ -16,7 +16,7 @@ export const rounds: PageWords['rounds'] = {
         : 'Il punto: maglia bassa (m.b., detta anche punto basso), con una perlina in ogni maglia.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Così di solito ogni maglia resta arretrata di circa mezza maglia rispetto a quella sottostante (inclinazione: ${short(0.5, 2)} di maglia).`
+        ? `Così di solito ogni maglia resta arretrata di circa mezza maglia rispetto a quella sottostante (inclinazione: ${short(0.5, 2)} di maglia). I fili in cima a una maglia non stanno sopra il suo centro: le linee di maglie dal centro al bordo vanno perciò di sbieco, e lo schema ne tiene conto.`
         : `Questo modello si basa su un’inclinazione di ${short(f.lean, 3)} di maglia: ogni maglia resta arretrata di questa misura rispetto a quella sottostante, contro il senso di lavorazione.`,
       f.measured
         ? 'È quella misurata sul campione: lavorare con lo stesso uncinetto, lo stesso filo e le stesse perline.'

@@ -21,7 +21,7 @@ export const rounds: PageWords['rounds'] = {
         : 'Oczko to tutaj półsłupek (psł.), w terminach USA single crochet. W każdym jest koralik.',
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
-        ? `Każde oczko pozostaje wtedy zwykle mniej więcej pół oczka w tyle za oczkiem poniżej (przesunięcie ${short(0.5, 2)}).`
+        ? `Każde oczko pozostaje wtedy zwykle mniej więcej pół oczka w tyle za oczkiem poniżej (przesunięcie ${short(0.5, 2)}). Górne nitki oczka nie leżą nad jego środkiem, więc linie oczek od środka do brzegu biegną ukośnie; schemat to uwzględnia.`
         : `Ten wzór zakłada przesunięcie ${short(f.lean, 3)} oczka: o tyle każde oczko pozostaje w tyle za oczkiem poniżej.`,
       f.measured
         ? 'Tyle zmierzono na próbce: pracować tym samym szydełkiem, tą samą nicią i tymi samymi koralikami.'

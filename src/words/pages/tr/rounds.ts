@@ -16,7 +16,7 @@ export const rounds: PageWords['rounds'] = {
       ...(f.drawn ? [] : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f)),
       f.lean === 0.5
         ? // M: the two strands on top of a stitch.
-          `Böyle her ilmek genellikle alttaki ilmeğe göre yaklaşık yarım ilmek geride kalır (kayma ${short(0.5, 2)} ilmek).`
+          `Böyle her ilmek genellikle alttaki ilmeğe göre yaklaşık yarım ilmek geride kalır (kayma ${short(0.5, 2)} ilmek). İlmeğin üst iplikleri ortasının üstünde durmaz; bu yüzden ortadan kenara giden ilmek sıraları eğik gider, şema bunu hesaba katar.`
         : `Bu tarif ${short(f.lean, 3)} ilmek kaymaya göre hesaplanmıştır: kayma, her ilmeğin alttaki ilmeğe göre ne kadar geride kaldığıdır.`,
       f.measured
         ? 'Deneme parçasında böyle ölçüldü: aynı tığ, iplik ve boncuklarla örün.'

@@ -13,7 +13,7 @@ export const rounds: PageWords['rounds'] = {
   stitch: (f) =>
     `针法：${f.way === 'slip' ? '引拔针' : '短针'}，每针带一颗珠子。${f.drawn ? '' : hands[f.way === 'slip' ? 'slip-stitch' : 'stitch'].steps(f).join('')}${
       f.lean === 0.5
-        ? `这样，每针通常比下面一针朝钩编的反方向偏约半针（偏移${short(0.5, 2)}针）。`
+        ? `这样，每针通常比下面一针朝钩编的反方向偏约半针（偏移${short(0.5, 2)}针）。因为针目顶部的两根线不在针目正上方，从中心到边缘的针目线是斜的；图解已把它算在内。`
         : `本图解按偏移${short(f.lean, 3)}针计算：偏移就是每针比下面一针朝钩编的反方向偏多少。`
     }${
       f.measured
