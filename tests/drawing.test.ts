@@ -222,3 +222,42 @@ describe('lines thinner than a stitch', () => {
     expect((dark * pitch) / (2 * Math.PI * radius)).toBeLessThan(1.35);
   });
 });
+
+describe('an outline between two sides', () => {
+  const geometry = panelGeometry(completeShape({ wedges: 7, rounds: 16, beadDiameterMm: 2.1 }));
+  const footprints = panelFootprints(geometry);
+  /** Dark stitches of a disc on white with a black outline a third of a stitch thick. */
+  const darkRound = (inside: Rgba, sparing: boolean) => {
+    const [scale, radius] = [9, 20];
+    const thick = geometry.shape.stitchWidthMm / 6;
+    const picture = paint(960, 960, (x, y) => {
+      const off = Math.hypot(x - 480, y - 480) / scale - radius;
+      return Math.abs(off) < thick ? [0, 0, 0] : off < 0 ? inside : [255, 255, 255];
+    });
+    const place = { ...placePicture(picture, geometry, { place: 'fill' }), mmPerPixel: 1 / scale };
+    const input = { picture, geometry, footprints, place, background: [255, 255, 255] } as const;
+    const { linear } = samplePanel({ ...input, art: 'drawing', sparing });
+    let dark = 0;
+    for (let s = 0; s < geometry.count; s++) {
+      if (Math.max(...linear.subarray(3 * s, 3 * s + 3)) < 0.1) dark++;
+    }
+    return dark;
+  };
+
+  it('is left out where it is nearer to the darker side than that is to the lighter', () => {
+    expect(darkRound([255, 0, 0], true)).toBe(0);
+    expect(darkRound([255, 0, 0], false)).toBeGreaterThan(40);
+  });
+
+  it('stays where it tells two light sides apart, or is far darker than both', () => {
+    const sides: Rgba[] = [
+      [255, 255, 255],
+      [255, 220, 80],
+      [240, 130, 40],
+    ];
+    for (const inside of sides) {
+      expect(darkRound(inside, true)).toBe(darkRound(inside, false));
+      expect(darkRound(inside, true)).toBeGreaterThan(40);
+    }
+  });
+});

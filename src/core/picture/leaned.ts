@@ -38,7 +38,8 @@ export function sampledWithoutTurn(
   const laid = { picture, uprightWidth: width, place };
   const ink = pattern.wish?.inkPercent;
   const darkCover = ink === undefined ? undefined : ink / 100;
-  const how = { art, paper, darkCover, background };
+  const sparing = (pattern.wish?.edges ?? 0) > 0;
+  const how = { art, paper, darkCover, background, sparing };
   const means = sampleStitches(lay, laid, how);
   const sampled = pattern.wish?.edges ? drain(keepLines(means, lay, laid, how)) : means;
   const beads = pattern.beads.map((bead) => ({ ...bead, lab: labOf(bead) }));

@@ -148,7 +148,7 @@ export function makePicturePanel(): (
     const near = nearPicture(opened, paper, place, lay.geometry.shape);
     const wished = paper ? 'drawing' : wish.art;
     const laid = { picture: near, uprightWidth: picture.width, place };
-    const common = { paper, darkCover, background };
+    const common = { paper, darkCover, background, sparing: (wish.edges ?? 0) > 0 };
     /** A drawing whose hatching is finer than its stitches is tones to the eye, where edges count. */
     const decided = (): 'photo' | 'drawing' => {
       const seen = opened.artOf(near);

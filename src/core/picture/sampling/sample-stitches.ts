@@ -28,6 +28,8 @@ export interface SampleHow {
   /** `#rrggbb`, or `bare`. */
   readonly background: string;
   /** See `samplePanel`. */
+  readonly sparing?: boolean;
+  /** See `samplePanel`. */
   readonly quick?: boolean;
 }
 
@@ -47,7 +49,7 @@ export function sampleStitches(
 export function samplingStitches(
   { geometry, footprints }: Pick<Lay, 'geometry' | 'footprints'>,
   { picture, uprightWidth, place }: LaidPicture,
-  { art, paper, darkCover, background, quick }: SampleHow,
+  { art, paper, darkCover, background, sparing, quick }: SampleHow,
 ): Steps<StitchColours> {
   return samplingPanel({
     picture,
@@ -56,6 +58,7 @@ export function samplingStitches(
     place: { ...place, mmPerPixel: (place.mmPerPixel * uprightWidth) / picture.width },
     art,
     ...(paper && { paper }),
+    ...(sparing && { sparing }),
     ...(quick && { quick }),
     ...(darkCover !== undefined && { darkCover }),
     background: background === 'bare' ? 'bare' : parseHex(background)!,

@@ -80,6 +80,8 @@ export interface SampleInput {
   background: readonly [number, number, number] | 'bare';
   /** See drawing.ts. */
   darkCover?: number;
+  /** Outlines of a drawing are left out where an edge stands without them (see thin.ts). */
+  sparing?: boolean;
   /** Photographs at once, but for rounding (see edge-light.ts). */
   quick?: boolean;
 }
@@ -154,7 +156,7 @@ export function* samplingPanel(input: SampleInput): Steps<StitchColours> {
     }
   }
   const neighbours = repeat ? neighbourCells(shape.rounds) : footprints.neighbours;
-  const drawn = inks && keepThinLines(inks, neighbours, linear);
+  const drawn = inks && keepThinLines(inks, neighbours, linear, input.sparing);
   const all = repeat ? inEveryWedge(shape, { linear, covered }) : { linear, covered };
   const bare = new Uint8Array(all.covered.length);
   if (background === 'bare') all.covered.forEach((c, s) => (bare[s] = c < 0.5 ? 1 : 0));

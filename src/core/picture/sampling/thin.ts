@@ -44,17 +44,25 @@ const leastCoverAtEnd = 0.25;
 const sameInk = 40;
 
 /**
+ * An outline is left out where both sides of it differ by this many times what it is darker than the darker
+ * one: black round red on white, of which the eye sees the red.
+ */
+const sidesOverInk = 2;
+
+/**
  * Lines thinner than a stitch never cover enough of one to win it. A stitch that lost its dark
  * colour gets it back when it lies on the ridge of a line: at most two neighbours hold more of that
  * ink, and these do not touch each other (stitches beside a line have two that do).
  *
  * @param linear r, g, b of each stitch, changed in place
- * @returns the stitches that got their dark colour back
+ * @param sparing leave out outlines between two sides that stand apart without them
+ * @returns the stitches whose line shows: that got their dark colour back, or whose edge stands without it
  */
 export function keepThinLines(
   inks: Inks,
   neighbours: (s: number) => readonly number[],
   linear: Float64Array,
+  sparing = false,
 ): ReadonlySet<number> {
   const { luma, cover, darkLuma, darkCover, dark } = inks;
   const inkOf = (n: number, limit: number): number =>
@@ -71,8 +79,24 @@ export function keepThinLines(
     if (more.length === 2 && neighbours(more[0]).includes(more[1])) continue;
     kept.add(s);
   }
-  const drawn = new Set<number>();
+  const standing = (s: number): boolean => {
+    const sides = [s, ...neighbours(s)]
+      .map((n) => luma[n])
+      .filter((one) => one > darkLuma[s] + sameInk);
+    const darker = Math.min(...sides);
+    return Math.max(...sides) - darker > sidesOverInk * (darker - darkLuma[s]);
+  };
+  const spared = new Set(sparing ? [...kept].filter(standing) : []);
+  // Where one ends, or turns, a bead alone would be left of it.
+  const leftAlone = [...kept].filter((s) => {
+    const line = neighbours(s).filter((n) => kept.has(n));
+    return line.length > 0 && line.every((n) => spared.has(n));
+  });
+  for (const s of leftAlone) spared.add(s);
+  if (spared.size > 0) joinSides(inks, neighbours, linear, { kept, spared });
+  const drawn = new Set(spared);
   for (const s of kept) {
+    if (spared.has(s)) continue;
     const limit = darkLuma[s] + sameInk;
     const joins = neighbours(s).some((n) => kept.has(n) || luma[n] <= limit);
     if (!joins && darkCover[s] < leastCoverAtEnd) continue;
@@ -80,6 +104,24 @@ export function keepThinLines(
     drawn.add(s);
   }
   return drawn;
+}
+
+/** Where the line itself won a stitch, alone among those that were spared, it shows the darker side too. */
+function joinSides(
+  { luma, darkLuma }: Inks,
+  neighbours: (s: number) => readonly number[],
+  linear: Float64Array,
+  { kept, spared }: { kept: ReadonlySet<number>; spared: ReadonlySet<number> },
+): void {
+  const ink = (n: number): number => (kept.has(n) && !spared.has(n) ? darkLuma[n] : luma[n]);
+  for (let s = 0; s < luma.length; s++) {
+    const near = neighbours(s);
+    const limit = luma[s] + sameInk;
+    const line = near.filter((n) => spared.has(n) && darkLuma[n] <= limit);
+    if (line.length === 0 || near.some((n) => ink(n) <= limit)) continue;
+    const side = near.reduce((one, n) => (luma[n] < luma[one] ? n : one));
+    for (let c = 0; c < 3; c++) linear[3 * s + c] = linear[3 * side + c];
+  }
 }
 
 /** Cover from which a stitch shows one colour and little else. */
