@@ -25,6 +25,8 @@ const [leastPeriod, mostPeriodShare] = [7, 0.2];
 const besidePx = 4;
 /** More ink than this is no ruling: strokes must not outvote it. */
 const mostInk = 60;
+/** A row in which more ink gathers is a stroke of the drawing, which has a lean of its own. */
+const mostGathered = 16;
 /** How like itself, moved by one distance, the row of lines must be (autocorrelation). */
 const leastLikeness = 0.25;
 /** Ink of a peak, mean along a strip, below which there is no line. */
@@ -130,7 +132,7 @@ function leanOf(thin: Float32Array, width: number, from: number, to: number): nu
   const steps = Math.round(mostSlope / slopeStep);
   for (let n = -steps; n <= steps; n++) {
     const row = profile(thin, width, from, to, n * slopeStep, 3);
-    const gathered = row.reduce((sum, one) => sum + one * one, 0);
+    const gathered = row.reduce((sum, one) => sum + Math.min(one, mostGathered) ** 2, 0);
     if (gathered > most) [best, most] = [n * slopeStep, gathered];
   }
   return best;
