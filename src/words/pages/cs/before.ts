@@ -7,7 +7,7 @@ const { count, fixed, form, sizeMm } = numbersIn('cs');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Nejdřív uháčkujte vzorek',
   swatchText: (f) =>
-    `Uháčkujte jednou barvou 10 kol o ${f.wedges} ${form(f.wedges, { one: 'klínu', other: 'klínech' })} ze svých korálků a své nitě svým háčkem. Je k tomu potřeba ${count(f.beads)} korálků; začátek, očko a přidání ukazují obrázky této části. Položte je naplocho. Tento návod počítá s očky širokými ${fixed(f.widthMm, 2)} mm a koly vysokými ${fixed(f.heightMm, 2)} mm: po 5 kolech měří vzorek na šířku asi ${sizeMm(f.five, 0)} mm, po 10 kolech asi ${sizeMm(f.ten, 0)} mm. Je-li váš větší, vezměte tenčí háček; je-li menší, silnější. Když se prohýbá do misky, jsou očka na svou výšku příliš úzká; když se vlní, jsou příliš široká.`,
+    `Uháčkujte jednou barvou 10 kol o ${f.wedges} ${form(f.wedges, { one: 'klínu', other: 'klínech' })} ze svých korálků a své nitě svým háčkem. Je k tomu potřeba ${count(f.beads)} korálků; začátek, očko a přidání ukazují obrázky této části. Vzorek položte naplocho. Tento návod počítá s očky širokými ${fixed(f.widthMm, 2)} mm a koly vysokými ${fixed(f.heightMm, 2)} mm: po 5 kolech měří vzorek na šířku asi ${sizeMm(f.five, 0)} mm, po 10 kolech asi ${sizeMm(f.ten, 0)} mm. Je-li váš větší, vezměte tenčí háček; je-li menší, silnější. Když se prohýbá do misky, jsou očka na svou výšku příliš úzká; když se vlní, jsou příliš široká.`,
   hand: 'Která ruka a která strana',
   start: 'Jak začít a jak pokračovat',
   read: 'Jak číst seznam kol',

@@ -7,7 +7,7 @@ const { count, fixed, sizeMm } = numbersIn('de');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Zuerst eine Probe häkeln',
   swatchText: (f) =>
-    `Mit den eigenen Perlen, dem eigenen Garn und der eigenen Nadel 10 Runden mit ${f.wedges} Segmenten in einer Farbe häkeln. Das sind ${count(f.beads)} Perlen; Anfang, Masche und Zunahme zeigen die Zeichnungen dieses Teils. Flach hinlegen. Diese Anleitung rechnet mit ${fixed(f.widthMm, 2)} mm breiten Maschen und ${fixed(f.heightMm, 2)} mm hohen Runden: Nach 5 Runden ist die Probe etwa ${sizeMm(f.five, 0)} mm breit, nach 10 Runden etwa ${sizeMm(f.ten, 0)} mm. Ist sie größer, eine dünnere Nadel nehmen; ist sie kleiner, eine dickere. Wölbt sie sich zur Schale, sind die Maschen für ihre Höhe zu schmal; wellt sie sich, sind sie zu breit.`,
+    `Mit den eigenen Perlen, dem eigenen Garn und der eigenen Nadel 10 Runden mit ${f.wedges} Segmenten in einer Farbe häkeln. Das sind ${count(f.beads)} Perlen; Anfang, Masche und Zunahme zeigen die Zeichnungen dieses Teils. Die Probe flach hinlegen. Diese Anleitung rechnet mit ${fixed(f.widthMm, 2)} mm breiten Maschen und ${fixed(f.heightMm, 2)} mm hohen Runden: Nach 5 Runden ist die Probe etwa ${sizeMm(f.five, 0)} mm breit, nach 10 Runden etwa ${sizeMm(f.ten, 0)} mm. Ist sie größer, eine dünnere Nadel nehmen; ist sie kleiner, eine dickere. Wölbt sie sich zur Schale, sind die Maschen für ihre Höhe zu schmal; wellt sie sich, sind sie zu breit.`,
   hand: 'Welche Hand und welche Seite',
   start: 'Wie man beginnt und weiterhäkelt',
   read: 'Wie die Rundenliste zu lesen ist',

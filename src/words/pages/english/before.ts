@@ -15,7 +15,7 @@ export const before = ({ language, colour, centre, sign }: English) => {
       five: SizeRange;
       ten: SizeRange;
     }) =>
-      `Work 10 rounds of ${f.wedges} wedges in one ${colour} with your own beads, thread and hook. It takes ${count(f.beads)} beads; drawings in this part show beginning, stitch and increase. Lay them flat. This pattern counts on stitches ${fixed(f.widthMm, 2)} mm wide and rounds ${fixed(f.heightMm, 2)} mm high: after 5 rounds the swatch measures about ${sizeMm(f.five, 0)} mm across, after 10 rounds about ${sizeMm(f.ten, 0)} mm. If yours is larger, take a thinner hook; if it is smaller, a thicker one. If it cups, the stitches are too narrow for their height; if it ruffles, they are too wide.`,
+      `Work 10 rounds of ${f.wedges} wedges in one ${colour} with your own beads, thread and hook. It takes ${count(f.beads)} beads; drawings in this part show beginning, stitch and increase. Lay the swatch flat. This pattern counts on stitches ${fixed(f.widthMm, 2)} mm wide and rounds ${fixed(f.heightMm, 2)} mm high: after 5 rounds the swatch measures about ${sizeMm(f.five, 0)} mm across, after 10 rounds about ${sizeMm(f.ten, 0)} mm. If yours is larger, take a thinner hook; if it is smaller, a thicker one. If it cups, the stitches are too narrow for their height; if it ruffles, they are too wide.`,
     hand: 'Which hand, and which face',
     start: 'How to begin and to go on',
     read: 'How to read the list of rounds',

@@ -6,7 +6,7 @@ const { count, fixed, sizeMm } = numbersIn('es');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Tejer primero una muestra',
   swatchText: (f) =>
-    `Tejer 10 vueltas de ${f.wedges} sectores en un solo color con los mismos abalorios, el mismo hilo y el mismo ganchillo que se van a usar. Son ${count(f.beads)} abalorios; los dibujos de esta parte muestran el comienzo, el punto y el aumento. Ponerlas bien planas. Este patrón se basa en puntos de ${fixed(f.widthMm, 2)} mm de ancho y vueltas de ${fixed(f.heightMm, 2)} mm de alto: después de 5 vueltas la muestra mide unos ${sizeMm(f.five, 0)} mm de diámetro; después de 10 vueltas, unos ${sizeMm(f.ten, 0)} mm. Si sale más grande, usar un ganchillo más fino; si sale más pequeña, uno más grueso. Si se ahueca como un cuenco, los puntos son demasiado estrechos para su altura; si se ondula, son demasiado anchos.`,
+    `Tejer 10 vueltas de ${f.wedges} sectores en un solo color con los mismos abalorios, el mismo hilo y el mismo ganchillo que se van a usar. Son ${count(f.beads)} abalorios; los dibujos de esta parte muestran el comienzo, el punto y el aumento. Poner la muestra bien plana. Este patrón se basa en puntos de ${fixed(f.widthMm, 2)} mm de ancho y vueltas de ${fixed(f.heightMm, 2)} mm de alto: después de 5 vueltas la muestra mide unos ${sizeMm(f.five, 0)} mm de diámetro; después de 10 vueltas, unos ${sizeMm(f.ten, 0)} mm. Si sale más grande, usar un ganchillo más fino; si sale más pequeña, uno más grueso. Si se ahueca como un cuenco, los puntos son demasiado estrechos para su altura; si se ondula, son demasiado anchos.`,
   hand: 'Con qué mano y por qué cara',
   start: 'Cómo empezar y seguir',
   read: 'Cómo leer la lista de vueltas',

@@ -7,7 +7,7 @@ const { count, fixed, many, sizeMm } = numbersIn('pl');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Najpierw zrobić próbkę',
   swatchText: (f) =>
-    `Zrobić w jednym kolorze 10 okrążeń próbki, która ma ${many(f.wedges, { one: 'klin', few: 'kliny', many: 'klinów', other: 'klina' })}, z własnych koralików i nici, własnym szydełkiem. Potrzeba na to ${count(f.beads)} koralików; początek, oczko i dodawanie pokazują rysunki w tej części. Rozłożyć ją płasko. Ten wzór zakłada oczka o szerokości ${fixed(f.widthMm, 2)} mm i okrążenia o wysokości ${fixed(f.heightMm, 2)} mm: po 5 okrążeniach próbka ma około ${sizeMm(f.five, 0)} mm szerokości, po 10 okrążeniach około ${sizeMm(f.ten, 0)} mm. Jeśli jest większa, wziąć cieńsze szydełko; jeśli mniejsza, grubsze. Jeśli wygina się w miseczkę, oczka są za wąskie na swoją wysokość; jeśli faluje, są za szerokie.`,
+    `Zrobić w jednym kolorze 10 okrążeń próbki, która ma ${many(f.wedges, { one: 'klin', few: 'kliny', many: 'klinów', other: 'klina' })}, z własnych koralików i nici, własnym szydełkiem. Potrzeba na to ${count(f.beads)} koralików; początek, oczko i dodawanie pokazują rysunki w tej części. Rozłożyć próbkę płasko. Ten wzór zakłada oczka o szerokości ${fixed(f.widthMm, 2)} mm i okrążenia o wysokości ${fixed(f.heightMm, 2)} mm: po 5 okrążeniach próbka ma około ${sizeMm(f.five, 0)} mm szerokości, po 10 okrążeniach około ${sizeMm(f.ten, 0)} mm. Jeśli jest większa, wziąć cieńsze szydełko; jeśli mniejsza, grubsze. Jeśli wygina się w miseczkę, oczka są za wąskie na swoją wysokość; jeśli faluje, są za szerokie.`,
   hand: 'Która ręka i która strona',
   start: 'Jak zacząć i jak robić dalej',
   read: 'Jak czytać listę okrążeń',

@@ -6,7 +6,7 @@ const { count, fixed, sizeMm } = numbersIn('tr');
 export const before: PageWords['booklet']['before'] = {
   swatch: 'Önce bir deneme parçası örün',
   swatchText: (f) =>
-    `Kendi boncuk, iplik ve tığınızla, tek renkle, ${f.wedges} dilimli 10 sıra örün. Bunun için ${count(f.beads)} boncuk gerekir; başlangıcı, ilmeği ve artırmayı bu bölümdeki çizimler gösterir. Düz bir yere yayın. Bu tarif ${fixed(f.widthMm, 2)} mm genişliğinde ilmeklere ve ${fixed(f.heightMm, 2)} mm yüksekliğinde sıralara göre hesaplanmıştır: deneme parçasının çapı 5 sıradan sonra yaklaşık ${sizeMm(f.five, 0)} mm, 10 sıradan sonra yaklaşık ${sizeMm(f.ten, 0)} mm olur. Sizinki daha büyükse daha ince, daha küçükse daha kalın bir tığ alın. Çanak gibi çukurlaşıyorsa ilmekler yüksekliklerine göre çok dardır; dalgalanıyorsa çok geniştir.`,
+    `Kendi boncuk, iplik ve tığınızla, tek renkle, ${f.wedges} dilimli 10 sıra örün. Bunun için ${count(f.beads)} boncuk gerekir; başlangıcı, ilmeği ve artırmayı bu bölümdeki çizimler gösterir. Deneme parçasını düz bir yere yayın. Bu tarif ${fixed(f.widthMm, 2)} mm genişliğinde ilmeklere ve ${fixed(f.heightMm, 2)} mm yüksekliğinde sıralara göre hesaplanmıştır: deneme parçasının çapı 5 sıradan sonra yaklaşık ${sizeMm(f.five, 0)} mm, 10 sıradan sonra yaklaşık ${sizeMm(f.ten, 0)} mm olur. Sizinki daha büyükse daha ince, daha küçükse daha kalın bir tığ alın. Çanak gibi çukurlaşıyorsa ilmekler yüksekliklerine göre çok dardır; dalgalanıyorsa çok geniştir.`,
   hand: 'Hangi el ve hangi yüz',
   start: 'Nasıl başlanır ve sürdürülür',
   read: 'Sıra listesi nasıl okunur',
