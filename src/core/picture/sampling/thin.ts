@@ -79,20 +79,7 @@ export function keepThinLines(
     if (more.length === 2 && neighbours(more[0]).includes(more[1])) continue;
     kept.add(s);
   }
-  const standing = (s: number): boolean => {
-    const sides = [s, ...neighbours(s)]
-      .map((n) => luma[n])
-      .filter((one) => one > darkLuma[s] + sameInk);
-    const darker = Math.min(...sides);
-    return Math.max(...sides) - darker > sidesOverInk * (darker - darkLuma[s]);
-  };
-  const spared = new Set(sparing ? [...kept].filter(standing) : []);
-  // Where one ends, or turns, a bead alone would be left of it.
-  const leftAlone = [...kept].filter((s) => {
-    const line = neighbours(s).filter((n) => kept.has(n));
-    return line.length > 0 && line.every((n) => spared.has(n));
-  });
-  for (const s of leftAlone) spared.add(s);
+  const spared = sparing ? sparedLines(inks, neighbours, kept) : new Set<number>();
   if (spared.size > 0) joinSides(inks, neighbours, linear, { kept, spared });
   const drawn = new Set(spared);
   for (const s of kept) {
@@ -104,6 +91,29 @@ export function keepThinLines(
     drawn.add(s);
   }
   return drawn;
+}
+
+/** Of the stitches on thin lines those whose edge stands as well without, and what would be left alone of them. */
+function sparedLines(
+  { luma, darkLuma }: Inks,
+  neighbours: (s: number) => readonly number[],
+  kept: ReadonlySet<number>,
+): Set<number> {
+  const spared = new Set<number>();
+  for (const s of kept) {
+    const sides = [s, ...neighbours(s)]
+      .map((n) => luma[n])
+      .filter((one) => one > darkLuma[s] + sameInk);
+    const darker = Math.min(...sides);
+    if (Math.max(...sides) - darker > sidesOverInk * (darker - darkLuma[s])) spared.add(s);
+  }
+  // Where one ends, or turns, a bead alone would be left of it.
+  const leftAlone = [...kept].filter((s) => {
+    const line = neighbours(s).filter((n) => kept.has(n));
+    return line.length > 0 && line.every((n) => spared.has(n));
+  });
+  for (const s of leftAlone) spared.add(s);
+  return spared;
 }
 
 /** Where the line itself won a stitch, alone among those that were spared, it shows the darker side too. */
